@@ -1,0 +1,2 @@
+/** The one tolerance of the house, in mm: exactly at a limit passes, and so does what is nearer to it than this. */
+export const EPSILON_MM = 0.01;
