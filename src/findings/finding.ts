@@ -1,0 +1,70 @@
+/*
+ * A finding is a fact about the room, not a sentence: a code, a level and the figures, in mm and degrees.
+ * The sentence is made in src/words, the rules in src/check.
+ */
+
+export type Level = "error" | "warning" | "note";
+
+/** Figures of each code; lengths in mm, angles in degrees. */
+export interface FiguresByCode {
+  /** The cut goes `byMm` into the member. */
+  "opening-cuts-member": { member: MemberName; byMm: number };
+  /** The opening is nearer than asked for beyond the clamps. */
+  "opening-near-member": { member: MemberName; gapMm: number; wantedMm: number };
+  /** The clamps cannot swing out. */
+  "clamps-blocked": { member: MemberName; gapMm: number; reachMm: number };
+  "too-deep": { neededMm: number; availableMm: number; memberDepthMm: number; boardMm: number };
+  "opening-meets-obstruction": { obstruction: string; distanceMm: number; wantedMm: number; behindMm: number | null };
+  /** The flange reaches past the finished surface by `byMm`. */
+  "opening-outside-surface": { edge: string; byMm: number };
+  /** Overlapping flanges (distance below 0) or openings nearer than the clamps need. */
+  "openings-too-close": { other: string; distanceMm: number; wantedMm: number };
+  "framing-unknown": { surface: string; beyondMeasured: boolean };
+  "framing-assumed": { surface: string; firstMm: number; spacingMm: number; from: string };
+  /** A first mark that is usually struck to the near edge was given as a centre. */
+  "edge-given-as-centre": { surface: string; givenMm: number; centreIfEdgeMm: number };
+  "board-out-of-clamp-range": { boardMm: number; leastMm: number; mostMm: number };
+  "aim-undefined": { target: string };
+  "aim-past-tilt": { target: string; offAxisDeg: number; limitDeg: number };
+  "rated-assembly": { surface: string; enclosure: boolean };
+  "needs-second-support": { weightKg: number };
+  /** `at: best` asked for, and this version does not place yet. */
+  "not-placed-yet": Record<never, never>;
+  "accept-matches-nothing": { accepted: string; speaker: string | null };
+}
+
+export type Code = keyof FiguresByCode;
+
+/** Which member, as a person would count it. */
+export interface MemberName {
+  readonly surface: string;
+  readonly kind: "joist" | "stud" | "bottom-plate" | "top-plate" | "end-stud" | "blocking";
+  readonly number: number;
+}
+
+/** Where to move an opening's centre: the nearest clear centre, rounded into the clear area, as tapes from named walls. */
+export interface Fix {
+  readonly u: number;
+  readonly v: number;
+  /** Tape from each named wall (or floor, ceiling) in mm, to the faces that the file's tapes hook on. */
+  readonly at: Readonly<Record<string, number>>;
+}
+
+interface FindingOf<C extends Code> {
+  readonly code: C;
+  readonly level: Level;
+  readonly figures: Readonly<FiguresByCode[C]>;
+  /** Speaker's id where the finding is about one. */
+  readonly speaker: string | null;
+  /** Surface where the finding is about one. */
+  readonly surface: string | null;
+  /** Place in the room file that it is about. */
+  readonly path: readonly (string | number)[];
+  readonly fix: Fix | null;
+  /** The reason given under `accept`, which leaves the level as it is. */
+  readonly accepted: string | null;
+}
+
+/** Discriminated by `code`, so that a phrase for one code sees that code's figures. */
+export type Finding = { [C in Code]: FindingOf<C> }[Code];
+export type FindingWith<C extends Code> = Extract<Finding, { code: C }>;

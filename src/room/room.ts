@@ -1,0 +1,235 @@
+import { InternalError } from "../findings/internal-error.js";
+import type { Frame } from "../geometry/frame.js";
+import type { Area, Polygon, Shape } from "../geometry/shape.js";
+import type { SurfacePoint, Vector } from "../geometry/vector.js";
+
+/*
+ * The resolved room: everything in millimetres in one world (x right, y forward, z up, the origin on the floor
+ * under the back-left extreme, on framing faces). Nothing here knows feet, and nothing needs the room to be a box:
+ * a surface is a plane with an outline, and other shapes of room are other data.
+ */
+
+export type UnitSystem = "imperial" | "metric";
+export type Language = "en" | "es";
+/** Which faces a tape hooks on. */
+export type Faces = "framing" | "finish";
+
+/** One tape as a person holds it: from a named wall, the floor or the ceiling, square to it. */
+export interface Tape {
+  /** A wall's name, "floor" or "ceiling". */
+  readonly from: string;
+  readonly mm: number;
+}
+
+/** A length of framing: its centre line on the surface and what it measures across. */
+export interface Member {
+  /** Counted from the wall that the framing is measured from, 1 first; structure that does not repeat counts apart. */
+  readonly number: number;
+  readonly kind: "joist" | "stud" | "bottom-plate" | "top-plate" | "end-stud" | "blocking";
+  readonly from: SurfacePoint;
+  readonly to: SurfacePoint;
+  readonly widthMm: number;
+  readonly depthMm: number;
+  /** Measured on site, or assumed from a first mark and a spacing (or from custom, for plates and end studs). */
+  readonly basis: "measured" | "assumed";
+}
+
+export interface Layout {
+  /** Wall that the centres are measured from. */
+  readonly from: string;
+  /** Spacing where the file gives one. */
+  readonly spacingMm: number | null;
+  readonly basis: "measured" | "assumed";
+  /** True where the file gave the first member's near edge (`mark: near-edge`). */
+  readonly markedToNearEdge: boolean;
+}
+
+export type Framing =
+  | { readonly kind: "unknown" }
+  | {
+      readonly kind: "known";
+      readonly layout: Layout;
+      /** "u" or "v": the direction that the members run in. */
+      readonly run: "u" | "v";
+      readonly members: readonly Member[];
+      /** Stretches beyond the last measured member: unknown, not clear. */
+      readonly unknown: readonly Polygon[];
+      /** Clear depth behind the framing face, in mm; infinite over an open attic. */
+      readonly cavityMm: number;
+    };
+
+export interface Obstruction {
+  readonly name: string;
+  readonly area: Area;
+  /** Distance that an opening's edge keeps from it. */
+  readonly keepMm: number;
+  /** It starts this far behind the framing face; null where it stands in the plane itself. */
+  readonly behindMm: number | null;
+  readonly path: Path;
+}
+
+/** One edge of a surface's outline, from corner `from` to corner `to`, and what stands along it. */
+export interface Edge {
+  /** A wall's name, "floor" or "ceiling". */
+  readonly along: string;
+  readonly from: SurfacePoint;
+  readonly to: SurfacePoint;
+  /** Board on the neighbour: how far its finished face stands inside this edge, in mm. */
+  readonly boardMm: number;
+}
+
+export interface Surface {
+  readonly name: string;
+  readonly kind: "wall" | "ceiling";
+  readonly frame: Frame;
+  /** The edges of the outline on framing faces, in order, anticlockwise as seen facing the surface. */
+  readonly edges: readonly Edge[];
+  /** The outline between finished faces. */
+  readonly finished: Polygon;
+  readonly boardMm: number;
+  readonly framing: Framing;
+  readonly obstructions: readonly Obstruction[];
+  readonly rated: boolean;
+  readonly enclosure: boolean;
+  readonly insulation: string | null;
+  readonly secondSupport: boolean;
+}
+
+export interface Model {
+  readonly name: string;
+  readonly opening: Shape;
+  readonly flange: Shape;
+  /** Needed behind the finished face. */
+  readonly depthMm: number;
+  readonly clampReachMm: number;
+  readonly boardRangeMm: readonly [number, number] | null;
+  readonly baffleTiltDeg: number;
+  readonly coverageDeg: number | null;
+  readonly sensitivityDb: number | null;
+  readonly impedanceOhm: number | null;
+  readonly minimumImpedanceOhm: number | null;
+  readonly powerW: number | null;
+  readonly weightKg: number | null;
+  readonly terminal: string | null;
+  /** Conductors and the terminal that each goes to, as the user gave them; empty where nothing was given. */
+  readonly conductors: readonly Conductor[];
+  readonly stripMm: number | null;
+}
+
+export interface Conductor {
+  /** As typed: "red", "RD" ... */
+  readonly colour: string;
+  readonly terminal: string;
+  readonly sign: "+" | "-";
+}
+
+export interface Seat {
+  readonly name: string;
+  readonly ear: Vector;
+  readonly reference: boolean;
+}
+
+export type Target =
+  | { readonly kind: "seat"; readonly name: string; readonly at: Vector }
+  | { readonly kind: "point"; readonly at: Vector }
+  | { readonly kind: "none" };
+
+export type Position =
+  | {
+      readonly kind: "given";
+      readonly centre: SurfacePoint;
+      /** The two tapes that were typed, as typed (to the faces of `measuredTo`): they govern. */
+      readonly tapes: readonly [Tape, Tape];
+    }
+  | { readonly kind: "best"; readonly hold: readonly Tape[]; readonly mirror: string | null };
+
+export interface Speaker {
+  readonly id: string;
+  readonly channel: string;
+  readonly model: Model;
+  readonly surface: string;
+  readonly position: Position;
+  /** Quarter turns anticlockwise, as seen facing the surface. */
+  readonly turnDeg: 0 | 90 | 180 | 270;
+  /** The model's opening and flange after `turn`. */
+  readonly opening: Shape;
+  readonly flange: Shape;
+  readonly target: Target;
+  readonly amplifierChannel: string | null;
+  readonly cable: { readonly gauge: number | null; readonly conductors: number | null; readonly lengthMm: number | null };
+  /** Where it stands in the file, for findings. */
+  readonly path: Path;
+}
+
+/** Keys and indices from the top of the room file down to a value. */
+export type Path = readonly (string | number)[];
+
+export interface Acceptance {
+  readonly code: string;
+  readonly speaker: string | null;
+  readonly why: string;
+  readonly path: Path;
+}
+
+/** Label stock by its geometry alone, in mm. */
+export interface LabelStock {
+  readonly pageWidthMm: number;
+  readonly pageHeightMm: number;
+  readonly labelWidthMm: number;
+  readonly labelHeightMm: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly leftMm: number;
+  readonly topMm: number;
+  readonly pitchXMm: number;
+  readonly pitchYMm: number;
+  readonly kind: "flat" | "wrap" | "flag";
+  /** Height of the printed part of self-laminating wrap stock; null for flat stock. */
+  readonly printedHeightMm: number | null;
+  /** Labels already used on the first sheet. */
+  readonly used: number;
+}
+
+export interface Room {
+  readonly job: {
+    readonly name: string;
+    readonly number: string | null;
+    readonly revision: string;
+    readonly date: string | null;
+  };
+  readonly units: UnitSystem;
+  readonly measuredTo: Faces;
+  /** State of the walls when ceiling openings are cut; "both" prints a BEFORE and an AFTER sheet. Null: the default of each sheet. */
+  readonly stage: "bare" | "boarded" | "both" | null;
+  /** What will be laid on the floor later; z = 0 is the floor as it stands. */
+  readonly floorBuildUpMm: number;
+  /** Walls in order round the room, by name. */
+  readonly walls: readonly string[];
+  readonly surfaces: readonly Surface[];
+  readonly seats: readonly Seat[];
+  readonly reference: Seat;
+  /** ITU-R BS.2051 system by its upper+middle+lower name. */
+  readonly layout: string | null;
+  readonly speakers: readonly Speaker[];
+  readonly equipment: { readonly at: Vector } | null;
+  readonly cable: {
+    readonly lossDb: number | null;
+    readonly loopMm: number | null;
+    readonly sparePercent: number | null;
+    readonly gauges: readonly number[];
+    readonly outsideDiameterMm: number | null;
+  };
+  readonly checks: { readonly clearMm: number; readonly toleranceDeg: number };
+  readonly accept: readonly Acceptance[];
+  readonly labels: LabelStock | null;
+  /** Who to call when something does not fit; a line to write on where it is not given. */
+  readonly call: string | null;
+  readonly print: { readonly paper: string | null; readonly languages: readonly Language[] };
+}
+
+/** The surface of that name. Throws `InternalError` where resolving let a name through that does not exist. */
+export function surfaceNamed(room: Room, name: string): Surface {
+  const found = room.surfaces.find((surface) => surface.name === name);
+  if (found === undefined) throw new InternalError(`no surface named ${name}`);
+  return found;
+}
