@@ -1,5 +1,8 @@
+import type { Gap } from "./check/gap.js";
 import type { Finding } from "./findings/finding.js";
 import type { SurfacePoint, Vector } from "./geometry/vector.js";
+import type { Aim } from "./listen/aim.js";
+import type { Direction } from "./listen/direction.js";
 import type { Room, Speaker, Surface } from "./room/room.js";
 
 /** The whole answer about one room, as plain data: what the sheets draw and `report` prints. */
@@ -35,29 +38,4 @@ export interface Opening {
   readonly aim: Aim | null;
   /** True where an error stands on it or on its surface: never printed as one to cut. */
   readonly mustNotCut: boolean;
-}
-
-export interface Gap {
-  /** Edge to edge in the framing plane; negative where the opening cuts the member. */
-  readonly mm: number;
-  readonly member: import("./findings/finding.js").MemberName;
-}
-
-/** From a seat's ear, as ITU-R BS.2051 counts: azimuth positive to the left in (-180, 180], elevation positive up. */
-export interface Direction {
-  readonly azimuthDeg: number;
-  readonly elevationDeg: number;
-  readonly distanceMm: number;
-}
-
-export interface Aim {
-  readonly target: string;
-  /** Degrees anticlockwise from v as seen facing the surface, 0 to 360; null when straight or undefined. */
-  readonly arrowDeg: number | null;
-  /** Angle between the acoustic axis and the line to the target. */
-  readonly offAxisDeg: number;
-  /** Where the arrow's line meets the next wall, as a tape from that wall's nearest corner. */
-  readonly sight: { readonly wall: string; readonly from: string; readonly mm: number } | null;
-  /** The arrow in words: from which end of the member, how many degrees, toward which wall; null without an arrow. */
-  readonly fromRun: { readonly end: string; readonly degrees: number; readonly toward: string } | null;
 }

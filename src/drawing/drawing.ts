@@ -48,15 +48,41 @@ export interface Text {
   readonly turnDeg?: number;
 }
 
-export type PathStep =
-  | { readonly to: "move" | "line"; readonly at: PagePoint }
-  | { readonly to: "close" };
+export type PathStep = { readonly to: "move" | "line"; readonly at: PagePoint } | { readonly to: "close" };
 
 export type Item =
-  | { readonly kind: "line"; readonly from: PagePoint; readonly to: PagePoint; readonly stroke: Stroke; readonly mark?: Mark }
-  | { readonly kind: "path"; readonly steps: readonly PathStep[]; readonly stroke?: Stroke; readonly fill?: Ink; readonly mark?: Mark }
-  | { readonly kind: "circle"; readonly centre: PagePoint; readonly radiusMm: number; readonly stroke?: Stroke; readonly fill?: Ink; readonly mark?: Mark }
-  | { readonly kind: "rectangle"; readonly corner: PagePoint; readonly widthMm: number; readonly heightMm: number; readonly cornerRadiusMm?: number; readonly stroke?: Stroke; readonly fill?: Ink; readonly mark?: Mark }
+  | {
+      readonly kind: "line";
+      readonly from: PagePoint;
+      readonly to: PagePoint;
+      readonly stroke: Stroke;
+      readonly mark?: Mark;
+    }
+  | {
+      readonly kind: "path";
+      readonly steps: readonly PathStep[];
+      readonly stroke?: Stroke;
+      readonly fill?: Ink;
+      readonly mark?: Mark;
+    }
+  | {
+      readonly kind: "circle";
+      readonly centre: PagePoint;
+      readonly radiusMm: number;
+      readonly stroke?: Stroke;
+      readonly fill?: Ink;
+      readonly mark?: Mark;
+    }
+  | {
+      readonly kind: "rectangle";
+      readonly corner: PagePoint;
+      readonly widthMm: number;
+      readonly heightMm: number;
+      readonly cornerRadiusMm?: number;
+      readonly stroke?: Stroke;
+      readonly fill?: Ink;
+      readonly mark?: Mark;
+    }
   | Text
   | Group;
 

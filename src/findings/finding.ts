@@ -14,7 +14,12 @@ export interface FiguresByCode {
   /** The clamps cannot swing out. */
   "clamps-blocked": { member: MemberName; gapMm: number; reachMm: number };
   "too-deep": { neededMm: number; availableMm: number; memberDepthMm: number; boardMm: number };
-  "opening-meets-obstruction": { obstruction: string; distanceMm: number; wantedMm: number; behindMm: number | null };
+  "opening-meets-obstruction": {
+    obstruction: string;
+    distanceMm: number;
+    wantedMm: number;
+    behindMm: number | null;
+  };
   /** The flange reaches past the finished surface by `byMm`. */
   "opening-outside-surface": { edge: string; byMm: number };
   /** Overlapping flanges (distance below 0) or openings nearer than the clamps need. */

@@ -1,4 +1,4 @@
-import { add, cross, dot, scale, type SurfacePoint, subtract, unit, type Vector, vector } from "./vector.js";
+import { add, cross, dot, type SurfacePoint, scale, subtract, unit, type Vector, vector } from "./vector.js";
 
 /**
  * A surface's frame as seen by a person in the room facing it: `u` to the right, `v` up the sheet,

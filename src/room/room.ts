@@ -2,6 +2,7 @@ import { InternalError } from "../findings/internal-error.js";
 import type { Frame } from "../geometry/frame.js";
 import type { Area, Polygon, Shape } from "../geometry/shape.js";
 import type { SurfacePoint, Vector } from "../geometry/vector.js";
+import type { Language } from "../units/language.js";
 
 /*
  * The resolved room: everything in millimetres in one world (x right, y forward, z up, the origin on the floor
@@ -10,7 +11,7 @@ import type { SurfacePoint, Vector } from "../geometry/vector.js";
  */
 
 export type UnitSystem = "imperial" | "metric";
-export type Language = "en" | "es";
+export type { Language };
 /** Which faces a tape hooks on. */
 export type Faces = "framing" | "finish";
 
@@ -156,7 +157,11 @@ export interface Speaker {
   readonly flange: Shape;
   readonly target: Target;
   readonly amplifierChannel: string | null;
-  readonly cable: { readonly gauge: number | null; readonly conductors: number | null; readonly lengthMm: number | null };
+  readonly cable: {
+    readonly gauge: number | null;
+    readonly conductors: number | null;
+    readonly lengthMm: number | null;
+  };
   /** Where it stands in the file, for findings. */
   readonly path: Path;
 }

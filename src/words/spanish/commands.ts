@@ -1,0 +1,3 @@
+import type { commands as english } from "../english/commands.js";
+
+export const commands: typeof english = {};

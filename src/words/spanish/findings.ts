@@ -1,0 +1,3 @@
+import type { findings as english } from "../english/findings.js";
+
+export const findings: typeof english = {};

@@ -1,0 +1,3 @@
+import type { frame as english } from "../english/frame.js";
+
+export const frame: typeof english = {};

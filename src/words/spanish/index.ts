@@ -1,0 +1,30 @@
+import type { english } from "../english/index.js";
+import { commands } from "./commands.js";
+import { complaints } from "./complaints.js";
+import { cover } from "./cover.js";
+import { explain } from "./explain.js";
+import { findings } from "./findings.js";
+import { frame } from "./frame.js";
+import { labels } from "./labels.js";
+import { marking } from "./marking.js";
+import { ruler } from "./ruler.js";
+import { schedules } from "./schedules.js";
+import { start } from "./start.js";
+import { strips } from "./strips.js";
+import { template } from "./template.js";
+
+export const spanish: typeof english = {
+  complaints,
+  start,
+  findings,
+  explain,
+  frame,
+  commands,
+  cover,
+  marking,
+  template,
+  strips,
+  schedules,
+  labels,
+  ruler,
+};

@@ -1,0 +1,3 @@
+import type { labels as english } from "../english/labels.js";
+
+export const labels: typeof english = {};

@@ -1,0 +1,3 @@
+import type { ruler as english } from "../english/ruler.js";
+
+export const ruler: typeof english = {};

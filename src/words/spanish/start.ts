@@ -1,0 +1,3 @@
+import type { start as english } from "../english/start.js";
+
+export const start: typeof english = {};

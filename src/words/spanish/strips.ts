@@ -1,0 +1,3 @@
+import type { strips as english } from "../english/strips.js";
+
+export const strips: typeof english = {};

@@ -1,0 +1,3 @@
+import type { template as english } from "../english/template.js";
+
+export const template: typeof english = {};
