@@ -1,1 +1,39 @@
-export const frame = {};
+/** Words in the frame of every sheet, and names that many sheets share. */
+export const frame = {
+  number: (number: string) => `No. ${number}`,
+  revision: (revision: string) => `Rev. ${revision}`,
+  sheet: (number: number, of: number) => `Sheet ${number} of ${of}`,
+  file: (digits: string) => `Room file ${digits}`,
+  units: { imperial: "Inches first, millimetres beside", metric: "Millimetres first, inches beside" },
+  front: "FRONT",
+  facing: { away: "You face the FRONT wall", behind: "The FRONT wall is behind you" },
+  up: "UP",
+  printAtFull:
+    "Print at 100 %, no fit to page. Before cutting hold a tape to BOTH rulers: 100 mm and 4 in. More than 0.5 mm off: do not cut by this paper, cut by its figures.",
+  trueScale: "TRUE SCALE 1:1",
+  fitted: (ratio: string) => `SCALE ${ratio}`,
+  notToScale: "NOT TO SCALE",
+  lookingUp: "LOOKING UP",
+  lookingDown: "LOOKING DOWN",
+  facingWall: (wall: string) => `FACING the ${wall} wall`,
+  holdOverhead: "HOLD OVERHEAD, PRINT DOWN, THIS EDGE TO THE FRONT WALL. Not to be laid on the floor.",
+  faces: {
+    framing: "Dimensions from FRAMING faces (bare studs)",
+    finish: "Dimensions from FINISHED faces (board on)",
+  },
+  /** The walls of a box as capitals; other walls by their own names. */
+  wall: (name: string) => ENGLISH_WALLS[name] ?? name.toUpperCase(),
+  surface: (name: string) => (name === "ceiling" ? "ceiling" : `${name} wall`),
+  cut: "CUT",
+  doNotCut: "DO NOT CUT",
+  computedNotFrozen: "COMPUTED, NOT FROZEN",
+};
+
+const ENGLISH_WALLS: Readonly<Record<string, string>> = {
+  left: "LEFT",
+  right: "RIGHT",
+  front: "FRONT",
+  back: "BACK",
+  floor: "FLOOR",
+  ceiling: "CEILING",
+};

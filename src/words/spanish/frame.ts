@@ -1,3 +1,47 @@
 import type { frame as english } from "../english/frame.js";
 
-export const frame: typeof english = {};
+export const frame: typeof english = {
+  number: (number) => `N.º ${number}`,
+  revision: (revision) => `Rev. ${revision}`,
+  sheet: (number, of) => `Hoja ${number} de ${of}`,
+  file: (digits) => `Archivo ${digits}`,
+  units: { imperial: "Primero pulgadas, al lado milímetros", metric: "Primero milímetros, al lado pulgadas" },
+  front: "FRENTE",
+  facing: { away: "Usted mira la pared del FRENTE", behind: "La pared del FRENTE está detrás de usted" },
+  up: "ARRIBA",
+  printAtFull:
+    "Imprima al 100 %, sin ajustar a la página. Antes de cortar mida con cinta LAS DOS reglas: 100 mm y 4 in. Si falla más de 0.5 mm: no corte con este papel, corte por sus cifras.",
+  trueScale: "TAMAÑO REAL 1:1",
+  fitted: (ratio) => `ESCALA ${ratio}`,
+  notToScale: "SIN ESCALA",
+  lookingUp: "MIRANDO HACIA ARRIBA",
+  lookingDown: "MIRANDO HACIA ABAJO",
+  facingWall: (wall) => `DE CARA A la pared ${SPANISH_OF[wall] ?? wall}`,
+  holdOverhead:
+    "SOSTENGA ARRIBA, IMPRESO HACIA ABAJO, ESTE LADO HACIA LA PARED DEL FRENTE. No la ponga en el piso.",
+  faces: {
+    framing: "Medidas desde la ESTRUCTURA (montantes sin tablaroca)",
+    finish: "Medidas desde la cara TERMINADA (con tablaroca)",
+  },
+  wall: (name) => SPANISH_WALLS[name] ?? name.toUpperCase(),
+  surface: (name) => (name === "ceiling" ? "cielo raso" : `pared ${SPANISH_OF[name] ?? name}`),
+  cut: "CORTE",
+  doNotCut: "NO CORTAR",
+  computedNotFrozen: "CALCULADO, NO FIJO",
+};
+
+const SPANISH_WALLS: Readonly<Record<string, string>> = {
+  left: "IZQUIERDA",
+  right: "DERECHA",
+  front: "FRENTE",
+  back: "FONDO",
+  floor: "PISO",
+  ceiling: "CIELO RASO",
+};
+
+const SPANISH_OF: Readonly<Record<string, string>> = {
+  left: "izquierda",
+  right: "derecha",
+  front: "del frente",
+  back: "del fondo",
+};

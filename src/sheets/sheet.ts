@@ -1,0 +1,71 @@
+import type { Item } from "../drawing/drawing.js";
+import type { Job } from "../job.js";
+import type { Language } from "../units/language.js";
+import type { Measure } from "../words/measure.js";
+import type { Words } from "../words/words.js";
+
+export type Trade = "drywall" | "installer" | "labels";
+
+/** Paper as it lies: a sheet turns it when the drawing is wider than high. A roll has a width and takes its length from the drawing. */
+export interface Paper {
+  readonly name: string;
+  readonly widthMm: number;
+  /** Null for a roll. */
+  readonly heightMm: number | null;
+}
+
+/** What no printer of the job prints on, in mm from each edge as the page is read. */
+export interface Margins {
+  readonly topMm: number;
+  readonly rightMm: number;
+  readonly bottomMm: number;
+  readonly leftMm: number;
+}
+
+/** What is asked of every sheet: the answer about the room, in which words, on which paper. */
+export interface Order {
+  readonly job: Job;
+  readonly words: Words;
+  readonly languages: readonly Language[];
+  readonly measure: Measure;
+  readonly paper: Paper;
+  readonly margins: Margins;
+  /** Words about the printer's correction, printed on every page that carries it; null where there is none. */
+  readonly correction: string | null;
+  /** True for the 1:1 marking sheets, which are printed on small paper only when asked for by name. */
+  readonly fullSize: boolean;
+}
+
+/** What the frame of a page says beside the job. */
+export interface FrameFacts {
+  readonly title: string;
+  /** "LOOKING UP", "FACING the back wall" ...; null for sheets that are not a view. */
+  readonly view: string | null;
+  /** How the sheet is held, in large type; null where it lies on a table. */
+  readonly hold: string | null;
+  /** Where FRONT is on the page, in degrees clockwise from its top; "away" or "behind" as one faces a wall; null without a view. */
+  readonly front: number | "away" | "behind" | null;
+  /** "TRUE SCALE 1:1", "1:20", or that it is not to scale. */
+  readonly scale: string;
+  /** Which faces the dimensions are from; null on sheets without dimensions. */
+  readonly faces: string | null;
+}
+
+/** A page before it is numbered and framed; a page of label stock has no frame. */
+export interface Body {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly title: string;
+  readonly frame: FrameFacts | null;
+  readonly items: readonly Item[];
+}
+
+export interface Sheet {
+  /** Its name for `--only` and for files: "cover", "floor", "ceiling", "wall-front", "opening-TFL", "aim-TFL" ... */
+  readonly name: string;
+  readonly trades: readonly Trade[];
+  readonly title: string;
+  readonly pages: readonly Body[];
+  /** The drawing whole, untiled, for the SVG folder; null where the sheet has none. */
+  readonly whole: Body | null;
+}
