@@ -28,7 +28,10 @@ export interface Order {
   readonly words: Words;
   readonly languages: readonly Language[];
   readonly measure: Measure;
+  /** Paper for the marking sheets and templates. */
   readonly paper: Paper;
+  /** Paper for everything that is read rather than held to the board: `paper` itself unless that is a roll. */
+  readonly reading: { readonly widthMm: number; readonly heightMm: number };
   readonly margins: Margins;
   /** Words about the printer's correction, printed on every page that carries it; null where there is none. */
   readonly correction: string | null;
