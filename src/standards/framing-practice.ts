@@ -1,0 +1,29 @@
+import { MM_PER_INCH } from "../units/definitions.js";
+import { LUMBER } from "./lumber.js";
+
+/*
+ * What framers and installers usually do. Common practice, no source: each is a default or an advice, never a rule,
+ * and what is measured on site stands above it.
+ */
+
+/** Centre to centre: 12, 16, 19.2 and 24 in, and the metric 400 and 600 mm. */
+export const USUAL_SPACINGS_MM: readonly number[] = [
+  12 * MM_PER_INCH,
+  400,
+  16 * MM_PER_INCH,
+  19.2 * MM_PER_INCH,
+  600,
+  24 * MM_PER_INCH,
+];
+
+/** Plates of a stud wall where nothing else is said: one under the studs and two over them, laid flat. */
+export const USUAL_PLATES = { below: 1, above: 2, thicknessMm: LUMBER["2x4"].widthMm };
+
+/** Gap asked for beyond the clamps where the file says nothing: 1/4 in. */
+export const USUAL_CLEARANCE_MM = 0.25 * MM_PER_INCH;
+
+/** Thickness of board that the clamps of a loudspeaker usually hold: 3/8 to 1 1/4 in. */
+export const USUAL_CLAMP_RANGE_MM: readonly [number, number] = [0.375 * MM_PER_INCH, 1.25 * MM_PER_INCH];
+
+/** Gap from an opening to a member that installers advise where clamps swing: 1 in. */
+export const ADVISED_GAP_MM = MM_PER_INCH;

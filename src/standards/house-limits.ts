@@ -1,0 +1,16 @@
+/*
+ * Limits that no standard sets: our own choices, with the reason beside each.
+ */
+
+/**
+ * From this weight on, a loudspeaker overhead is asked to have a second support. No clause demands one in a home;
+ * good practice does for what is heavy, because board and clamps alone carry it. 5 kg (11 lb) is our own choice: the
+ * usual ceiling loudspeaker is lighter.
+ */
+export const SECOND_SUPPORT_FROM_KG = 5;
+
+/**
+ * Allowed either side of a direction that ITU-R BS.2051 fixes at one value: a box room cannot always give it. Our
+ * own choice where the file says nothing.
+ */
+export const USUAL_TOLERANCE_DEG = 5;
