@@ -1,0 +1,135 @@
+import { EPSILON_MM } from "../geometry/epsilon.js";
+import { BETWEEN_LANGUAGES } from "../words/bilingual.js";
+import { drawable } from "./coverage.js";
+import type { Face, PagePoint, Text, Window } from "./drawing.js";
+import { type Typeface, typeface } from "./typeface.js";
+
+export interface LetterSize {
+  /** Height of a capital, in mm. */
+  readonly capMm: number;
+  readonly face: Face;
+}
+
+/** Room that a text takes about its baseline, all at or above 0. */
+export interface TextSize {
+  readonly widthMm: number;
+  /** From the baseline up to the highest ink, and never less than a capital. */
+  readonly ascentMm: number;
+  /** From the baseline down to the lowest ink; 0 where nothing hangs below. */
+  readonly descentMm: number;
+}
+
+/** Size of the em in mm at which a capital is `capMm` high. */
+export function emMm({ capMm, face }: LetterSize): number {
+  const { unitsPerEm, capHeight } = typeface(face);
+  return (capMm * unitsPerEm) / capHeight;
+}
+
+const rowOf = (face: Typeface, character: string) => face.byCodePoint.get(character.codePointAt(0) ?? 0);
+
+/**
+ * Width of a text and its ink above and below the baseline, in mm, by the advances of the embedded face, without
+ * kerning, as both back ends draw it. A character without a glyph counts as what is drawn instead.
+ */
+export function measureText(text: string, { capMm, face }: LetterSize): TextSize {
+  const metrics = typeface(face);
+  const unitMm = capMm / metrics.capHeight;
+  const size = { advance: 0, lowest: 0, highest: metrics.capHeight };
+  for (const character of drawable(text)) {
+    const [, , advance, lowest, highest] = rowOf(metrics, character) ?? [0, 0, 0, 0, 0];
+    size.advance += advance;
+    size.lowest = Math.min(size.lowest, lowest);
+    size.highest = Math.max(size.highest, highest);
+  }
+  return {
+    widthMm: size.advance * unitMm,
+    ascentMm: size.highest * unitMm,
+    descentMm: Math.abs(size.lowest) * unitMm,
+  };
+}
+
+export interface Fit {
+  readonly face: Face;
+  readonly widthMm: number;
+  readonly leastMm: number;
+  readonly mostMm: number;
+}
+
+/**
+ * The largest cap height in mm between the least and the most at which a text on one line fits the width; the least
+ * where even that is too wide, and then the caller wraps it.
+ */
+export function fitText(text: string, { face, widthMm, leastMm, mostMm }: Fit): number {
+  const widthAtOneMm = measureText(text, { capMm: 1, face }).widthMm;
+  const fitting = widthAtOneMm === 0 ? mostMm : widthMm / widthAtOneMm;
+  return Math.max(leastMm, Math.min(mostMm, fitting));
+}
+
+export interface Column extends LetterSize {
+  readonly widthMm: number;
+}
+
+/**
+ * Lines of a text, none wider than the column: whole where it fits, else broken between the languages first (the
+ * sign between them goes), then at spaces, and inside a word only where the word alone is too wide. A column narrower
+ * than one letter still gets one letter a line.
+ */
+export function wrapText(text: string, column: Column): readonly string[] {
+  if (fits(text, column)) return [text];
+  const languages = text.split(BETWEEN_LANGUAGES);
+  if (languages.length > 1) return languages.flatMap((part) => wrapText(part, column));
+  return wrapWords(text.split(/ +/u).filter(Boolean), column);
+}
+
+const fits = (text: string, column: Column): boolean =>
+  measureText(text, column).widthMm <= column.widthMm + EPSILON_MM;
+
+function wrapWords(words: readonly string[], column: Column): readonly string[] {
+  const lines: string[] = [];
+  for (const piece of words.flatMap((word) => breakWord(word, column))) {
+    const line = lines.at(-1);
+    const longer = line === undefined ? piece : `${line} ${piece}`;
+    if (line !== undefined && fits(longer, column)) lines[lines.length - 1] = longer;
+    else lines.push(piece);
+  }
+  return lines;
+}
+
+/** A word in pieces that fit; the pieces of a broken word fill their lines, so that no space can come between two. */
+function breakWord(word: string, column: Column): readonly string[] {
+  if (fits(word, column)) return [word];
+  const pieces: string[] = [];
+  for (const character of word) {
+    const piece = pieces.at(-1);
+    if (piece !== undefined && fits(piece + character, column)) pieces[pieces.length - 1] = piece + character;
+    else pieces.push(character);
+  }
+  return pieces;
+}
+
+const BEFORE: Readonly<Record<Text["anchor"], number>> = { start: 0, middle: 0.5, end: 1 };
+
+/** The four corners of a text's ink box on the page, turned with it: clockwise from what is its top left unturned. */
+export function textCorners(item: Text): readonly [PagePoint, PagePoint, PagePoint, PagePoint] {
+  const { widthMm, ascentMm, descentMm } = measureText(item.text, item);
+  const left = -BEFORE[item.anchor] * widthMm;
+  const right = left + widthMm;
+  const turn = turnAbout(item.at, item.turnDeg ?? 0);
+  return [turn(left, -ascentMm), turn(right, -ascentMm), turn(right, descentMm), turn(left, descentMm)];
+}
+
+function turnAbout(at: PagePoint, turnDeg: number): (x: number, y: number) => PagePoint {
+  const cosine = Math.cos((turnDeg * Math.PI) / 180);
+  const sine = Math.sin((turnDeg * Math.PI) / 180);
+  return (x, y) => ({ x: at.x + x * cosine - y * sine, y: at.y + x * sine + y * cosine });
+}
+
+/** The upright box on the page around a text, turned or not: for keeping texts apart and on the page. */
+export function textBox(item: Text): Window {
+  const corners = textCorners(item);
+  const xs = corners.map(({ x }) => x);
+  const ys = corners.map(({ y }) => y);
+  const x = Math.min(...xs);
+  const y = Math.min(...ys);
+  return { x, y, widthMm: Math.max(...xs) - x, heightMm: Math.max(...ys) - y };
+}
