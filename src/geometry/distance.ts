@@ -1,0 +1,57 @@
+import type { Polygon } from "./shape.js";
+import { directionOf, distanceMm, inner, minus, outer, plus, times } from "./surface-point.js";
+import type { SurfacePoint } from "./vector.js";
+
+export interface Segment {
+  readonly from: SurfacePoint;
+  readonly to: SurfacePoint;
+}
+
+/** The sides of a polygon in order: none of a single point, and both ways along a polygon of two. */
+export function sidesOf(polygon: Polygon): readonly Segment[] {
+  if (polygon.length < 2) return [];
+  return polygon.map((from, index) => ({ from, to: polygon[(index + 1) % polygon.length] ?? from }));
+}
+
+/** The point of the segment that is nearest to `point`. */
+export function nearestOnSegment(point: SurfacePoint, { from, to }: Segment): SurfacePoint {
+  const along = minus(to, from);
+  const square = inner(along, along);
+  if (square === 0) return from;
+  const share = inner(minus(point, from), along) / square;
+  return plus(from, times(along, Math.min(1, Math.max(0, share))));
+}
+
+export function distanceToSegmentMm(point: SurfacePoint, segment: Segment): number {
+  return distanceMm(point, nearestOnSegment(point, segment));
+}
+
+/** How far `point` lies to the right of the line through the segment, in mm: outside, of an anticlockwise polygon. */
+export function offLineMm(point: SurfacePoint, { from, to }: Segment): number {
+  return -outer(directionOf(minus(to, from)), minus(point, from));
+}
+
+/**
+ * Distance from a point to the border of an anticlockwise convex polygon, in mm: negative inside, where it is the
+ * shortest way out. A polygon of one or two points has no inside.
+ */
+export function distanceToConvexMm(point: SurfacePoint, polygon: Polygon): number {
+  const [only] = polygon;
+  const sides = sidesOf(polygon);
+  if (only !== undefined && sides.length === 0) return distanceMm(point, only);
+  const furthestOut = Math.max(...sides.map((side) => offLineMm(point, side)));
+  if (furthestOut <= 0 && polygon.length > 2) return furthestOut;
+  return Math.min(...sides.map((side) => distanceToSegmentMm(point, side)));
+}
+
+/** Whether the point lies in the polygon, of any form; on its border counts as in. Even-odd rule. */
+export function isInside(point: SurfacePoint, polygon: Polygon): boolean {
+  const sides = sidesOf(polygon);
+  if (sides.some((side) => distanceToSegmentMm(point, side) === 0)) return true;
+  return sides.filter((side) => crossesToTheRight(point, side)).length % 2 === 1;
+}
+
+function crossesToTheRight(point: SurfacePoint, { from, to }: Segment): boolean {
+  if (from.v > point.v === to.v > point.v) return false;
+  return point.u < from.u + ((point.v - from.v) / (to.v - from.v)) * (to.u - from.u);
+}
