@@ -1,26 +1,13 @@
 import type { Item } from "../drawing/drawing.js";
 import type { Job } from "../job.js";
+import type { Margins, Paper } from "../standards/paper.js";
 import type { Language } from "../units/language.js";
 import type { Measure } from "../words/measure.js";
 import type { Words } from "../words/words.js";
 
+export type { Margins, Paper };
+
 export type Trade = "drywall" | "installer" | "labels";
-
-/** Paper as it lies: a sheet turns it when the drawing is wider than high. A roll has a width and takes its length from the drawing. */
-export interface Paper {
-  readonly name: string;
-  readonly widthMm: number;
-  /** Null for a roll. */
-  readonly heightMm: number | null;
-}
-
-/** What no printer of the job prints on, in mm from each edge as the page is read. */
-export interface Margins {
-  readonly topMm: number;
-  readonly rightMm: number;
-  readonly bottomMm: number;
-  readonly leftMm: number;
-}
 
 /** What is asked of every sheet: the answer about the room, in which words, on which paper. */
 export interface Order {
