@@ -1,0 +1,36 @@
+import pico from "picocolors";
+
+/** The world as a command sees it: where it stands, and where its words go. Only this floor and output touch it. */
+export interface Terminal {
+  /** Folder that relative names are read from. */
+  readonly folder: string;
+  /** Standard output: what was asked for. */
+  readonly write: (text: string) => void;
+  /** Standard error: complaints, and what was done. */
+  readonly tell: (text: string) => void;
+  /** One line on a terminal that is written over; does nothing elsewhere. */
+  readonly progress: (text: string) => void;
+  readonly colours: ReturnType<typeof pico.createColors>;
+}
+
+const CLEAR_LINE = "\r\u001b[2K";
+
+/** The terminal of this process. Colours obey NO_COLOR and whether anybody looks. */
+export function processTerminal(): Terminal {
+  const { stdout, stderr } = process;
+  const live = stderr.isTTY === true;
+  return {
+    folder: process.cwd(),
+    write: (text) => void stdout.write(text),
+    tell: (text) => void stderr.write(live ? CLEAR_LINE + text : text),
+    progress: (text) => void (live && stderr.write(CLEAR_LINE + text)),
+    colours: pico.createColors(wantsColour(stdout.isTTY === true)),
+  };
+}
+
+function wantsColour(isTerminal: boolean): boolean {
+  const { NO_COLOR, FORCE_COLOR, TERM } = process.env;
+  if (NO_COLOR !== undefined && NO_COLOR !== "") return false;
+  if (FORCE_COLOR !== undefined && FORCE_COLOR !== "0") return true;
+  return isTerminal && TERM !== "dumb";
+}
