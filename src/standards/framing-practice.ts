@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from "../units/definitions.js";
+import { inchesInMm } from "../units/definitions.js";
 import { LUMBER } from "./lumber.js";
 
 /*
@@ -8,22 +8,22 @@ import { LUMBER } from "./lumber.js";
 
 /** Centre to centre: 12, 16, 19.2 and 24 in, and the metric 400 and 600 mm. */
 export const USUAL_SPACINGS_MM: readonly number[] = [
-  12 * MM_PER_INCH,
+  inchesInMm(12),
   400,
-  16 * MM_PER_INCH,
-  19.2 * MM_PER_INCH,
+  inchesInMm(16),
+  inchesInMm(19.2),
   600,
-  24 * MM_PER_INCH,
+  inchesInMm(24),
 ];
 
 /** Plates of a stud wall where nothing else is said: one under the studs and two over them, laid flat. */
 export const USUAL_PLATES = { below: 1, above: 2, thicknessMm: LUMBER["2x4"].widthMm };
 
 /** Gap asked for beyond the clamps where the file says nothing: 1/4 in. */
-export const USUAL_CLEARANCE_MM = 0.25 * MM_PER_INCH;
+export const USUAL_CLEARANCE_MM = inchesInMm(0.25);
 
 /** Thickness of board that the clamps of a loudspeaker usually hold: 3/8 to 1 1/4 in. */
-export const USUAL_CLAMP_RANGE_MM: readonly [number, number] = [0.375 * MM_PER_INCH, 1.25 * MM_PER_INCH];
+export const USUAL_CLAMP_RANGE_MM: readonly [number, number] = [inchesInMm(0.375), inchesInMm(1.25)];
 
 /** Gap from an opening to a member that installers advise where clamps swing: 1 in. */
-export const ADVISED_GAP_MM = MM_PER_INCH;
+export const ADVISED_GAP_MM = inchesInMm(1);

@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from "../units/definitions.js";
+import { inchesInMm } from "../units/definitions.js";
 
 /** Actual size of a piece of framing lumber: across its narrow face and across its wide one. */
 export interface Lumber {
@@ -41,5 +41,5 @@ export function isLumberName(text: string): text is LumberName {
 }
 
 function actual(name: LumberName): Lumber {
-  return { widthMm: THICKNESS_IN * MM_PER_INCH, depthMm: WIDTHS_IN[name] * MM_PER_INCH };
+  return { widthMm: inchesInMm(THICKNESS_IN), depthMm: inchesInMm(WIDTHS_IN[name]) };
 }

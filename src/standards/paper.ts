@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from "../units/definitions.js";
+import { inchesInMm } from "../units/definitions.js";
 import { type LengthProblem, parseLength } from "../units/length.js";
 import { MAX_PAGE_SIDE_PDF_UNITS, PDF_UNITS_PER_INCH } from "./page-units.js";
 
@@ -8,7 +8,7 @@ export type Paper =
   | { readonly kind: "roll"; readonly name: string; readonly widthMm: number };
 
 /** Longest page side that every reader prints at its true scale: 200 in. */
-export const MAX_PAGE_SIDE_MM = (MAX_PAGE_SIDE_PDF_UNITS / PDF_UNITS_PER_INCH) * MM_PER_INCH;
+export const MAX_PAGE_SIDE_MM = inchesInMm(MAX_PAGE_SIDE_PDF_UNITS / PDF_UNITS_PER_INCH);
 
 /** Our own choice: a 4 in check ruler, the printer's margins at both ends of it, and a little air. */
 export const MIN_PAGE_SIDE_MM = 125;
@@ -41,7 +41,7 @@ export const PAPERS: readonly Paper[] = [
   // Architectural series, size D (from memory).
   inchSheet("arch-d", 24, 36),
   // Widths of plotter rolls: common practice, no source.
-  { kind: "roll", name: "roll-36", widthMm: 36 * MM_PER_INCH },
+  { kind: "roll", name: "roll-36", widthMm: inchesInMm(36) },
   { kind: "roll", name: "roll-914", widthMm: 914 },
 ];
 
@@ -50,7 +50,7 @@ function sheet(name: string, widthMm: number, heightMm: number): Paper {
 }
 
 function inchSheet(name: string, widthIn: number, heightIn: number): Paper {
-  return sheet(name, widthIn * MM_PER_INCH, heightIn * MM_PER_INCH);
+  return sheet(name, inchesInMm(widthIn), inchesInMm(heightIn));
 }
 
 export type PaperProblem =

@@ -1,4 +1,4 @@
-import { MM_PER_INCH } from "../units/definitions.js";
+import { inchesInMm } from "../units/definitions.js";
 
 /*
  * International Residential Code R302.4.2: what may pass through one side of a fire-rated assembly without a listed
@@ -7,10 +7,10 @@ import { MM_PER_INCH } from "../units/definitions.js";
  */
 
 /** Largest steel box that the exception allows: 16 square inches. */
-export const LARGEST_BOX_MM2 = 16 * MM_PER_INCH ** 2;
+export const LARGEST_BOX_MM2 = 16 * inchesInMm(1) ** 2;
 
 /** Boxes in sum: 100 square inches in each 100 square feet. */
 export const BOXES_SHARE_OF_AREA = 100 / (100 * 12 ** 2);
 
 /** Largest gap between a box and the board: 1/8 in. */
-export const LARGEST_BOX_GAP_MM = 0.125 * MM_PER_INCH;
+export const LARGEST_BOX_GAP_MM = inchesInMm(0.125);

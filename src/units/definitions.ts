@@ -21,3 +21,11 @@ export const FOOT_IN_MM: Fraction = { over: 3048n, under: 10n };
 export const POUND_IN_KG: Fraction = { over: 45359237n, under: 100000000n };
 /** A fraction that leaves a figure as it stands. */
 export const ONE: Fraction = { over: 1n, under: 1n };
+
+/**
+ * Inches in mm as `parseLength` would give them: the double nearest to the exact value for whole inches and tape
+ * fractions, where `inches * MM_PER_INCH` may miss it by its last digit.
+ */
+export function inchesInMm(inches: number): number {
+  return (inches * 254) / 10;
+}
