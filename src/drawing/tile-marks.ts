@@ -1,0 +1,161 @@
+import { grey, type Item, type PagePoint, type Text, type Window } from "./drawing.js";
+import { dashed, filled, layer, line, PEN, point, rectangle, text } from "./pen.js";
+import { measureText, textBox } from "./text.js";
+import { type Block, LINE_PITCH, textBlock } from "./text-block.js";
+import { boxesMeet } from "./touches.js";
+
+/** Where a tile stands in the grid, from the top left. */
+export interface Cell {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What is said on a page that is one of several. */
+export interface TileWords {
+  /** "Part A1 of 4". */
+  readonly part: (name: string, of: number) => string;
+  /** How two parts are joined. */
+  readonly join: string;
+}
+
+/** A line that two neighbouring tiles share, the trim line of either, in the drawing's coordinates. */
+export interface Seam {
+  readonly direction: "across" | "down";
+  readonly from: PagePoint;
+  readonly to: PagePoint;
+  /** One letter for the cross at a quarter, one for the cross at three quarters. */
+  readonly letters: readonly [string, string];
+  /** Tiles before it (left, above) and after it. */
+  readonly cells: readonly [Cell, Cell];
+}
+
+/** A, B ... Z, AA, AB ...; 0 is A. */
+export function letters(index: number): string {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : letters(Math.floor(index / 26) - 1) + last;
+}
+
+/** A1, A2, B1 ...: the row's letter, the column's number. */
+export const tileName = ({ row, column }: Cell): string => `${letters(row)}${column + 1}`;
+
+export const sameCell = (a: Cell, b: Cell): boolean => a.row === b.row && a.column === b.column;
+
+const ARM_MM = 3;
+const LETTER_MM = 2.5;
+const ASIDE_MM = 1.2;
+
+/** Trim line and crosses of one seam as the tile on that side of it prints them. */
+export function seamMarks(seam: Seam, side: "before" | "after", avoid: readonly Window[]): Item {
+  const crosses = ([0.25, 0.75] as const).flatMap((part, index) => {
+    const at = point(
+      seam.from.x + (seam.to.x - seam.from.x) * part,
+      seam.from.y + (seam.to.y - seam.from.y) * part,
+    );
+    const letter = seam.letters[index] ?? "";
+    return [
+      line(point(at.x - ARM_MM, at.y), point(at.x + ARM_MM, at.y), PEN.fine),
+      line(point(at.x, at.y - ARM_MM), point(at.x, at.y + ARM_MM), PEN.fine),
+      crossLetter(letter, at, { direction: seam.direction, side, avoid }),
+    ];
+  });
+  return layer("notes", [line(seam.from, seam.to, dashed(PEN.fine, 4, 2)), ...crosses]);
+}
+
+/** On the tile's own side of the seam, so that trimming leaves it; in the first of its places that is free. */
+function crossLetter(
+  letter: string,
+  at: PagePoint,
+  place: { direction: Seam["direction"]; side: "before" | "after"; avoid: readonly Window[] },
+): Text {
+  const own = place.side === "before" ? -1 : 1;
+  const choices = [1, -1].map((other) => {
+    const [x, y] = place.direction === "down" ? [own, other] : [other, own];
+    const baseline = at.y + (y > 0 ? ASIDE_MM + LETTER_MM : -ASIDE_MM);
+    return text(point(at.x + x * ASIDE_MM, baseline), letter, {
+      capMm: LETTER_MM,
+      face: "bold",
+      anchor: x > 0 ? "start" : "end",
+    });
+  });
+  const free = choices.find((choice) => !place.avoid.some((box) => boxesMeet(box, textBox(choice))));
+  return free ?? choices[0] ?? text(at, letter, { capMm: LETTER_MM });
+}
+
+export interface Grid {
+  readonly columns: number;
+  readonly rows: number;
+}
+
+const CELL = { widthMm: 7, heightMm: 4.2 };
+const MAP_CELLS = 4;
+const PAD_MM = 1.5;
+const NAME_MM = 5;
+
+/** Cells as large as their names need, smaller and nameless where a forced layout has many. */
+function cellSize({ columns, rows }: Grid): { widthMm: number; heightMm: number; named: boolean } {
+  const named = columns <= MAP_CELLS && rows <= MAP_CELLS;
+  if (named) return { ...CELL, named };
+  return {
+    widthMm: (CELL.widthMm * MAP_CELLS) / Math.max(columns, MAP_CELLS),
+    heightMm: (CELL.heightMm * MAP_CELLS) / Math.max(rows, MAP_CELLS),
+    named,
+  };
+}
+
+/** A small map of the whole with this tile grey; tiles that are not printed have no cell. */
+function tileMap(grid: Grid, tiles: { all: readonly Cell[]; own: Cell }, corner: PagePoint): Item[] {
+  const cell = cellSize(grid);
+  return tiles.all.flatMap((each) => {
+    const box = {
+      x: corner.x + each.column * cell.widthMm,
+      y: corner.y + each.row * cell.heightMm,
+      widthMm: cell.widthMm,
+      heightMm: cell.heightMm,
+    };
+    const own = sameCell(each, tiles.own);
+    const label = text(
+      point(box.x + box.widthMm / 2, box.y + (box.heightMm + LETTER_MM) / 2),
+      tileName(each),
+      {
+        capMm: LETTER_MM,
+        face: own ? "bold" : "regular",
+        anchor: "middle",
+      },
+    );
+    return [
+      ...(own ? [filled(box, grey(0.75))] : []),
+      rectangle(box, PEN.fine),
+      ...(cell.named ? [label] : []),
+    ];
+  });
+}
+
+/** The strip over a tile: its name, how it joins the others, and the map. */
+export function tileStrip(
+  grid: Grid,
+  tiles: { all: readonly Cell[]; own: Cell },
+  place: { x: number; y: number; widthMm: number; words: TileWords },
+): Block {
+  const { words, x, y } = place;
+  const cell = cellSize(grid);
+  const mapMm = { widthMm: grid.columns * cell.widthMm, heightMm: grid.rows * cell.heightMm };
+  const name = words.part(tileName(tiles.own), tiles.all.length);
+  const nameMm = measureText(name, { capMm: NAME_MM, face: "bold" }).widthMm + 4;
+  const joinMm = place.widthMm - nameMm - mapMm.widthMm - 4;
+  const beside = joinMm > 60;
+  const join = textBlock(words.join, {
+    x: beside ? x + nameMm : x,
+    y: beside ? y : y + NAME_MM * LINE_PITCH,
+    widthMm: beside ? joinMm : place.widthMm - mapMm.widthMm - 4,
+    capMm: LETTER_MM,
+  });
+  const wordsMm = join.heightMm + (beside ? 0 : NAME_MM * LINE_PITCH);
+  return {
+    items: [
+      text(point(x, y + NAME_MM), name, { capMm: NAME_MM, face: "bold" }),
+      ...join.items,
+      ...tileMap(grid, tiles, point(x + place.widthMm - mapMm.widthMm, y)),
+    ],
+    heightMm: Math.max(NAME_MM * LINE_PITCH, wordsMm, mapMm.heightMm) + PAD_MM,
+  };
+}

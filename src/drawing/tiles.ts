@@ -1,0 +1,257 @@
+import type { Item, PagePoint, Text, Window } from "./drawing.js";
+import { point } from "./pen.js";
+import { textBox } from "./text.js";
+import {
+  type Cell,
+  type Grid,
+  letters,
+  type Seam,
+  sameCell,
+  seamMarks,
+  type TileWords,
+  tileName,
+  tileStrip,
+} from "./tile-marks.js";
+import { liesIn, touches, windowInside } from "./touches.js";
+
+export type { Cell, Grid, TileWords };
+
+/** Two neighbours both show this much around the line that they share; the line is in its middle. Our own choice. */
+export const OVERLAP_MM = 10;
+/** More columns or rows than this are refused unless forced. Our own choice: nobody tapes more paper than that. */
+export const MOST_TILES_A_SIDE = 4;
+
+/** One way for the paper to lie, and the box on it that is free for the drawing. */
+export interface Lie {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly area: Window;
+}
+
+export interface TileRequest<Paper extends Lie> {
+  /** The finished drawing in its own coordinates; the same on every tile. */
+  readonly drawing: readonly Item[];
+  /** What of it must be shown, in its own coordinates. */
+  readonly extent: Window;
+  /** Ways for the paper to lie; the earlier wins where both need as many pages. */
+  readonly lies: readonly Paper[];
+  readonly words: TileWords;
+  /** True where more than 4 x 4 was asked for by name. */
+  readonly forced?: boolean;
+}
+
+export interface Tile {
+  /** "A1": the row's letter and the column's number; also where the drawing fits on one page. */
+  readonly name: string;
+  readonly cell: Cell;
+  /** Added to the drawing's coordinates to get the page's: millimetres, never a scale. */
+  readonly shift: PagePoint;
+  /** The part of the page that shows the drawing. */
+  readonly window: Window;
+  /** Everything inside the lie's area: the drawing's part, trim lines, crosses, and the strip with the map. */
+  readonly items: readonly Item[];
+}
+
+export type Tiling<Paper extends Lie> =
+  | { readonly kind: "tiled"; readonly lie: Paper; readonly grid: Grid; readonly tiles: readonly Tile[] }
+  /** The grid that it would take; null where the paper has no room for a drawing at all. */
+  | { readonly kind: "too-large"; readonly grid: Grid | null };
+
+interface Layout<Paper extends Lie> {
+  readonly lie: Paper;
+  readonly grid: Grid;
+  /** The part of the page that shows the drawing; the same on every tile. */
+  readonly window: Window;
+  /** Where the drawing's point at the window's corner lies, for the first tile. */
+  readonly origin: PagePoint;
+  /** Tiles that are printed; none where the paper has no room. */
+  readonly cells: readonly Cell[];
+}
+
+/**
+ * A drawing on as few pages as the paper allows: one where it fits, else the same drawing shifted under each page
+ * with a window over it. Millimetres stay millimetres. Refused over 4 x 4 unless forced.
+ */
+export function tile<Paper extends Lie>(request: TileRequest<Paper>): Tiling<Paper> {
+  const layouts = request.lies.map((lie) => layOut(request, lie)).filter(({ cells }) => cells.length > 0);
+  const best = fewest(request.forced ? layouts : layouts.filter(({ grid }) => isModest(grid)));
+  if (best === undefined) return { kind: "too-large", grid: fewest(layouts)?.grid ?? null };
+  const seams = seamsOf(best);
+  const tiles = best.cells.map((cell) => drawTile(request, best, cell, seams));
+  return { kind: "tiled", lie: best.lie, grid: best.grid, tiles };
+}
+
+const isModest = ({ columns, rows }: Grid): boolean =>
+  columns <= MOST_TILES_A_SIDE && rows <= MOST_TILES_A_SIDE;
+
+function fewest<Paper extends Lie>(layouts: readonly Layout<Paper>[]): Layout<Paper> | undefined {
+  return layouts.reduce<Layout<Paper> | undefined>(
+    (best, layout) => (best !== undefined && best.cells.length <= layout.cells.length ? best : layout),
+    undefined,
+  );
+}
+
+/** The strip over a tile grows with its map, and the map with the rows: laid out again until the strip is high enough. */
+function layOut<Paper extends Lie>(request: TileRequest<Paper>, lie: Paper, stripMm = 0): Layout<Paper> {
+  const layout = layOutBelow(request, lie, stripMm);
+  if (layout.cells.length <= 1) return layout;
+  const neededMm = stripOf(request, layout, { row: 0, column: 0 }).heightMm;
+  return neededMm <= stripMm ? layout : layOut(request, lie, neededMm);
+}
+
+function layOutBelow<Paper extends Lie>(
+  { drawing, extent }: TileRequest<Paper>,
+  lie: Paper,
+  stripMm: number,
+): Layout<Paper> {
+  const window = { ...lie.area, y: lie.area.y + stripMm, heightMm: lie.area.heightMm - stripMm };
+  const grid = {
+    columns: pagesFor(extent.widthMm, window.widthMm),
+    rows: pagesFor(extent.heightMm, window.heightMm),
+  };
+  const origin = point(
+    extent.x - (coveredMm(grid.columns, window.widthMm) - extent.widthMm) / 2,
+    extent.y - (coveredMm(grid.rows, window.heightMm) - extent.heightMm) / 2,
+  );
+  const layout = { lie, grid, window, origin };
+  return { ...layout, cells: neededCells(drawing, layout) };
+}
+
+/** Pages side by side that cover a length; infinitely many where the page is no wider than the overlap. */
+function pagesFor(lengthMm: number, windowMm: number): number {
+  if (windowMm <= OVERLAP_MM) return Number.POSITIVE_INFINITY;
+  return Math.max(1, Math.ceil((lengthMm - OVERLAP_MM) / (windowMm - OVERLAP_MM) - 1e-9));
+}
+
+const coveredMm = (pages: number, windowMm: number): number => pages * (windowMm - OVERLAP_MM) + OVERLAP_MM;
+
+type Placing = Pick<Layout<Lie>, "grid" | "window" | "origin">;
+
+/** The part of the drawing that a tile shows, in the drawing's coordinates. */
+function viewOf({ window, origin }: Placing, { row, column }: Cell): Window {
+  return {
+    x: origin.x + column * (window.widthMm - OVERLAP_MM),
+    y: origin.y + row * (window.heightMm - OVERLAP_MM),
+    widthMm: window.widthMm,
+    heightMm: window.heightMm,
+  };
+}
+
+function allCells({ columns, rows }: Grid): Cell[] {
+  return Array.from({ length: columns * rows }, (_, index) => ({
+    row: Math.floor(index / columns),
+    column: index % columns,
+  }));
+}
+
+/**
+ * Tiles that show anything. All of them where leaving out the empty ones would part the rest: what holds two parts
+ * at their distance is not empty.
+ */
+function neededCells(drawing: readonly Item[], placing: Placing): Cell[] {
+  if (!Number.isFinite(placing.grid.columns * placing.grid.rows)) return [];
+  const all = allCells(placing.grid);
+  const inked = all.filter((cell) => drawing.some((item) => touches(item, viewOf(placing, cell))));
+  return inked.length > 0 && hangTogether(inked) ? inked : all;
+}
+
+function hangTogether(cells: readonly Cell[]): boolean {
+  const [first] = cells;
+  const reached = new Set<Cell>(first === undefined ? [] : [first]);
+  for (const cell of reached) {
+    for (const other of cells) if (areNeighbours(cell, other)) reached.add(other);
+  }
+  return reached.size === cells.length;
+}
+
+const areNeighbours = (a: Cell, b: Cell): boolean =>
+  Math.abs(a.row - b.row) + Math.abs(a.column - b.column) === 1;
+
+/** Every edge that two printed tiles share, each cross with a letter of its own. */
+function seamsOf(layout: Layout<Lie>): Seam[] {
+  const pairs = layout.cells.flatMap((cell) =>
+    layout.cells
+      .filter((other) => areNeighbours(cell, other) && other.row + other.column > cell.row + cell.column)
+      .map((other) => [cell, other] as const),
+  );
+  return pairs.map(([cell, other], index) => {
+    const view = viewOf(layout, other);
+    const half = OVERLAP_MM / 2;
+    const direction = cell.row === other.row ? "down" : "across";
+    const from = point(
+      view.x + (direction === "down" ? half : 0),
+      view.y + (direction === "down" ? 0 : half),
+    );
+    const to =
+      direction === "down" ? point(from.x, view.y + view.heightMm) : point(view.x + view.widthMm, from.y);
+    return {
+      direction,
+      from,
+      to,
+      letters: [letters(2 * index), letters(2 * index + 1)],
+      cells: [cell, other],
+    };
+  });
+}
+
+function drawTile<Paper extends Lie>(
+  request: TileRequest<Paper>,
+  layout: Layout<Paper>,
+  cell: Cell,
+  seams: readonly Seam[],
+): Tile {
+  const view = viewOf(layout, cell);
+  const shift = point(layout.window.x - view.x, layout.window.y - view.y);
+  const views = layout.cells.map((each) => viewOf(layout, each));
+  const shown = seenIn(request.drawing, view, views);
+  const texts = textBoxes(shown);
+  const marks = seams
+    .filter(({ cells }) => cells.some((each) => sameCell(each, cell)))
+    .map((seam) => seamMarks(seam, sameCell(seam.cells[0], cell) ? "before" : "after", texts));
+  const strip = layout.cells.length === 1 ? [] : stripOf(request, layout, cell).items;
+  return {
+    name: tileName(cell),
+    cell,
+    shift,
+    window: layout.window,
+    items: [{ kind: "group", shift, window: layout.window, items: [...shown, ...marks] }, ...strip],
+  };
+}
+
+function stripOf<Paper extends Lie>(request: TileRequest<Paper>, layout: Layout<Paper>, own: Cell) {
+  const { x, y, widthMm } = layout.lie.area;
+  return tileStrip(layout.grid, { all: layout.cells, own }, { x, y, widthMm, words: request.words });
+}
+
+/**
+ * What of the drawing a tile prints. Words that some tile shows whole are left out where an edge would cut them; other
+ * items print wherever they touch.
+ */
+function seenIn(items: readonly Item[], view: Window, views: readonly Window[]): Item[] {
+  return items.flatMap((item): Item[] => {
+    if (item.kind === "text") return textSeen(item, view, views) ? [item] : [];
+    if (item.kind !== "group") return touches(item, view) ? [item] : [];
+    const inside = windowInside(item, view);
+    if (inside === null) return [];
+    const others = views.flatMap((each) => windowInside(item, each) ?? []);
+    const seen = seenIn(item.items, inside, others);
+    return seen.length === 0 ? [] : [{ ...item, items: seen }];
+  });
+}
+
+function textSeen(item: Text, view: Window, views: readonly Window[]): boolean {
+  const box = textBox(item);
+  return views.some((each) => liesIn(box, each)) ? liesIn(box, view) : touches(item, view);
+}
+
+function textBoxes(items: readonly Item[], shift: PagePoint = point(0, 0)): Window[] {
+  return items.flatMap((item) => {
+    if (item.kind === "group") {
+      const more = item.shift ?? point(0, 0);
+      return textBoxes(item.items, point(shift.x + more.x, shift.y + more.y));
+    }
+    if (item.kind !== "text") return [];
+    const box = textBox(item);
+    return [{ ...box, x: box.x + shift.x, y: box.y + shift.y }];
+  });
+}
