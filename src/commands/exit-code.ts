@@ -12,6 +12,8 @@ export const EXIT = {
 
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 
+const WORST_FIRST: readonly ExitCode[] = [EXIT.ours, EXIT.unusable, EXIT.errors];
+
 export function worst(codes: readonly ExitCode[]): ExitCode {
-  return codes.reduce<ExitCode>((a, b) => (b > a ? b : a), EXIT.clean);
+  return WORST_FIRST.find((code) => codes.includes(code)) ?? EXIT.clean;
 }

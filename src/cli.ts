@@ -1,0 +1,171 @@
+import { Command, CommanderError, Option } from "commander";
+import packageFile from "../package.json" with { type: "json" };
+import { EXIT, type ExitCode } from "./commands/exit-code.js";
+import { languagesTyped } from "./commands/options.js";
+import { processTerminal, type Terminal } from "./commands/terminal.js";
+import { UsageError } from "./commands/usage-error.js";
+import type { Language } from "./units/language.js";
+import { type Words, wordsIn } from "./words/words.js";
+
+/**
+ * Runs one command line and gives the exit code: 0 clean, 1 errors among the findings, 2 unusable input or wrong
+ * usage, 3 our own failure. Each command's code is loaded only when it is asked for.
+ */
+export async function run(typed: readonly string[], terminal: Terminal = processTerminal()): Promise<ExitCode> {
+  const words = wordsIn([spokenLanguage(typed)]);
+  const ended: { code: ExitCode } = { code: EXIT.clean };
+  try {
+    const program = programOf(terminal, words, ended);
+    await program.parseAsync([...typed], { from: "user" });
+    return ended.code;
+  } catch (cause) {
+    return complained(terminal, words, cause);
+  }
+}
+
+/** The terminal speaks the first language asked for; the sheets may carry both. */
+function spokenLanguage(typed: readonly string[]): Language {
+  const at = typed.findIndex((word) => word === "--language" || word.startsWith("--language="));
+  const value = typed[at]?.split("=")[1] ?? typed[at + 1];
+  return at >= 0 && value !== undefined && /^es\b/i.test(value) ? "es" : "en";
+}
+
+function complained(terminal: Terminal, words: Words, cause: unknown): ExitCode {
+  if (cause instanceof UsageError) {
+    terminal.tell(`baymark: ${cause.message}\n`);
+    return EXIT.unusable;
+  }
+  if (cause instanceof CommanderError) return commanderEnded(terminal, words, cause);
+  const message = cause instanceof Error ? cause.message : String(cause);
+  terminal.tell(`baymark: ${words.commands.failure.ours(message)}\n`);
+  return EXIT.ours;
+}
+
+function commanderEnded(terminal: Terminal, words: Words, cause: CommanderError): ExitCode {
+  if (cause.exitCode === 0) return EXIT.clean;
+  const phrase = words.commands.usage[cause.code];
+  const [, name = ""] = /'([^']*)'/.exec(cause.message) ?? [];
+  const [, suggestion = ""] = /Did you mean (?:one of )?(.*?)\?\)/.exec(cause.message) ?? [];
+  if (phrase !== undefined) {
+    terminal.tell(`baymark: ${phrase(name)}; ${words.commands.usageHint(suggestion)}\n`);
+  }
+  return EXIT.unusable;
+}
+
+interface PrintFlags {
+  readonly language?: string;
+  readonly json?: boolean;
+  readonly out?: string;
+  readonly strict?: boolean;
+  readonly printer?: string;
+  readonly only?: string;
+  readonly paper?: string;
+  readonly margin?: string;
+  readonly svg?: boolean;
+  readonly pdf?: boolean;
+}
+
+function programOf(terminal: Terminal, words: Words, ended: { code: ExitCode }): Command {
+  const { describe, argument, option } = words.commands;
+  const language = () => new Option("--language <codes>", option.language);
+  const spoken = (flags: { language?: string }) => languagesTyped(flags.language ?? "en", words);
+  const program = emptyProgram(terminal, words);
+
+  program
+    .command("start")
+    .description(describe.start)
+    .argument("[file]", argument.newFile, "room.yaml")
+    .addOption(new Option("--units <system>", option.units).default("imperial"))
+    .addOption(language())
+    .action(async (file: string, flags: { units: string; language?: string }) => {
+      const { start } = await import("./commands/start.js");
+      const units = flags.units;
+      if (units !== "imperial" && units !== "metric") throw new UsageError(words.commands.failure.unknownUnits(units));
+      ended.code = start(terminal, words, { file, units, language: spoken(flags)[0] ?? "en" });
+    });
+
+  program
+    .command("check")
+    .description(describe.check)
+    .argument("<files...>", argument.files)
+    .option("--json", option.json)
+    .addOption(language())
+    .action(async (files: string[], flags: { json?: boolean; language?: string }) => {
+      const { check } = await import("./commands/check.js");
+      spoken(flags);
+      ended.code = check(terminal, words, files, flags.json === true ? "json" : "text");
+    });
+
+  program
+    .command("print")
+    .description(describe.print)
+    .argument("<files...>", argument.files)
+    .option("-o, --out <folder>", option.out)
+    .option("--strict", option.strict)
+    .option("--printer <name>", option.printer)
+    .option("--only <names>", option.only)
+    .option("--paper <paper>", option.paper)
+    .option("--margin <length>", option.margin)
+    .addOption(language())
+    .option("--svg", option.svg)
+    .option("--pdf", option.pdf)
+    .option("--json", option.json)
+    .action(async (files: string[], flags: PrintFlags) => {
+      const { print } = await import("./commands/print.js");
+      ended.code = await print(terminal, words, files, flags);
+    });
+
+  program
+    .command("report")
+    .description(describe.report)
+    .argument("<files...>", argument.files)
+    .option("--json", option.json)
+    .addOption(language())
+    .action(async (files: string[], flags: { json?: boolean; language?: string }) => {
+      const { report } = await import("./commands/report.js");
+      spoken(flags);
+      ended.code = report(terminal, words, files, flags.json === true ? "json" : "text");
+    });
+
+  program
+    .command("explain")
+    .description(describe.explain)
+    .argument("[code]", argument.code)
+    .addOption(language())
+    .action(async (code: string | undefined, flags: { language?: string }) => {
+      const { explain } = await import("./commands/explain.js");
+      spoken(flags);
+      ended.code = explain(terminal, words, code);
+    });
+
+  program
+    .command("ruler")
+    .description(describe.ruler)
+    .option("-o, --out <file>", argument.newFile, "ruler.pdf")
+    .option("--paper <paper>", option.paper)
+    .option("--margin <length>", option.margin)
+    .option("--printer <name>", option.printer)
+    .option("--across <length>", option.across)
+    .option("--down <length>", option.down)
+    .addOption(language())
+    .action(async (flags: import("./commands/ruler.js").RulerFlags) => {
+      const { ruler } = await import("./commands/ruler.js");
+      ended.code = await ruler(terminal, words, flags);
+    });
+
+  return program;
+}
+
+/** The program without its commands; ways of ending and of speaking are set first, since commands inherit them. */
+function emptyProgram(terminal: Terminal, words: Words): Command {
+  const { about, option, describe, helpTitles, exitCodes } = words.commands;
+  return new Command("baymark")
+    .description(about)
+    .version(packageFile.version, "-V, --version", option.version)
+    .helpOption("-h, --help", option.help)
+    .helpCommand("help [command]", describe.help)
+    .addHelpText("after", `\n${exitCodes}`)
+    .configureOutput({ writeOut: terminal.write, writeErr: terminal.tell, outputError: () => undefined })
+    .configureHelp({ styleTitle: (title) => helpTitles[title] ?? title })
+    .exitOverride();
+}

@@ -1,0 +1,38 @@
+import { readFileSync, statSync } from "node:fs";
+import { basename, resolve } from "node:path";
+import { hasGlyph } from "../drawing/text.js";
+import { answerRoom, type Job } from "../job.js";
+import { type LocatedComplaint, readRoom } from "../room/read.js";
+import type { Words } from "../words/words.js";
+import { reasonOf } from "./printer-profile.js";
+import type { Terminal } from "./terminal.js";
+
+export type Loaded =
+  | { readonly kind: "job"; readonly typed: string; readonly job: Job }
+  | { readonly kind: "complaints"; readonly typed: string; readonly source: string; readonly complaints: readonly LocatedComplaint[] }
+  | { readonly kind: "unreadable"; readonly typed: string; readonly message: string };
+
+/** Reads, resolves and answers one room file; whatever is wrong with it comes back as data. */
+export function load(terminal: Terminal, words: Words, typed: string): Loaded {
+  const file = resolve(terminal.folder, typed);
+  let bytes: Uint8Array;
+  try {
+    if (statSync(file).isDirectory()) return unreadable(typed, words.commands.failure.folderNotFile(typed));
+    bytes = readFileSync(file);
+  } catch (cause) {
+    return unreadable(typed, readFailure(typed, reasonOf(cause), words));
+  }
+  const read = readRoom(bytes, { hasGlyph });
+  if (!read.ok) return { kind: "complaints", typed, source: read.source, complaints: read.complaints };
+  const { room, fingerprint, locate } = read;
+  return { kind: "job", typed, job: answerRoom({ file: basename(file), fingerprint, room, locate }) };
+}
+
+const unreadable = (typed: string, message: string): Loaded => ({ kind: "unreadable", typed, message });
+
+function readFailure(typed: string, reason: string, words: Words): string {
+  const { notFound, noPermission, unreadable: other } = words.commands.failure;
+  if (reason === "ENOENT" || reason === "ENOTDIR") return notFound(typed);
+  if (reason === "EACCES" || reason === "EPERM") return noPermission(typed);
+  return other(typed, reason);
+}
