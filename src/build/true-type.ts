@@ -100,6 +100,7 @@ export function readMetrics(font: Buffer, name: string): FaceMetrics {
   );
   return {
     name,
+    byteLength: font.length,
     unitsPerEm: head.readUInt16BE(18),
     // The font's OS/2 table is of a version before sCapHeight: the height of H is what that field would say.
     capHeight: inkOf(glyphs.get(0x48) ?? 0)[1],

@@ -23,8 +23,12 @@ export const missingGlyphs = (text: string): readonly string[] => [
   ...new Set([...text].filter((character) => !hasGlyph(character.codePointAt(0) ?? 0))),
 ];
 
+/** Latin-1 without control characters and soft hyphen: in both cuts, composed already, and nearly all that is drawn. */
+const PLAIN = /^[ -~\u00a0-\u00ac\u00ae-\u00ff]*$/u;
+
 /** True when the small cut of the typeface, which an SVG carries with it, can draw the whole text. */
 export const isEveryday = (text: string): boolean =>
+  PLAIN.test(text) ||
   [...text].every((character) =>
     covers(coverage(TYPEFACE_FILES.everydayCoverage), character.codePointAt(0) ?? 0),
   );
@@ -37,7 +41,7 @@ const INSTEAD = "\ufffd";
  * before this for such characters; what is left are names of files and the like.
  */
 export function drawable(text: string): string {
-  return [...text.normalize("NFC")].map(drawn).join("");
+  return PLAIN.test(text) ? text : [...text.normalize("NFC")].map(drawn).join("");
 }
 
 function drawn(character: string): string {

@@ -4,6 +4,8 @@ import { drawable } from "./coverage.js";
 import type { Face, PagePoint, Text, Window } from "./drawing.js";
 import { type Typeface, typeface } from "./typeface.js";
 
+export { hasGlyph, missingGlyphs } from "./coverage.js";
+
 export interface LetterSize {
   /** Height of a capital, in mm. */
   readonly capMm: number;

@@ -14,6 +14,8 @@ export type GlyphRow = readonly [
 export interface FaceMetrics {
   /** PostScript name of the font. */
   readonly name: string;
+  /** Length of the font's file before it was deflated. */
+  readonly byteLength: number;
   readonly unitsPerEm: number;
   readonly capHeight: number;
   readonly ascent: number;
