@@ -20,7 +20,7 @@ export function roundToSteps(mm: number, stepMm: number, rounding: Rounding): St
   const steps = mm / stepMm;
   const exactWithin = EXACT_WITHIN_MM / stepMm;
   const count = WHOLE[rounding](steps, exactWithin);
-  return { count: count === 0 ? 0 : count, rounded: Math.abs(count * stepMm - mm) > EXACT_WITHIN_MM };
+  return { count, rounded: Math.abs(count * stepMm - mm) > EXACT_WITHIN_MM };
 }
 
 const WHOLE: Readonly<Record<Rounding, (steps: number, exactWithin: number) => number>> = {
@@ -44,5 +44,7 @@ export function roundInto(mm: number, { lowMm, highMm, stepMm }: Range): number 
   const first = Math.ceil(lowMm / stepMm - exactWithin);
   const last = Math.floor(highMm / stepMm + exactWithin);
   const { count } = roundToSteps(mm, stepMm, "nearest");
-  return first <= last ? Math.min(Math.max(count, first), last) * stepMm : null;
+  if (first > last) return null;
+  // Adding 0 turns a negative zero, which `Math.ceil` makes of -0.5, into a plain one.
+  return Math.min(Math.max(count, first), last) * stepMm + 0;
 }

@@ -47,6 +47,10 @@ describe("roundInto", () => {
     );
   });
 
+  test("nothing is plain zero, never a negative one", () => {
+    for (const mm of [-0.2, 0.2, -5]) expect(roundInto(mm, { lowMm: -0.5, highMm: 5, stepMm: 1 })).toBe(0);
+  });
+
   test("NaN is refused", () => {
     expect(() => roundInto(Number.NaN, { lowMm: 0, highMm: 1, stepMm: 1 })).toThrow(RangeError);
   });
