@@ -9,7 +9,12 @@ import type { Terminal } from "./terminal.js";
 
 export type Loaded =
   | { readonly kind: "job"; readonly typed: string; readonly job: Job }
-  | { readonly kind: "complaints"; readonly typed: string; readonly source: string; readonly complaints: readonly LocatedComplaint[] }
+  | {
+      readonly kind: "complaints";
+      readonly typed: string;
+      readonly source: string;
+      readonly complaints: readonly LocatedComplaint[];
+    }
   | { readonly kind: "unreadable"; readonly typed: string; readonly message: string };
 
 /** Reads, resolves and answers one room file; whatever is wrong with it comes back as data. */

@@ -24,6 +24,15 @@ export const frame = {
   /** The walls of a box as capitals; other walls by their own names. */
   wall: (name: string) => ENGLISH_WALLS[name] ?? name.toUpperCase(),
   surface: (name: string) => (name === "ceiling" ? "ceiling" : `${name} wall`),
+  /** Layers that a reader of the PDF can switch. */
+  layers: {
+    cut: "Cut",
+    framing: "Framing",
+    obstructions: "Obstructions",
+    dimensions: "Dimensions",
+    aim: "Aim",
+    notes: "Notes",
+  },
   cut: "CUT",
   doNotCut: "DO NOT CUT",
   computedNotFrozen: "COMPUTED, NOT FROZEN",

@@ -25,6 +25,15 @@ export const frame: typeof english = {
   },
   wall: (name) => SPANISH_WALLS[name] ?? name.toUpperCase(),
   surface: (name) => (name === "ceiling" ? "cielo raso" : `pared ${SPANISH_OF[name] ?? name}`),
+  /** Layers that a reader of the PDF can switch. */
+  layers: {
+    cut: "Corte",
+    framing: "Estructura",
+    obstructions: "Obstáculos",
+    dimensions: "Medidas",
+    aim: "Orientación",
+    notes: "Notas",
+  },
   cut: "CORTE",
   doNotCut: "NO CORTAR",
   computedNotFrozen: "CALCULADO, NO FIJO",

@@ -1,0 +1,106 @@
+import type { Page } from "../drawing/drawing.js";
+import { aimStrips } from "./aim-strip.js";
+import { cableLabels } from "./cable-labels.js";
+import { cover } from "./cover.js";
+import { floorMarks } from "./floor-marks.js";
+import { frameItems } from "./frame.js";
+import { markerSheets } from "./marker-sheet.js";
+import { openingTemplates } from "./opening-template.js";
+import { bracketSchedule, openingSchedule } from "./schedules.js";
+import type { Body, Order, Sheet, Trade } from "./sheet.js";
+import { fullSizeMarks, surfaceMarks } from "./surface-marks.js";
+import { terminalCards } from "./terminal-cards.js";
+
+/** A page as it is printed, with what it belongs to. */
+export interface PrintedPage {
+  readonly sheet: string;
+  readonly trades: readonly Trade[];
+  /** Sheet number of how many, as its frame says. */
+  readonly number: number;
+  /** True for label stock, which carries no frame. */
+  readonly stock: boolean;
+  readonly page: Page;
+}
+
+export interface Packet {
+  readonly pages: readonly PrintedPage[];
+  /** Drawings whole, by the sheet's name. */
+  readonly drawings: readonly { readonly sheet: string; readonly page: Page }[];
+}
+
+/** Kinds of sheet in the order of the packet; a new kind of sheet is one line here. */
+const SHEETS: readonly ((order: Order) => readonly Sheet[])[] = [
+  floorMarks,
+  openingSchedule,
+  surfaceMarks,
+  fullSizeMarks,
+  openingTemplates,
+  bracketSchedule,
+  markerSheets,
+  aimStrips,
+  terminalCards,
+  cableLabels,
+];
+
+/** Every sheet of a job, numbered and framed; the cover counts the others, itself included. */
+export function packet(order: Order): Packet {
+  const others = SHEETS.flatMap((make) => make(order));
+  const sheets = [covered(order, others), ...others];
+  const of = sheets.reduce((sum, sheet) => sum + sheet.pages.length, 0);
+  const firsts = firstNumbers(sheets);
+  return {
+    pages: sheets.flatMap((sheet, index) => printed(order, sheet, firsts[index] ?? 1, of)),
+    drawings: sheets.flatMap((sheet, index) => drawing(order, sheet, firsts[index] ?? 1, of)),
+  };
+}
+
+function covered(order: Order, others: readonly Sheet[]): Sheet {
+  const drafted = cover(order, contents(others, 1));
+  return cover(order, contents(others, drafted.pages.length));
+}
+
+function contents(sheets: readonly Sheet[], coverPages: number) {
+  const firsts = firstNumbers(sheets);
+  return sheets.map((sheet, index) => ({
+    title: sheet.title,
+    trades: sheet.trades,
+    pages: sheet.pages.length,
+    first: (firsts[index] ?? 1) + coverPages,
+  }));
+}
+
+/** Number of each sheet's first page, from 1. */
+function firstNumbers(sheets: readonly Sheet[]): number[] {
+  let next = 1;
+  return sheets.map((sheet) => {
+    const first = next;
+    next += sheet.pages.length;
+    return first;
+  });
+}
+
+function printed(order: Order, sheet: Sheet, first: number, of: number): PrintedPage[] {
+  return sheet.pages.map((body, index) => ({
+    sheet: sheet.name,
+    trades: sheet.trades,
+    number: first + index,
+    stock: body.frame === null,
+    page: framed(order, body, { number: first + index, of }),
+  }));
+}
+
+function drawing(order: Order, sheet: Sheet, first: number, of: number): Packet["drawings"] {
+  if (sheet.whole === null) return [];
+  return [{ sheet: sheet.name, page: framed(order, sheet.whole, { number: first, of }) }];
+}
+
+function framed(order: Order, body: Body, numbering: { number: number; of: number }): Page {
+  const frame = { kind: "group" as const, layer: "notes" as const, items: frameItems(order, body, numbering) };
+  return {
+    widthMm: body.widthMm,
+    heightMm: body.heightMm,
+    title: body.title,
+    language: order.languages[0] ?? "en",
+    items: [...body.items, frame],
+  };
+}
