@@ -1,8 +1,8 @@
-import type { Anchor, Item } from "./drawing.js";
+import type { Anchor, Face, Item } from "./drawing.js";
 import { grey } from "./drawing.js";
 import { dashed, filled, line, PEN, point, rectangle } from "./pen.js";
 import { measureText, wrapText } from "./text.js";
-import { LINE_PITCH, textBlock } from "./text-block.js";
+import { LINE_PITCH, stack, textBlock } from "./text-block.js";
 
 export interface Column {
   readonly heading: string;
@@ -10,17 +10,30 @@ export interface Column {
   readonly weight: number;
   readonly anchor?: Anchor;
   readonly capMm?: number;
-  readonly face?: "regular" | "bold";
+  readonly face?: Face;
   /** Never narrower than this, in mm (a box to write in). */
   readonly leastMm?: number;
 }
 
-export type Cell = string | { readonly kind: "tick" } | { readonly kind: "write" };
+/** Words of one size; one cell may stack several, the figure that matters large. */
+export interface CellLine {
+  readonly words: string;
+  readonly capMm: number;
+  readonly face: Face;
+}
+
+export type Cell =
+  | string
+  | { readonly kind: "tick" }
+  | { readonly kind: "write" }
+  | { readonly kind: "lines"; readonly lines: readonly CellLine[] };
 
 export interface Table {
   readonly columns: readonly Column[];
   readonly rows: readonly (readonly Cell[])[];
   readonly capMm: number;
+  /** Words across the whole width under a row, never parted from it, in the order of the rows. */
+  readonly under?: readonly (readonly CellLine[])[];
 }
 
 export interface TablePage {
@@ -30,20 +43,33 @@ export interface TablePage {
 }
 
 const PAD_MM = 1.4;
+const TICK_MM = 5;
+const HEADING: Omit<CellLine, "words"> = { capMm: 2.5, face: "bold" };
 
-const capOf = (table: Table, column: Column): number => column.capMm ?? table.capMm;
-
-function longestWordMm(words: string, capMm: number, face: "regular" | "bold"): number {
-  return Math.max(0, ...words.split(/\s+/).map((word) => measureText(word, { capMm, face }).widthMm));
+/** What of a cell is words, in the sizes that they are drawn in. */
+function linesOf(table: Table, column: Column, cell: Cell): readonly CellLine[] {
+  if (typeof cell === "string") {
+    return [{ words: cell, capMm: column.capMm ?? table.capMm, face: column.face ?? "regular" }];
+  }
+  return cell.kind === "lines" ? cell.lines : [];
 }
+
+function longestWordMm(lines: readonly CellLine[]): number {
+  const words = lines.flatMap((each) => each.words.split(/\s+/u).map((word) => ({ ...each, word })));
+  return Math.max(0, ...words.map(({ word, capMm, face }) => measureText(word, { capMm, face }).widthMm));
+}
+
+const leastOfKind = (cell: Cell | undefined): number => {
+  if (cell === undefined || typeof cell === "string") return 0;
+  return { tick: TICK_MM + 1, write: 18, lines: 0 }[cell.kind];
+};
 
 function leastWidthMm(table: Table, column: Column, index: number): number {
   const cells = table.rows.map((row) => {
     const cell = row[index];
-    if (typeof cell !== "string") return cell?.kind === "tick" ? 6 : 18;
-    return longestWordMm(cell, capOf(table, column), column.face ?? "regular");
+    return Math.max(leastOfKind(cell), longestWordMm(linesOf(table, column, cell ?? "")));
   });
-  const heading = longestWordMm(column.heading, 2.5, "bold");
+  const heading = longestWordMm([{ ...HEADING, words: column.heading }]);
   return Math.max(column.leastMm ?? 0, heading, ...cells) + 2 * PAD_MM;
 }
 
@@ -59,17 +85,22 @@ export function columnWidthsMm(table: Table, widthMm: number): number[] {
   });
 }
 
-function cellLines(cell: Cell, capMm: number, face: "regular" | "bold", widthMm: number): number {
-  return typeof cell === "string" ? wrapText(cell, { capMm, face, widthMm: widthMm - 2 * PAD_MM }).length : 1;
+/** Height of lines under each other in a width, padding included. */
+function linesHeightMm(lines: readonly CellLine[], widthMm: number): number {
+  const heights = lines.map(
+    ({ words, capMm, face }) =>
+      wrapText(words, { capMm, face, widthMm: widthMm - 2 * PAD_MM }).length * capMm * LINE_PITCH,
+  );
+  return heights.reduce((sum, height) => sum + height, 0) + 2 * PAD_MM - 0.6;
 }
 
+const LEAST_ROW_MM = TICK_MM + 2 * PAD_MM;
+
 function rowHeightMm(table: Table, row: readonly Cell[], widths: readonly number[]): number {
-  const heights = table.columns.map((column, index) => {
-    const capMm = capOf(table, column);
-    const lines = cellLines(row[index] ?? "", capMm, column.face ?? "regular", widths[index] ?? 0);
-    return lines * capMm * LINE_PITCH;
-  });
-  return Math.max(6, ...heights) + 2 * PAD_MM - 0.6;
+  const heights = table.columns.map((column, index) =>
+    linesHeightMm(linesOf(table, column, row[index] ?? ""), widths[index] ?? 0),
+  );
+  return Math.max(LEAST_ROW_MM, ...heights);
 }
 
 interface Spot {
@@ -79,30 +110,24 @@ interface Spot {
   readonly heightMm: number;
 }
 
-function drawCell(cell: Cell, spot: Spot, column: Column, capMm: number): readonly Item[] {
-  if (typeof cell === "string") {
-    const place = { x: spot.x + PAD_MM, y: spot.y + PAD_MM, widthMm: spot.widthMm - 2 * PAD_MM };
-    return textBlock(cell, {
-      ...place,
-      capMm,
-      face: column.face ?? "regular",
-      anchor: column.anchor ?? "start",
-    }).items;
+function drawLines(lines: readonly CellLine[], spot: Spot, anchor: Anchor): readonly Item[] {
+  const place = { x: spot.x + PAD_MM, widthMm: spot.widthMm - 2 * PAD_MM, anchor };
+  const makers = lines.map((each) => (y: number) => textBlock(each.words, { ...place, ...each, y }));
+  return stack(spot.y + PAD_MM, makers).items;
+}
+
+function drawCell(table: Table, column: Column, cell: Cell, spot: Spot): readonly Item[] {
+  if (typeof cell === "string" || cell.kind === "lines") {
+    return drawLines(linesOf(table, column, cell), spot, column.anchor ?? "start");
   }
   if (cell.kind === "tick") {
-    return [rectangle({ x: spot.x + (spot.widthMm - 5) / 2, y: spot.y + PAD_MM, widthMm: 5, heightMm: 5 })];
+    const x = spot.x + (spot.widthMm - TICK_MM) / 2;
+    return [rectangle({ x, y: spot.y + PAD_MM, widthMm: TICK_MM, heightMm: TICK_MM })];
   }
-  const y = spot.y + spot.heightMm - 2;
+  const y = spot.y + Math.min(spot.heightMm, LEAST_ROW_MM) - 2;
   return [
     line(point(spot.x + PAD_MM, y), point(spot.x + spot.widthMm - PAD_MM, y), dashed(PEN.fine, 0.8, 0.8)),
   ];
-}
-
-function headingHeightMm(table: Table, widths: readonly number[]): number {
-  const lines = table.columns.map((column, index) =>
-    cellLines(column.heading, 2.5, "bold", widths[index] ?? 0),
-  );
-  return Math.max(...lines) * 2.5 * LINE_PITCH + 2 * PAD_MM - 0.6;
 }
 
 function lefts(x: number, widths: readonly number[]): number[] {
@@ -114,6 +139,72 @@ function lefts(x: number, widths: readonly number[]): number[] {
   });
 }
 
+interface Grid {
+  readonly table: Table;
+  readonly x: number;
+  readonly widthMm: number;
+  readonly widths: readonly number[];
+  readonly lefts: readonly number[];
+}
+
+interface Band {
+  readonly items: readonly Item[];
+  readonly heightMm: number;
+}
+
+const rule = ({ x, widthMm }: Grid, y: number): Item => line(point(x, y), point(x + widthMm, y), PEN.fine);
+
+/** Lines between the columns over a stretch of the page. */
+const posts = (grid: Grid, y: number, heightMm: number): Item[] =>
+  [...grid.lefts, grid.x + grid.widthMm].map((x) => line(point(x, y), point(x, y + heightMm), PEN.fine));
+
+function headingBand(grid: Grid, y: number): Band {
+  const headings = grid.table.columns.map(({ heading }) => [{ ...HEADING, words: heading }]);
+  const heightMm = Math.max(...headings.map((lines, index) => linesHeightMm(lines, grid.widths[index] ?? 0)));
+  const words = headings.flatMap((lines, index) => {
+    const spot = { x: grid.lefts[index] ?? 0, y, widthMm: grid.widths[index] ?? 0, heightMm };
+    return drawLines(lines, spot, grid.table.columns[index]?.anchor ?? "start");
+  });
+  const box = { x: grid.x, y, widthMm: grid.widthMm, heightMm };
+  return {
+    items: [
+      filled(box, grey(0.9)),
+      ...words,
+      rule(grid, y),
+      rule(grid, y + heightMm),
+      ...posts(grid, y, heightMm),
+    ],
+    heightMm,
+  };
+}
+
+function rowBand(grid: Grid, index: number, y: number): Band {
+  const { table, widths } = grid;
+  const row = table.rows[index] ?? [];
+  const cellsMm = rowHeightMm(table, row, widths);
+  const cells = table.columns.flatMap((column, at) => {
+    const spot = { x: grid.lefts[at] ?? 0, y, widthMm: widths[at] ?? 0, heightMm: cellsMm };
+    return drawCell(table, column, row[at] ?? "", spot);
+  });
+  const under = underBand(grid, index, y + cellsMm);
+  const heightMm = cellsMm + under.heightMm;
+  return {
+    items: [...cells, ...posts(grid, y, cellsMm), ...under.items, rule(grid, y + heightMm)],
+    heightMm,
+  };
+}
+
+function underBand(grid: Grid, index: number, y: number): Band {
+  const lines = grid.table.under?.[index] ?? [];
+  if (lines.length === 0) return { items: [], heightMm: 0 };
+  const heightMm = linesHeightMm(lines, grid.widthMm);
+  const box = { x: grid.x, y, widthMm: grid.widthMm, heightMm };
+  return { items: [...drawLines(lines, box, "start"), ...outer(grid, y, heightMm)], heightMm };
+}
+
+const outer = (grid: Grid, y: number, heightMm: number): Item[] =>
+  [grid.x, grid.x + grid.widthMm].map((x) => line(point(x, y), point(x, y + heightMm), PEN.fine));
+
 /**
  * As much of a table as fits into a height, from row `first` on, its heading repeated: the caller asks again for the
  * rest. At least one row is taken, so that a loop over pages ends.
@@ -123,31 +214,16 @@ export function tablePage(
   place: { x: number; y: number; widthMm: number; heightMm: number; first: number },
 ): TablePage {
   const widths = columnWidthsMm(table, place.widthMm);
-  const x = lefts(place.x, widths);
-  const heading = headingHeightMm(table, widths);
-  const items: Item[] = [
-    filled({ x: place.x, y: place.y, widthMm: place.widthMm, heightMm: heading }, grey(0.9)),
-  ];
-  table.columns.forEach((column, index) => {
-    const spot = { x: x[index] ?? 0, y: place.y, widthMm: widths[index] ?? 0, heightMm: heading };
-    items.push(...drawCell(column.heading, spot, { ...column, face: "bold" }, 2.5));
-  });
-  const rule = (y: number): Item => line(point(place.x, y), point(place.x + place.widthMm, y), PEN.fine);
-  let y = place.y + heading;
-  items.push(rule(place.y), rule(y));
-  let taken = 0;
-  for (const row of table.rows.slice(place.first)) {
-    const heightMm = rowHeightMm(table, row, widths);
-    if (taken > 0 && y + heightMm > place.y + place.heightMm) break;
-    table.columns.forEach((column, index) => {
-      const spot = { x: x[index] ?? 0, y, widthMm: widths[index] ?? 0, heightMm };
-      items.push(...drawCell(row[index] ?? "", spot, column, capOf(table, column)));
-    });
-    y += heightMm;
-    items.push(rule(y));
-    taken += 1;
+  const grid: Grid = { table, x: place.x, widthMm: place.widthMm, widths, lefts: lefts(place.x, widths) };
+  const heading = headingBand(grid, place.y);
+  const items: Item[] = [...heading.items];
+  let y = place.y + heading.heightMm;
+  let index = place.first;
+  for (; index < table.rows.length; index += 1) {
+    const band = rowBand(grid, index, y);
+    if (index > place.first && y + band.heightMm > place.y + place.heightMm) break;
+    items.push(...band.items);
+    y += band.heightMm;
   }
-  for (const left of [...x, place.x + place.widthMm])
-    items.push(line(point(left, place.y), point(left, y), PEN.fine));
-  return { items, heightMm: y - place.y, rowCount: taken };
+  return { items, heightMm: y - place.y, rowCount: index - place.first };
 }
