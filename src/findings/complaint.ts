@@ -1,0 +1,116 @@
+/*
+ * A complaint is why a room file cannot be used: a code, a place in the file and the figures. Like a finding it is a
+ * fact, not a sentence: the sentence is made in src/words. Whatever was typed is in the figures as it may be shown,
+ * with control and direction characters already written out.
+ */
+
+/** The kinds of value that a room file holds. */
+export type Kind = "map" | "list" | "text" | "nothing";
+
+/** What is measured where a text should say a figure and its unit. */
+export type Measured = "length" | "angle" | "level" | "impedance" | "power" | "weight" | "share";
+
+/** What a name stands for. */
+export type NameOf =
+  | "wall"
+  | "surface"
+  | "model"
+  | "seat"
+  | "speaker"
+  | "channel"
+  | "layout"
+  | "paper"
+  | "lumber"
+  | "stock";
+
+/** Why a character cannot stand on a sheet. */
+export type BadCharacter = "control" | "direction" | "invisible" | "surrogate" | "right-to-left" | "no-glyph";
+
+/** What keeps a text from being YAML, as far as a person can act on it. */
+export type YamlSlip = "tab" | "missing-mark" | "indent" | "start" | "colon" | "escape" | "comma" | "other";
+
+export interface FiguresByComplaint {
+  "file-too-large": { bytes: number; mostBytes: number };
+  "not-utf-8": Record<never, never>;
+  "empty-file": Record<never, never>;
+  "not-yaml": { slip: YamlSlip };
+  "yaml-directive": { written: string };
+  "several-documents": Record<never, never>;
+  "nested-too-deep": { most: number };
+  /** An anchor, an alias or a merge key. */
+  "yaml-alias": { written: string };
+  "yaml-tag": { written: string };
+  "key-not-text": Record<never, never>;
+  "duplicate-key": { key: string; firstLine: number };
+  /** The file is a list or a single text. */
+  "not-a-room": { found: Kind };
+  "more-complaints": { count: number };
+
+  "unknown-key": { key: string; suggestion: string | null; choices: readonly string[] };
+  "missing-key": { key: string };
+  "nothing-written": { key: string };
+  "wrong-kind": { wanted: readonly Kind[]; found: Kind };
+  "unknown-word": { typed: string; suggestion: string | null; choices: readonly string[] };
+  "other-format": { typed: string };
+
+  /** A figure without its unit, and how to write it. */
+  "no-unit": { typed: string; ways: readonly string[] };
+  "unknown-unit": { typed: string; unit: string; ways: readonly string[] };
+  "not-a-measure": { typed: string; measured: Measured; ways: readonly string[] };
+  "comma-in-figure": { typed: string; instead: string };
+  "inches-over-twelve": { typed: string; instead: string | null };
+  "out-of-limits": { typed: string; least: string; most: string };
+  "not-a-whole-number": { typed: string; least: number; most: number };
+  "too-many": { of: "speakers" | "members" | "entries"; count: number; most: number };
+  "too-few": { count: number; least: number };
+
+  "text-empty": Record<never, never>;
+  "text-too-long": { count: number; most: number };
+  /** `name` is the character's name in the Unicode standard where we know it. */
+  "bad-character": { reason: BadCharacter; codePoint: string; name: string | null };
+  "bad-id": { typed: string; slip: "characters" | "too-long" | "reserved"; most: number };
+  "name-taken": { typed: string; firstLine: number };
+  "name-reserved": { typed: string };
+
+  "unknown-name": { of: NameOf; typed: string; suggestion: string | null; choices: readonly string[] };
+  "mirrors-itself": { typed: string };
+  "reference-seats": { count: number };
+  "not-yet-outline": Record<never, never>;
+
+  /** Two tapes are wanted and another number was given. */
+  "tapes-count": { given: readonly string[]; wanted: number };
+  /** Tapes that do not fix a point: they run along each other. */
+  "tapes-parallel": { given: readonly string[] };
+  /** A tape from this wall says nothing about a point on that surface. */
+  "tape-not-here": { tape: string; surface: string; choices: readonly string[] };
+  "framing-from": { from: string; choices: readonly string[] };
+  /** A layout is either measured (`at`) or laid out (`first` with `spacing`). */
+  "framing-layout": { given: readonly string[] };
+  "members-out-of-order": { typed: string; before: string };
+  "member-outside": { byMm: number };
+  "spacing-under-width": { spacingMm: number; widthMm: number };
+  "smaller-than-opening": { flangeMm: number; openingMm: number };
+  "range-upside-down": { leastMm: number; mostMm: number };
+  "seat-outside": { wall: string };
+}
+
+export type ComplaintCode = keyof FiguresByComplaint;
+
+/** What is wrong, and the path of keys and indices to the value (or to its key) that it is about. */
+interface ProblemOf<C extends ComplaintCode> {
+  readonly code: C;
+  readonly path: readonly (string | number)[];
+  readonly at: "key" | "value";
+  readonly figures: Readonly<FiguresByComplaint[C]>;
+}
+
+/** Discriminated by `code`, so that a phrase for one code sees that code's figures. */
+export type Problem = { [C in ComplaintCode]: ProblemOf<C> }[ComplaintCode];
+
+/** A problem and where it stands in the file; lines and columns count from 1, columns in characters. */
+export type Complaint = Problem & { readonly line: number; readonly column: number };
+
+/** One phrase a code. */
+export type ComplaintPhrases = {
+  readonly [C in ComplaintCode]: (figures: Readonly<FiguresByComplaint[C]>) => string;
+};

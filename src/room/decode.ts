@@ -1,0 +1,65 @@
+import { createHash } from "node:crypto";
+import type { Problem } from "../findings/complaint.js";
+import type { Position } from "./position.js";
+
+/** Our own choice: more than a thousand times the example. */
+export const MOST_BYTES = 1_000_000;
+
+export type DecodeResult =
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly problem: Problem; readonly position: Position };
+
+/** The bytes of a text or of a file. */
+export const bytesOf = (source: Uint8Array | string): Uint8Array =>
+  typeof source === "string" ? new TextEncoder().encode(source) : source;
+
+/** SHA-256 of the bytes, hex. */
+export const fingerprintOf = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
+
+/** The text of a file in UTF-8, a byte order mark taken off. */
+export function decode(bytes: Uint8Array): DecodeResult {
+  if (bytes.length > MOST_BYTES) {
+    const figures = { bytes: bytes.length, mostBytes: MOST_BYTES };
+    return refuse({ code: "file-too-large", path: [], at: "value", figures }, { line: 1, column: 1 });
+  }
+  const text = inUtf8(bytes);
+  if (text !== null) return { ok: true, text };
+  return refuse({ code: "not-utf-8", path: [], at: "value", figures: {} }, firstBadByte(bytes));
+}
+
+const refuse = (problem: Problem, position: Position): DecodeResult => ({ ok: false, problem, position });
+
+function inUtf8(bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+const LINE_FEED = 0x0a;
+const STAND_IN = "\ufffd";
+
+/** Place of the first byte that is not UTF-8: lines are cut at their ends, which no other character contains. */
+function firstBadByte(bytes: Uint8Array): Position {
+  let [line, start] = [1, 0];
+  for (;;) {
+    const end = bytes.indexOf(LINE_FEED, start);
+    const piece = bytes.subarray(start, end === -1 ? bytes.length : end);
+    if (inUtf8(piece) === null || end === -1) return { line, column: columnOfBadByte(piece) };
+    [line, start] = [line + 1, end + 1];
+  }
+}
+
+/** A stand-in that the line itself holds re-encodes to its own three bytes; the first that does not is the bad one. */
+function columnOfBadByte(line: Uint8Array): number {
+  const characters = [...new TextDecoder("utf-8", { ignoreBOM: true }).decode(line)];
+  let bytesBefore = 0;
+  for (const [index, character] of characters.entries()) {
+    const bytes = new TextEncoder().encode(character);
+    const asWritten = bytes.every((byte, at) => line[bytesBefore + at] === byte);
+    if (character === STAND_IN && !asWritten) return index + 1;
+    bytesBefore += bytes.length;
+  }
+  return 1;
+}

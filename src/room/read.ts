@@ -1,0 +1,84 @@
+import type { Document } from "yaml";
+import type { Complaint, Problem } from "../findings/complaint.js";
+import type { HasGlyph } from "./characters.js";
+import { complaintsOf, inOrder, type Locate } from "./complaint.js";
+import { bytesOf, decode, fingerprintOf } from "./decode.js";
+import { kindOf, problemsOf } from "./issues.js";
+import { offsetAt, positionsIn } from "./position.js";
+import { problemsAcross } from "./references.js";
+import type { Path } from "./room.js";
+import { type RoomFile, roomFileSchema } from "./schema.js";
+import { type PlacedProblem, type Tree, treeOf } from "./tree.js";
+import { parseYaml } from "./yaml.js";
+
+export interface ReadOptions {
+  /** True when the sheets' typeface can draw the character. */
+  readonly hasGlyph: HasGlyph;
+}
+
+export type ReadResult =
+  | {
+      readonly ok: true;
+      readonly fileName: string;
+      readonly file: RoomFile;
+      readonly locate: Locate;
+      /** SHA-256 of the bytes, hex. */
+      readonly fingerprint: string;
+    }
+  | {
+      readonly ok: false;
+      readonly fileName: string;
+      readonly complaints: readonly Complaint[];
+      readonly fingerprint: string;
+    };
+
+/** A room file as data, or every complaint about it. Never throws for what a file may hold. */
+export function readRoom(source: Uint8Array | string, fileName: string, options: ReadOptions): ReadResult {
+  const bytes = bytesOf(source);
+  const fingerprint = fingerprintOf(bytes);
+  const read = readBytes(bytes, options);
+  return { ...read, fileName, fingerprint };
+}
+
+type Read =
+  | { readonly ok: true; readonly file: RoomFile; readonly locate: Locate }
+  | { readonly ok: false; readonly complaints: readonly Complaint[] };
+
+function readBytes(bytes: Uint8Array, options: ReadOptions): Read {
+  const decoded = decode(bytes);
+  if (!decoded.ok) return { ok: false, complaints: [{ ...decoded.problem, ...decoded.position }] };
+  return readText(decoded.text, options);
+}
+
+function readText(text: string, options: ReadOptions): Read {
+  const positionOf = positionsIn(text);
+  const place = ({ problem, offset }: PlacedProblem): Complaint => ({ ...problem, ...positionOf(offset) });
+  const parsed = parseYaml(text);
+  if (!parsed.ok) return { ok: false, complaints: inOrder(parsed.problems.map(place)) };
+  const { tree, problems } = treeOf(parsed.document, (offset) => positionOf(offset).line);
+  const locate = locator(parsed.document, positionOf);
+  const checked = checkTree(tree, locate, options);
+  const complaints = inOrder([...problems.map(place), ...complaintsOf(checked.problems, locate)]);
+  if (checked.file === null || complaints.length > 0) return { ok: false, complaints };
+  return { ok: true, file: checked.file, locate };
+}
+
+const locator =
+  (document: Document, positionOf: ReturnType<typeof positionsIn>): Locate =>
+  (path: Path, at = "value") =>
+    positionOf(offsetAt(document, path, at));
+
+function checkTree(
+  tree: Tree,
+  locate: Locate,
+  { hasGlyph }: ReadOptions,
+): { readonly file: RoomFile | null; readonly problems: readonly Problem[] } {
+  const found = kindOf(tree);
+  if (found !== "map") {
+    return { file: null, problems: [{ code: "not-a-room", path: [], at: "value", figures: { found } }] };
+  }
+  const parsed = roomFileSchema(hasGlyph).safeParse(tree);
+  const shape = parsed.success ? [] : problemsOf(parsed.error.issues, tree);
+  const problems = [...shape, ...problemsAcross(tree, locate)];
+  return { file: parsed.success ? parsed.data : null, problems };
+}

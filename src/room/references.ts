@@ -1,0 +1,177 @@
+import type { NameOf, Problem } from "../findings/complaint.js";
+import type { Locate } from "./complaint.js";
+import { valueAt } from "./issues.js";
+import type { Path } from "./room.js";
+import { shown } from "./shown.js";
+import { suggest } from "./suggest.js";
+import type { Tree } from "./tree.js";
+
+/*
+ * Names that stand for something elsewhere in the file. They are looked up in the tree, not in the file as parsed, so
+ * that a wrong name is told in the same go as a wrong figure anywhere else.
+ */
+
+export const BOX_WALLS = ["left", "front", "right", "back"] as const;
+export const BOX_SURFACES = ["ceiling", ...BOX_WALLS] as const;
+/** A loudspeaker may be turned toward these besides seats. */
+export const REFERENCE = "reference";
+export const NO_AIM = "none";
+
+/** Every name that stands for nothing, is taken, or is one too many. */
+export function problemsAcross(tree: Tree, locate: Locate): readonly Problem[] {
+  const file = { tree, locate };
+  return [
+    ...repeated(file, "speakers", "id"),
+    ...repeated(file, "seats", "name"),
+    ...seatProblems(tree),
+    ...speakerProblems(tree),
+    ...acceptProblems(tree),
+    // The walls of a room that is not a box have names of their own, which this version does not read.
+    ...(isBox(tree) ? boxProblems(tree) : []),
+  ];
+}
+
+const isBox = (tree: Tree): boolean =>
+  ["outline", "walls", "ceilings"].every((key) => valueAt(tree, ["room", key]) === undefined);
+
+/** How many entries the list at the path has; 0 where it is no list. */
+function indices(tree: Tree, path: Path): readonly number[] {
+  const list = valueAt(tree, path);
+  return Array.isArray(list) ? [...list.keys()] : [];
+}
+
+function keysAt(tree: Tree, path: Path): readonly string[] {
+  const map = valueAt(tree, path);
+  return typeof map === "object" && map !== null && !Array.isArray(map) ? Object.keys(map) : [];
+}
+
+function textAt(tree: Tree, path: Path): string | null {
+  const value = valueAt(tree, path);
+  return typeof value === "string" ? value : null;
+}
+
+const textsAt = (tree: Tree, list: string, key: string): readonly string[] =>
+  indices(tree, [list]).flatMap((index) => textAt(tree, [list, index, key]) ?? []);
+
+interface Source {
+  readonly tree: Tree;
+  readonly locate: Locate;
+}
+
+/** Names that stand twice in a list, without regard to case. */
+function repeated({ tree, locate }: Source, list: string, key: string): readonly Problem[] {
+  const first = new Map<string, Path>();
+  return indices(tree, [list]).flatMap((index): Problem[] => {
+    const path = [list, index, key];
+    const typed = textAt(tree, path);
+    const earlier = first.get(typed?.toLowerCase() ?? "");
+    if (typed !== null && earlier === undefined) first.set(typed.toLowerCase(), path);
+    if (typed === null || earlier === undefined) return [];
+    const figures = { typed: shown(typed), firstLine: locate(earlier).line };
+    return [{ code: "name-taken", path, at: "value", figures }];
+  });
+}
+
+function seatProblems(tree: Tree): readonly Problem[] {
+  const seats = indices(tree, ["seats"]);
+  const references = seats.filter((index) => isTrue(textAt(tree, ["seats", index, "reference"])));
+  const count = references.length;
+  const reserved = seats.flatMap((index): Problem[] => {
+    const path = ["seats", index, "name"];
+    const name = textAt(tree, path);
+    const isAnother = name === REFERENCE && !references.includes(index) && seats.length > 1;
+    return name === NO_AIM || isAnother
+      ? [{ code: "name-reserved", path, at: "value", figures: { typed: name } }]
+      : [];
+  });
+  const enough = count === 1 || seats.length === 0 || (count === 0 && seats.length === 1);
+  if (enough) return reserved;
+  const path = ["seats", references[1] ?? 0];
+  return [...reserved, { code: "reference-seats", path, at: "value", figures: { count } }];
+}
+
+const isTrue = (text: string | null): boolean => text?.toLowerCase() === "true";
+
+interface Wanted {
+  readonly of: NameOf;
+  readonly choices: readonly string[];
+  readonly at?: "key" | "value";
+}
+
+/** A problem where `typed` is none of the choices. */
+function lookUp(typed: string | null, path: Path, { of, choices, at = "value" }: Wanted): readonly Problem[] {
+  if (typed === null || choices.includes(typed)) return [];
+  const figures = { of, typed: shown(typed), suggestion: suggest(typed, choices), choices };
+  return [{ code: "unknown-name", path, at, figures }];
+}
+
+function speakerProblems(tree: Tree): readonly Problem[] {
+  const models = keysAt(tree, ["models"]);
+  const ids = textsAt(tree, "speakers", "id");
+  const targets = [...textsAt(tree, "seats", "name"), REFERENCE, NO_AIM];
+  return indices(tree, ["speakers"]).flatMap((index) => {
+    const at = (key: string): Path => ["speakers", index, key];
+    const find = (key: string, wanted: Wanted) => lookUp(textAt(tree, at(key)), at(key), wanted);
+    return [
+      ...find("model", { of: "model", choices: models }),
+      ...mirrorProblems(tree, index, ids),
+      ...find("aim", { of: "seat", choices: targets }),
+    ];
+  });
+}
+
+function mirrorProblems(tree: Tree, index: number, ids: readonly string[]): readonly Problem[] {
+  const path = ["speakers", index, "mirror"];
+  const typed = textAt(tree, path);
+  const own = textAt(tree, ["speakers", index, "id"]);
+  if (typed !== null && typed === own) {
+    return [{ code: "mirrors-itself", path, at: "value", figures: { typed: shown(typed) } }];
+  }
+  return lookUp(typed, path, { of: "speaker", choices: ids.filter((id) => id !== own) });
+}
+
+function acceptProblems(tree: Tree): readonly Problem[] {
+  const choices = textsAt(tree, "speakers", "id");
+  return indices(tree, ["accept"]).flatMap((index) => {
+    const path = ["accept", index, "speaker"];
+    return lookUp(textAt(tree, path), path, { of: "speaker", choices });
+  });
+}
+
+const PLAN: readonly string[] = BOX_WALLS;
+const ANYWHERE: readonly string[] = [...BOX_WALLS, "up", "down"];
+
+/** Walls and surfaces of a box. */
+function boxProblems(tree: Tree): readonly Problem[] {
+  const each = (list: string, keys: readonly string[], choices: readonly string[]) =>
+    indices(tree, [list]).flatMap((index) => keys.flatMap((key) => tapeProblems(tree, [list, index, key], choices)));
+  return [
+    ...["speakers", "obstructions"].flatMap((list) => surfaceProblems(tree, list)),
+    ...each("speakers", ["at", "hold"], ANYWHERE),
+    ...each("obstructions", ["at", "corner", "opposite"], ANYWHERE),
+    ...each("seats", ["at"], PLAN),
+    ...indices(tree, ["speakers"]).flatMap((index) => aimProblems(tree, ["speakers", index, "aim"])),
+    ...tapeProblems(tree, ["equipment", "at"], PLAN),
+    ...keysAt(tree, ["framing"]).flatMap((surface) => {
+      const path = ["framing", surface, "from"];
+      return lookUp(textAt(tree, path), path, { of: "wall", choices: BOX_WALLS });
+    }),
+  ];
+}
+
+function surfaceProblems(tree: Tree, list: string): readonly Problem[] {
+  return indices(tree, [list]).flatMap((index) => {
+    const path = [list, index, "on"];
+    return lookUp(textAt(tree, path), path, { of: "surface", choices: BOX_SURFACES });
+  });
+}
+
+/** A point to aim at is a map of tapes, or has its tapes under `at`. */
+function aimProblems(tree: Tree, path: Path): readonly Problem[] {
+  const nested = valueAt(tree, [...path, "at"]) !== undefined;
+  return nested ? tapeProblems(tree, [...path, "at"], PLAN) : tapeProblems(tree, path, ANYWHERE);
+}
+
+function tapeProblems(tree: Tree, path: Path, choices: readonly string[]): readonly Problem[] {
+  return keysAt(tree, path).flatMap((key) => lookUp(key, [...path, key], { of: "wall", choices, at: "key" }));
+}

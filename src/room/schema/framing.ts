@@ -1,0 +1,83 @@
+import { z } from "zod";
+import { block } from "./block.js";
+import { isLumberName, LUMBER, LUMBER_NAMES } from "../../standards/lumber.js";
+import { shown } from "../shown.js";
+import { suggest } from "../suggest.js";
+import { complain } from "./complain.js";
+import { CAVITY, MEMBER_SIDE, MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
+import { length, wholeNumber } from "./measures.js";
+import { reference } from "./tapes.js";
+import { trueOrFalse, word } from "./texts.js";
+
+/** By its nominal name: the actual size. */
+const lumber = z
+  .string()
+  .transform((typed, context) => {
+    const name = typed.trim().toLowerCase().replaceAll(/\s*[x×]\s*/gu, "x");
+    if (isLumberName(name)) return LUMBER[name];
+    const suggestion = suggest(name, LUMBER_NAMES);
+    return complain(context, "unknown-name", {
+      of: "lumber",
+      typed: shown(typed),
+      suggestion,
+      choices: LUMBER_NAMES,
+    });
+  })
+  .meta({ description: "Nominal name of the lumber", enum: [...LUMBER_NAMES] });
+
+const actualSize = block({
+    width: length(MEMBER_SIDE, "Across its narrow face, along the surface"),
+    depth: length(MEMBER_SIDE, "Behind the surface"),
+  })
+  .transform(({ width, depth }) => ({ widthMm: width, depthMm: depth }));
+
+const member = z.union([lumber, actualSize]).describe("A nominal lumber name, or the actual width and depth");
+
+const cavity = z
+  .union([word(["open"], "No bottom, as under an attic"), length(CAVITY, "Clear depth, measured")])
+  .describe("Depth behind the framing face where it is not the member's own: open, or as measured");
+
+const common = {
+  member,
+  from: reference("Wall that the members are measured from, along the surface"),
+  first: length(TAPE, "The first member").optional(),
+  spacing: length(SPACING, "From one member to the next, centre to centre").optional(),
+  at: z
+    .array(length(TAPE, "One member"))
+    .min(1)
+    .max(MOST_MEMBERS)
+    .describe("Members as found, each measured from the same wall")
+    .optional(),
+  mark: word(["near-edge", "centre"], "Which line of a member the figures are to; its centre unless said").optional(),
+  cavity: cavity.optional(),
+};
+
+const ceilingFraming = block({
+  run: word(["left-right", "front-back"], "Which way the members run"),
+  ...common,
+});
+
+const plates = block({
+    below: wholeNumber({ least: 0, most: 4, description: "Under the studs; 1 unless said" }).optional(),
+    above: wholeNumber({ least: 0, most: 4, description: "Over the studs; 2 unless said" }).optional(),
+    thickness: length(MEMBER_SIDE, `Of each; 1 1/2" unless said`).optional(),
+  })
+  .describe("Plates of the wall");
+
+const wallFraming = block({
+  ...common,
+  plates: plates.optional(),
+  end_studs: trueOrFalse("A stud at both ends of the wall; true unless said").optional(),
+});
+
+export const framingSchema = block({
+    ceiling: ceilingFraming.optional(),
+    left: wallFraming.optional(),
+    right: wallFraming.optional(),
+    front: wallFraming.optional(),
+    back: wallFraming.optional(),
+  })
+  .describe("Members' centres by surface; a surface without an entry is unknown framing");
+
+export type CeilingFramingFile = z.output<typeof ceilingFraming>;
+export type WallFramingFile = z.output<typeof wallFraming>;

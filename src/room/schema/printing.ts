@@ -1,0 +1,82 @@
+import { z } from "zod";
+import { block } from "./block.js";
+import { LABEL_STOCK_NAMES } from "../../standards/label-stock.js";
+import { MAX_PAGE_SIDE_MM, MIN_PAGE_SIDE_MM, type PaperProblem, parsePaper } from "../../standards/paper.js";
+import { shown } from "../shown.js";
+import { suggest } from "../suggest.js";
+import { complain, type Reading } from "./complain.js";
+import { CABLE_DIAMETER, PAPER_SIDE, PAPER_TAPE } from "./limits.js";
+import { length, wholeNumber } from "./measures.js";
+import { word } from "./texts.js";
+
+/** The paper's name or size as it was typed, once it is known to be one. */
+const paper = z
+  .string()
+  .transform((typed, context) => {
+    const read = parsePaper(typed);
+    return read.ok ? typed.trim() : complainOfPaper(context, typed, read.problem);
+  })
+  .meta({ description: "Paper by name, or a size such as 13 in x 19 in", examples: ["letter", "A4"] });
+
+function complainOfPaper(context: Reading, text: string, problem: PaperProblem): never {
+  const typed = shown(text);
+  switch (problem.kind) {
+    case "unknown-paper": {
+      const choices = problem.names;
+      return complain(context, "unknown-name", { of: "paper", typed, suggestion: suggest(text, choices), choices });
+    }
+    case "bad-side":
+      return complain(context, "not-a-measure", {
+        typed,
+        measured: "length",
+        ways: ["13 in x 19 in", "330 mm x 480 mm"],
+      });
+    case "side-too-short":
+    case "side-too-long":
+      return complain(context, "out-of-limits", {
+        typed,
+        least: `${MIN_PAGE_SIDE_MM} mm`,
+        most: `${MAX_PAGE_SIDE_MM} mm`,
+      });
+  }
+}
+
+export const printSchema = block({
+    paper: paper.optional(),
+    languages: z
+      .array(word(["en", "es"], "Language of the sheets"))
+      .min(1)
+      .max(2)
+      .describe("One language, or two on every sheet")
+      .optional(),
+  })
+  .describe("How the packet is printed");
+
+const side = (description: string) => length(PAPER_SIDE, description);
+
+const stock = block({
+    page: paper,
+    label: block({ width: side("Across"), height: side("Down") }).describe("Size of one label"),
+    columns: wholeNumber({ least: 1, most: 100, description: "Labels across" }),
+    rows: wholeNumber({ least: 1, most: 200, description: "Labels down" }),
+    left: length(PAPER_TAPE, "From the sheet's left edge to the first label"),
+    top: length(PAPER_TAPE, "From the sheet's top edge to the first label"),
+    pitch: block({ across: side("Across"), down: side("Down") })
+      .describe("From one label to the next")
+      .optional(),
+    kind: word(["flat", "wrap", "flag"], "How it goes on the cable; flat unless said").optional(),
+    printed: side("Height of the printed part of a self-laminating label").optional(),
+  })
+  .describe("Label stock by its geometry");
+
+export const labelsSchema = block({
+    stock: z
+      .union([word(LABEL_STOCK_NAMES, "Label stock by name"), stock])
+      .describe("Label stock, by a name that says its geometry or by the geometry itself"),
+    used: wholeNumber({ least: 0, most: 20_000, description: "Labels already used on the first sheet" }).optional(),
+    cable_diameter: length(CABLE_DIAMETER, "Outside diameter of the cable that the labels go on").optional(),
+  })
+  .describe("Labels for the cables");
+
+export type LabelsFile = z.output<typeof labelsSchema>;
+export type StockFile = Exclude<LabelsFile["stock"], string>;

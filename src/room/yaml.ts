@@ -1,0 +1,96 @@
+import { Composer, type Document, Lexer, Parser, type YAMLError } from "yaml";
+import type { Problem, YamlSlip } from "../findings/complaint.js";
+import { shown } from "./shown.js";
+import type { PlacedProblem } from "./tree.js";
+
+/** Deeper than any room file goes. The composer calls itself for each level, and a deep enough one ends the process. */
+const MOST_LEVELS = 24;
+/** Later ones usually follow from the first. */
+const MOST_SLIPS = 5;
+const VERSION = "1.2";
+
+type ParsedDocument = Document.Parsed;
+type Token = Parameters<Composer["next"]>[0];
+
+export type YamlResult =
+  | { readonly ok: true; readonly document: ParsedDocument }
+  | { readonly ok: false; readonly problems: readonly PlacedProblem[] };
+
+/** The one document of the text, read by YAML 1.2's core schema. */
+export function parseYaml(text: string): YamlResult {
+  const { tokens, tooDeepAt } = tokensOf(text);
+  if (tooDeepAt !== null) return { ok: false, problems: [tooDeep(tooDeepAt)] };
+  const [document, second] = documentsOf(tokens, text);
+  const problems = document === undefined ? [] : slipsOf(document, text);
+  if (problems.length === 0 && second !== undefined) problems.push(severalAt(second.range[0]));
+  if (problems.length === 0 && isEmpty(document)) problems.push(emptyFile());
+  return document === undefined || problems.length > 0 ? { ok: false, problems } : { ok: true, document };
+}
+
+function tokensOf(text: string): { readonly tokens: readonly Token[]; readonly tooDeepAt: number | null } {
+  const parser = new Parser();
+  const tokens: Token[] = [];
+  for (const lexeme of new Lexer().lex(text)) {
+    const offset = parser.offset;
+    tokens.push(...parser.next(lexeme));
+    if (parser.stack.length > MOST_LEVELS) return { tokens: [], tooDeepAt: offset };
+  }
+  return { tokens: [...tokens, ...parser.end()], tooDeepAt: null };
+}
+
+function documentsOf(tokens: readonly Token[], text: string): readonly ParsedDocument[] {
+  // Repeated keys are found with a set (tree.ts): the composer compares each key with every other one.
+  const options = { version: VERSION, schema: "core", uniqueKeys: false, merge: false } as const;
+  return [...new Composer(options).compose(tokens, true, text.length)].filter(isParsed);
+}
+
+const isParsed = (document: Document): document is ParsedDocument => document.range !== undefined;
+
+const isEmpty = (document: ParsedDocument | undefined): boolean =>
+  document?.contents === undefined || document.contents === null;
+
+const placed = (offset: number, problem: Problem): PlacedProblem => ({ offset, problem });
+
+const tooDeep = (offset: number): PlacedProblem =>
+  placed(offset, { code: "nested-too-deep", path: [], at: "value", figures: { most: MOST_LEVELS } });
+
+const severalAt = (offset: number): PlacedProblem =>
+  placed(offset, { code: "several-documents", path: [], at: "value", figures: {} });
+
+const emptyFile = (): PlacedProblem => placed(0, { code: "empty-file", path: [], at: "value", figures: {} });
+
+/** What the parser found wrong; its warnings too, which are unknown tags and directives. */
+function slipsOf(document: ParsedDocument, text: string): PlacedProblem[] {
+  const version = document.directives.yaml.version;
+  if (version !== VERSION) return [directiveAt(text.indexOf("%YAML"), text)];
+  const warnings = document.warnings.map((warning) => warningOf(warning, text));
+  return [...document.errors.map(slipOf), ...warnings].slice(0, MOST_SLIPS);
+}
+
+function slipOf({ code, pos: [offset] }: YAMLError): PlacedProblem {
+  const slip = SLIPS.get(code) ?? "other";
+  return placed(offset, { code: "not-yaml", path: [], at: "value", figures: { slip } });
+}
+
+const SLIPS: ReadonlyMap<YAMLError["code"], YamlSlip> = new Map([
+  ["TAB_AS_INDENT", "tab"],
+  ["MISSING_CHAR", "missing-mark"],
+  ["BAD_INDENT", "indent"],
+  ["BAD_SCALAR_START", "start"],
+  ["BLOCK_IN_FLOW", "start"],
+  ["BLOCK_AS_IMPLICIT_KEY", "colon"],
+  ["MULTILINE_IMPLICIT_KEY", "colon"],
+  ["BAD_DQ_ESCAPE", "escape"],
+  ["UNEXPECTED_TOKEN", "comma"],
+]);
+
+function warningOf({ code, pos: [from, to] }: YAMLError, text: string): PlacedProblem {
+  if (code !== "TAG_RESOLVE_FAILED") return directiveAt(from, text);
+  const figures = { written: shown(text.slice(from, to)) };
+  return placed(from, { code: "yaml-tag", path: [], at: "value", figures });
+}
+
+function directiveAt(offset: number, text: string): PlacedProblem {
+  const written = shown(text.slice(offset).split(/\r?\n/u, 1)[0] ?? "");
+  return placed(offset, { code: "yaml-directive", path: [], at: "value", figures: { written } });
+}
