@@ -1,9 +1,13 @@
+import { check, mustNotCut } from "./check/check.js";
 import type { Gap } from "./check/gap.js";
 import type { Finding } from "./findings/finding.js";
 import type { SurfacePoint, Vector } from "./geometry/vector.js";
-import type { Aim } from "./listen/aim.js";
-import type { Direction } from "./listen/direction.js";
-import type { Room, Speaker, Surface } from "./room/room.js";
+import { type Aim, aimOf } from "./listen/aim.js";
+import { type Direction, directionFrom } from "./listen/direction.js";
+import { type Mounted, mountedIn } from "./listen/mounted.js";
+import { bayOf } from "./place/bay.js";
+import { nearestGap, sideGaps } from "./place/gaps.js";
+import type { Path, Room, Speaker, Surface } from "./room/room.js";
 
 /** The whole answer about one room, as plain data: what the sheets draw and `report` prints. */
 export interface Job {
@@ -38,4 +42,42 @@ export interface Opening {
   readonly aim: Aim | null;
   /** True where an error stands on it or on its surface: never printed as one to cut. */
   readonly mustNotCut: boolean;
+}
+
+export interface Asked {
+  /** The room file's name without its folder. */
+  readonly file: string;
+  /** SHA-256 of the room file, hex. */
+  readonly fingerprint: string;
+  readonly room: Room;
+  /** Line and column of a place in the room file, both from 1. */
+  locate(path: Path): { readonly line: number; readonly column: number };
+}
+
+/** The whole answer about a room: every opening that has a position, measured and checked; findings by their line. */
+export function answerRoom({ file, fingerprint, room, locate }: Asked): Job {
+  const mounted = mountedIn(room);
+  const findings = check(room, mounted)
+    .map((finding): LocatedFinding => ({ ...finding, ...locate(finding.path) }))
+    .sort((a, b) => a.line - b.line || a.column - b.column);
+  return {
+    file,
+    fingerprint,
+    room,
+    findings,
+    openings: mounted.map((one) => openingOf(room, one, findings)),
+  };
+}
+
+function openingOf(room: Room, mounted: Mounted, findings: readonly Finding[]): Opening {
+  return {
+    ...mounted,
+    placed: mounted.speaker.position.kind,
+    gap: nearestGap(mounted),
+    sides: sideGaps(mounted),
+    bay: bayOf(mounted),
+    direction: directionFrom(room.reference.ear, mounted.position),
+    aim: aimOf(mounted, room.stage),
+    mustNotCut: mustNotCut(mounted, findings),
+  };
 }

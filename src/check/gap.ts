@@ -1,7 +1,1 @@
-import type { MemberName } from "../findings/finding.js";
-
-export interface Gap {
-  /** Edge to edge in the framing plane, in mm; negative where the opening cuts the member. */
-  readonly mm: number;
-  readonly member: MemberName;
-}
+export type { Gap } from "../place/gaps.js";

@@ -23,7 +23,13 @@ export interface FiguresByCode {
   /** The flange reaches past the finished surface by `byMm`. */
   "opening-outside-surface": { edge: string; byMm: number };
   /** Overlapping flanges (distance below 0) or openings nearer than the clamps need. */
-  "openings-too-close": { other: string; distanceMm: number; wantedMm: number };
+  "openings-too-close": {
+    other: string;
+    distanceMm: number;
+    wantedMm: number;
+    /** Between which edges the distance is. */
+    edges: "openings" | "flanges";
+  };
   "framing-unknown": { surface: string; beyondMeasured: boolean };
   "framing-assumed": { surface: string; firstMm: number; spacingMm: number; from: string };
   /** A first mark that is usually struck to the near edge was given as a centre. */
@@ -35,7 +41,12 @@ export interface FiguresByCode {
   "needs-second-support": { weightKg: number };
   /** `at: best` asked for, and this version does not place yet. */
   "not-placed-yet": Record<never, never>;
-  "accept-matches-nothing": { accepted: string; speaker: string | null };
+  "accept-matches-nothing": {
+    accepted: string;
+    speaker: string | null;
+    /** No such finding stands, or only ones that are not warnings and so cannot be accepted. */
+    because: "nothing-found" | "not-a-warning";
+  };
 }
 
 export type Code = keyof FiguresByCode;
@@ -55,7 +66,7 @@ export interface Fix {
   readonly at: Readonly<Record<string, number>>;
 }
 
-interface FindingOf<C extends Code> {
+export interface FindingOf<C extends Code> {
   readonly code: C;
   readonly level: Level;
   readonly figures: Readonly<FiguresByCode[C]>;

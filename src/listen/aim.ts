@@ -1,3 +1,12 @@
+import { degrees, type SurfacePoint } from "../geometry/vector.js";
+import type { Room, Target } from "../room/room.js";
+import { leanOf, offAxisDeg, offNormalDeg } from "./axis.js";
+import { type FromRun, fromRunOf } from "./from-run.js";
+import type { Mounted } from "./mounted.js";
+import { type Sight, sightOf } from "./sight.js";
+
+export type { FromRun, Sight };
+
 export interface Aim {
   readonly target: string;
   /** Degrees anticlockwise from v as seen facing the surface, 0 to 360; null when straight or undefined. */
@@ -10,17 +19,34 @@ export interface Aim {
   readonly fromRun: FromRun | null;
 }
 
-export interface Sight {
-  readonly wall: string;
-  /** Wall at the corner that the tape hooks on. */
-  readonly from: string;
-  readonly mm: number;
+/** Name of a target that is a bare point. */
+export const POINT_TARGET = "point";
+
+/** How the loudspeaker is to be turned and what that leaves; null where the file asks for no aim. */
+export function aimOf(mounted: Mounted, stage: Room["stage"]): Aim | null {
+  const { target } = mounted.speaker;
+  if (target.kind === "none") return null;
+  const lean = leanOf(mounted, target.at);
+  return {
+    target: nameOf(target),
+    arrowDeg: lean === null ? null : arrowDegOf(lean),
+    offAxisDeg: offAxisDeg(mounted, lean, target.at) ?? leftOnNormalDeg(mounted, target),
+    sight: lean === null ? null : sightOf(mounted, lean, stage),
+    fromRun: lean === null ? null : fromRunOf(mounted.surface, lean),
+  };
 }
 
-/** "From the joist's RIGHT end, 49 degrees toward the BACK wall." */
-export interface FromRun {
-  /** Wall (or floor, ceiling) that the member's end is toward. */
-  readonly end: string;
-  readonly degrees: number;
-  readonly toward: string;
+type Aimed = Exclude<Target, { kind: "none" }>;
+
+const nameOf = (target: Aimed): string => (target.kind === "seat" ? target.name : POINT_TARGET);
+
+/** With the target on the normal no lean is better than another: |t - angle(n, w)| is what the best of them leaves. */
+function leftOnNormalDeg(mounted: Mounted, target: Aimed): number {
+  return Math.abs(mounted.speaker.model.baffleTiltDeg - offNormalDeg(mounted, target.at));
+}
+
+/** Degrees anticlockwise from v, in [0, 360). */
+export function arrowDegOf({ u, v }: SurfacePoint): number {
+  const deg = degrees(Math.atan2(-u, v));
+  return deg < 0 ? (deg + 360) % 360 : deg + 0;
 }

@@ -1,1 +1,133 @@
-export const explain = {};
+import { SECOND_SUPPORT_FROM_KG } from "../../standards/house-limits.js";
+import type { ExplainPages } from "../phrases.js";
+
+/** What each finding means, why it matters, where its limit comes from and how to fix it. */
+export const explain: ExplainPages = {
+  "opening-cuts-member": {
+    meaning: "the cut line goes into a joist, a stud, a plate or blocking",
+    matters:
+      "the saw would weaken or sever what carries the ceiling or wall. An opening for a loudspeaker is never a bored hole: it is far larger than any hole that is allowed.",
+    limit:
+      "distance 0 from the opening's edge to the member's edge, in the framing plane. Joists: International Residential Code R502.8.1 (a hole at most a third of the depth, 2 in from both edges); studs R602.6; top plates R602.6.1; trusses, I-joists and laminated members only by their maker's rules (R502.8.2). The local code prevails.",
+    fix: "move the opening to the clear centre that the finding names, or take a smaller loudspeaker. If the member is not where the file says, measure it and write it under `framing`. Never notch it.",
+  },
+  "opening-near-member": {
+    meaning: "the clamps can swing, but the member is nearer than the gap that was asked for",
+    matters:
+      "framing is seldom exactly where it was measured, and saws wander: with nothing to spare a clamp may catch the member after all.",
+    limit:
+      "the clamps' reach from the maker's data sheet plus `checks: { clear: ... }` of the room file, 1/4\" where nothing is said. That 1/4\" is our own choice; many installers ask for 1 in in all (common practice).",
+    fix: "move the opening to the clear centre that the finding names, or measure the member where it is, and accept the warning with a reason.",
+  },
+  "clamps-blocked": {
+    meaning: "a member is so near to the opening that the clamps cannot swing out behind the board",
+    matters:
+      "a clamp that does not grip leaves the loudspeaker hanging loose or tilted, and a blocked one breaks when it is screwed tight.",
+    limit: "how far the clamps swing past the opening's edge: `clamp_reach`, from the maker's data sheet.",
+    fix: "move the opening to the clear centre that the finding names, or take a loudspeaker that is held another way.",
+  },
+  "too-deep": {
+    meaning: "the loudspeaker needs more depth behind the finished face than there is",
+    matters:
+      "it would stand proud of the board or press on what is behind it; nobody sees that before the hole is cut.",
+    limit:
+      "the maker's `depth` against the cavity (the member's depth, unless `cavity:` says otherwise) and the board before it. Actual sizes of lumber: American Softwood Lumber Standard PS 20.",
+    fix: "take a shallower loudspeaker or another surface. Under an open attic write `cavity: open`; where the depth was measured write it under `cavity:`.",
+  },
+  "opening-meets-obstruction": {
+    meaning:
+      "the opening goes into something that is listed under `obstructions`, or comes nearer than it may",
+    matters:
+      "ducts, pipes, cables and lights behind the board are cut, crushed or overheated, or the clamps strike them.",
+    limit:
+      "the larger of the obstruction's own `keep` and the clamps' reach with `checks: { clear: ... }`. What starts `behind` the framing face counts only for hardware deeper than that and the board. All of it comes from the room file.",
+    fix: "move the opening to the clear centre that the finding names, or have the obstruction moved, and measure it again.",
+  },
+  "opening-outside-surface": {
+    meaning: "the flange or the opening reaches past the finished edge of its wall or ceiling",
+    matters:
+      "the flange meets the next wall's board, so that it cannot lie flat and the trim does not go on.",
+    limit:
+      "the outline between finished faces, which is smaller than the framing by the board on the walls beside it. At the edge itself passes.",
+    fix: "look for a slip in the tapes first; then move the opening to the clear centre that the finding names.",
+  },
+  "openings-too-close": {
+    meaning: "two openings are so near to each other that their flanges or their clamps meet",
+    matters:
+      "the strip of board between them breaks, the flanges lie on each other, or the clamps lock against each other.",
+    limit:
+      "flanges do not overlap; between the openings both clamps' reach and `checks: { clear: ... }` fit. Openings that overlap are an error.",
+    fix: "move one of them to the clear centre that the finding names.",
+  },
+  "framing-unknown": {
+    meaning: "nobody has said where the members are behind this opening",
+    matters: "a joist in the hole is the most frequent mistake of all, and the dearest.",
+    limit:
+      "our own rule: unknown is never taken for clear. Past the last member of an `at:` list the framing is unknown too.",
+    fix: "find the members (bare framing, a stud finder, a small test hole), measure their centres from a named wall and write them under `framing`.",
+  },
+  "framing-assumed": {
+    meaning: "the members' places are worked out from a first mark and a spacing; nobody has measured them",
+    matters: "layouts drift and joists are moved for pipes; the sheets print these members as ASSUMED.",
+    limit: "our own rule: only centres given one by one, under `at:`, count as measured.",
+    fix: "before anything is cut measure the members beside each opening, write the centres under `at:` and print again.",
+  },
+  "edge-given-as-centre": {
+    meaning: "the first member is given by its centre, at a figure where its near edge usually is",
+    matters:
+      'framers strike a layout to the near edge: 15 1/4" is the edge of a member whose centre is at 16". Taken for the centre, every member is off by half its width.',
+    limit: "a usual spacing less half the member's width (common practice, no source).",
+    fix: "if the figure is to the edge, add `mark: near-edge`; if it is the centre, leave it: the note stays and does no harm.",
+  },
+  "board-out-of-clamp-range": {
+    meaning: "the board is thinner or thicker than the loudspeaker's clamps hold",
+    matters: "the clamps do not reach the board or do not close on it: nothing holds the loudspeaker.",
+    limit:
+      "`board_range` from the maker's data sheet, against the thickness of all layers together under `board:`.",
+    fix: "check the thickness of board; then take another loudspeaker or the maker's longer clamps.",
+  },
+  "aim-undefined": {
+    meaning:
+      "the target is straight in front of the loudspeaker, so that no direction is better to turn it to",
+    matters:
+      "an arrow on the sheet would only mislead; the tilt turns the sound away whichever way it points.",
+    limit: "less than 1 degree between the surface's normal and the line to the target; our own choice.",
+    fix: "take a straight loudspeaker there, move the opening, or give another target under `aim:`.",
+  },
+  "aim-past-tilt": {
+    meaning:
+      "even turned toward its target the loudspeaker sends its sound past it: the target lies outside the coverage",
+    matters:
+      "high tones are lost at the seat first; turning a tilted loudspeaker the wrong way costs tens of degrees.",
+    limit:
+      "half of `coverage` from the maker's data sheet, the full angle between the points that are 6 dB down, against the angle between the axis and the line to the target.",
+    fix: "move the opening so that the target is nearer to its axis, take more tilt or a wider coverage, or give a rectangular one another `turn`.",
+  },
+  "rated-assembly": {
+    meaning: "the surface holds fire or sound back, and a hole in it undoes that",
+    matters:
+      "a rated ceiling or wall buys people the time to get out. This tool flags such a surface; it never certifies one.",
+    limit:
+      "International Residential Code R302.4.2, from memory: what goes through a rated membrane is listed for it or stands in a listed enclosure; no opening for a loudspeaker is as small as the boxes that the code lets off. The local code and the authority having jurisdiction prevail.",
+    fix: "put a listed enclosure behind each opening and write `enclosure: true` for the surface, or use another surface.",
+  },
+  "needs-second-support": {
+    meaning: "a heavy loudspeaker overhead is held by nothing but its clamps and the board",
+    matters: "board sags, gets wet and lets go; what falls from a ceiling falls on people.",
+    limit: `${SECOND_SUPPORT_FROM_KG} kg and more; our own choice: no clause demands a second support in a home, good practice does.`,
+    fix: "tie it to a joist by its own wire or chain and write `second_support: true` for the surface.",
+  },
+  "not-placed-yet": {
+    meaning: "the file asks for the best position with `at: best`, and this version does not look for it yet",
+    matters: "nothing can be marked or cut for this loudspeaker; its cable labels are printed all the same.",
+    limit: "none: it is a part of the tool that is not there yet.",
+    fix: "give the centre of its opening as two tapes, such as `at: { left: 4' 6\", front: 6' }`.",
+  },
+  "accept-matches-nothing": {
+    meaning: "an entry under `accept` speaks of a finding that does not stand, or that cannot be accepted",
+    matters:
+      "an acceptance left behind would hide the next finding of its kind; and an error is never accepted away.",
+    limit: "our own rule: `accept` is for warnings, one reason each, and it leaves the level as it is.",
+    fix: "delete the entry, or correct its `code` or `speaker`; for an error mend its cause.",
+  },
+};

@@ -1,1 +1,87 @@
-export const findings = {};
+import type { MemberName } from "../../findings/finding.js";
+import type { Phrases, WrittenTape } from "../phrases.js";
+import { frame } from "./frame.js";
+
+const MEMBERS: Readonly<Record<MemberName["kind"], string>> = {
+  joist: "joist",
+  stud: "stud",
+  "bottom-plate": "bottom plate",
+  "top-plate": "top plate",
+  "end-stud": "end stud",
+  blocking: "blocking",
+};
+
+const member = ({ kind, number }: MemberName): string => `${MEMBERS[kind]} ${number}`;
+
+const phrase: Phrases = {
+  "opening-cuts-member": (cut, measure) =>
+    `the opening cuts ${member(cut.member)} by ${measure.length(cut.byMm)}`,
+  "opening-near-member": (near, measure) => {
+    const [gap, wanted] = measure.lengths(near.gapMm, near.wantedMm);
+    return `the opening is ${gap} from ${member(near.member)}; ${wanted} is asked for`;
+  },
+  "clamps-blocked": (blocked, measure) => {
+    const [gap, reach] = measure.lengths(blocked.gapMm, blocked.reachMm);
+    return `the clamps reach ${reach} and cannot swing: ${member(blocked.member)} is ${gap} from the opening`;
+  },
+  "too-deep": (deep, measure) => {
+    const [needed, available] = measure.lengths(deep.neededMm, deep.availableMm);
+    const cavity = measure.length(deep.memberDepthMm);
+    return `needs ${needed} behind the finished face, and there are ${available}: cavity ${cavity}, board ${measure.length(deep.boardMm)}`;
+  },
+  "opening-meets-obstruction": (met, measure) => {
+    const behind = met.behindMm === null ? "" : ` (${measure.length(met.behindMm)} behind the framing face)`;
+    const name = `${met.obstruction}${behind}`;
+    const [distance, wanted] = measure.lengths(met.distanceMm, met.wantedMm);
+    if (met.distanceMm < 0) return `the opening goes ${measure.length(-met.distanceMm)} into ${name}`;
+    return `the opening is ${distance} from ${name}; keep ${wanted} away`;
+  },
+  "opening-outside-surface": (outside, measure) =>
+    `reaches ${measure.length(outside.byMm)} past the finished edge at ${frame.wall(outside.edge)}`,
+  "openings-too-close": (close, measure) => {
+    const between = { openings: "the opening", flanges: "the flange" }[close.edges];
+    if (close.distanceMm < 0) {
+      return `${between} overlaps that of ${close.other} by ${measure.length(-close.distanceMm)}`;
+    }
+    const [distance, wanted] = measure.lengths(close.distanceMm, close.wantedMm);
+    return `${between} is ${distance} from that of ${close.other}; ${wanted} is asked for`;
+  },
+  "framing-unknown": (unknown) =>
+    unknown.beyondMeasured
+      ? `stands past the last member measured on the ${frame.surface(unknown.surface)}: what is there is unknown`
+      : `the framing of the ${frame.surface(unknown.surface)} is unknown: find and measure it before anything is cut`,
+  "framing-assumed": (assumed, measure) =>
+    `${frame.surface(assumed.surface)}: framing is assumed, not measured: first centre ${measure.length(assumed.firstMm)} from ${frame.wall(assumed.from)}, then every ${measure.length(assumed.spacingMm)}`,
+  "edge-given-as-centre": (edge, measure) =>
+    `${frame.surface(edge.surface)}: the first centre is given as ${measure.length(edge.givenMm)}, which is where the near edge usually is; its centre would be ${measure.length(edge.centreIfEdgeMm)}`,
+  "board-out-of-clamp-range": (board, measure) =>
+    `the board is ${measure.length(board.boardMm)} thick; the clamps hold ${measure.length(board.leastMm)} to ${measure.length(board.mostMm)}`,
+  "aim-undefined": (aim) =>
+    `stands square to ${aim.target}: no way to turn it is better than another, so no arrow is printed`,
+  "aim-past-tilt": (aim, measure) => {
+    const [offAxis, limit] = measure.angles(aim.offAxisDeg, aim.limitDeg);
+    return `${aim.target} is ${offAxis} off its axis; its coverage reaches ${limit}`;
+  },
+  "rated-assembly": (rated) =>
+    rated.enclosure
+      ? `${frame.surface(rated.surface)} is rated: every opening needs its listed enclosure in place first`
+      : `${frame.surface(rated.surface)} is rated and no enclosure is given: no opening may be cut`,
+  "needs-second-support": (support, measure) =>
+    `weighs ${measure.weight(support.weightKg)} overhead: hang it from a second support, not from clamps and board alone`,
+  "not-placed-yet": () =>
+    "asks for its best position, which this version does not find yet: give two tapes under `at`",
+  "accept-matches-nothing": (accept) =>
+    accept.because === "not-a-warning"
+      ? `\`accept: ${accept.accepted}\` changes nothing: only a warning can be accepted, and this is none`
+      : `\`accept: ${accept.accepted}\` changes nothing: there is no such finding`,
+};
+
+const tape = ({ length, from }: WrittenTape): string => `${length} from ${frame.wall(from)}`;
+
+/** Findings as a person on a ladder reads them. */
+export const findings = {
+  phrase,
+  member,
+  /** Where the nearest clear centre is. */
+  nearestClear: (tapes: readonly WrittenTape[]) => `nearest clear centre: ${tapes.map(tape).join(", ")}`,
+};

@@ -1,3 +1,130 @@
+import { SECOND_SUPPORT_FROM_KG } from "../../standards/house-limits.js";
 import type { explain as english } from "../english/explain.js";
 
-export const explain: typeof english = {};
+export const explain: typeof english = {
+  "opening-cuts-member": {
+    meaning: "la línea de corte entra en una vigueta, un montante, una solera o un bloque",
+    matters:
+      "la sierra debilitaría o cortaría lo que sostiene el cielo raso o la pared. El hoyo de una bocina nunca es un barreno: es mucho más grande que cualquier barreno permitido.",
+    limit:
+      "distancia 0 del borde del hoyo al borde de la pieza, en el plano de la estructura. Viguetas: International Residential Code R502.8.1 (barreno de un tercio del peralte como máximo, a 2 in de los dos bordes); montantes R602.6; soleras superiores R602.6.1; armaduras, vigas I y madera laminada solo según su fabricante (R502.8.2). El código local manda.",
+    fix: "mueva el hoyo al centro libre que indica el hallazgo, o use una bocina más chica. Si la pieza no está donde dice el archivo, mídala y escríbala en `framing`. Nunca la rebaje.",
+  },
+  "opening-near-member": {
+    meaning: "las grapas pueden girar, pero la pieza está más cerca que la distancia pedida",
+    matters:
+      "la estructura rara vez está justo donde se midió, y la sierra se desvía: sin margen, una grapa puede topar con la pieza.",
+    limit:
+      'el alcance de las grapas según la hoja del fabricante más `checks: { clear: ... }` del archivo, 1/4" si no se dice nada. Ese 1/4" lo elegimos nosotros; muchos instaladores piden 1 in en total (práctica común).',
+    fix: "mueva el hoyo al centro libre que indica el hallazgo, o mida la pieza donde está y acepte el aviso con una razón.",
+  },
+  "clamps-blocked": {
+    meaning: "una pieza está tan cerca del hoyo que las grapas no pueden girar detrás de la tablaroca",
+    matters:
+      "una grapa que no agarra deja la bocina floja o chueca, y una grapa trabada se rompe al apretarla.",
+    limit: "lo que salen las grapas del borde del hoyo: `clamp_reach`, de la hoja del fabricante.",
+    fix: "mueva el hoyo al centro libre que indica el hallazgo, o use una bocina que se sujete de otro modo.",
+  },
+  "too-deep": {
+    meaning: "la bocina necesita más fondo detrás de la cara terminada del que hay",
+    matters:
+      "quedaría salida de la tablaroca o apretaría lo que hay detrás; nadie lo ve antes de cortar el hoyo.",
+    limit:
+      "`depth` del fabricante contra el hueco (el peralte de la pieza, si `cavity:` no dice otra cosa) más la tablaroca. Medidas reales de la madera: American Softwood Lumber Standard PS 20.",
+    fix: "use una bocina menos profunda u otra superficie. Bajo un ático abierto escriba `cavity: open`; si midió el fondo, escríbalo en `cavity:`.",
+  },
+  "opening-meets-obstruction": {
+    meaning: "el hoyo entra en algo de la lista `obstructions`, o se acerca más de lo permitido",
+    matters:
+      "se cortan, aplastan o sobrecalientan ductos, tubos, cables y lámparas detrás de la tablaroca, o las grapas topan con ellos.",
+    limit:
+      "lo mayor entre el `keep` del obstáculo y el alcance de las grapas con `checks: { clear: ... }`. Lo que empieza detrás (`behind`) cuenta solo si el aparato es más profundo que eso y la tablaroca. Todo sale del archivo.",
+    fix: "mueva el hoyo al centro libre que indica el hallazgo, o haga mover el obstáculo y mídalo otra vez.",
+  },
+  "opening-outside-surface": {
+    meaning: "el aro o el hoyo pasa del borde terminado de su pared o cielo raso",
+    matters: "el aro topa con la tablaroca de la pared de al lado, no asienta y la rejilla no entra.",
+    limit:
+      "el contorno entre caras terminadas, menor que la estructura por la tablaroca de las paredes de al lado. Justo en el borde pasa.",
+    fix: "busque primero un error en las medidas; luego mueva el hoyo al centro libre que indica el hallazgo.",
+  },
+  "openings-too-close": {
+    meaning: "dos hoyos están tan juntos que sus aros o sus grapas se tocan",
+    matters:
+      "se rompe la tira de tablaroca entre los dos, los aros se enciman o las grapas se traban entre sí.",
+    limit:
+      "los aros no se enciman; entre los hoyos caben las grapas de los dos y `checks: { clear: ... }`. Dos hoyos que se enciman son un error.",
+    fix: "mueva uno de los dos al centro libre que indica el hallazgo.",
+  },
+  "framing-unknown": {
+    meaning: "nadie ha dicho dónde están las piezas detrás de este hoyo",
+    matters: "una vigueta en el hoyo es el error más frecuente de todos, y el más caro.",
+    limit:
+      "regla nuestra: lo desconocido nunca se toma por libre. Más allá de la última pieza de una lista `at:` tampoco se conoce.",
+    fix: "busque las piezas (estructura a la vista, detector, un hoyito de prueba), mida sus centros desde una pared con nombre y escríbalos en `framing`.",
+  },
+  "framing-assumed": {
+    meaning: "los lugares de las piezas salen de una primera marca y una separación; nadie las ha medido",
+    matters:
+      "los trazos se corren y las viguetas se mueven por los tubos; las hojas imprimen estas piezas como SUPUESTAS.",
+    limit: "regla nuestra: solo cuentan como medidos los centros dados uno por uno, en `at:`.",
+    fix: "antes de cortar mida las piezas junto a cada hoyo, escriba los centros en `at:` e imprima otra vez.",
+  },
+  "edge-given-as-centre": {
+    meaning: "la primera pieza se da por su centro, con una medida donde suele estar su borde cercano",
+    matters:
+      'los carpinteros trazan al borde cercano: 15 1/4" es el borde de una pieza cuyo centro está a 16". Si se toma por centro, todas las piezas quedan corridas medio ancho.',
+    limit: "una separación usual menos medio ancho de la pieza (práctica común, sin fuente).",
+    fix: "si la medida es al borde, agregue `mark: near-edge`; si es el centro, déjela: la nota se queda y no estorba.",
+  },
+  "board-out-of-clamp-range": {
+    meaning: "la tablaroca es más delgada o más gruesa de lo que sujetan las grapas",
+    matters: "las grapas no alcanzan la tablaroca o no cierran: nada sostiene la bocina.",
+    limit:
+      "`board_range` de la hoja del fabricante, contra el espesor de todas las capas juntas en `board:`.",
+    fix: "revise el espesor de la tablaroca; luego use otra bocina o las grapas largas del fabricante.",
+  },
+  "aim-undefined": {
+    meaning: "lo que se apunta está justo enfrente de la bocina: ningún giro es mejor que otro",
+    matters: "una flecha en la hoja solo confundiría; la inclinación desvía el sonido hacia donde apunte.",
+    limit:
+      "menos de 1 grado entre la perpendicular de la superficie y la línea a lo que se apunta; lo elegimos nosotros.",
+    fix: "ponga ahí una bocina recta, mueva el hoyo, o dé otro destino en `aim:`.",
+  },
+  "aim-past-tilt": {
+    meaning: "aun girada hacia su destino, la bocina lo deja fuera de su cobertura",
+    matters:
+      "en el asiento se pierden primero los tonos agudos; girar mal una bocina inclinada cuesta decenas de grados.",
+    limit:
+      "la mitad de `coverage` de la hoja del fabricante, el ángulo total entre los puntos a 6 dB menos, contra el ángulo entre el eje y la línea al destino.",
+    fix: "mueva el hoyo para que el destino quede más cerca del eje, use más inclinación o más cobertura, o dé otro `turn` a una rectangular.",
+  },
+  "rated-assembly": {
+    meaning: "la superficie detiene el fuego o el sonido, y un hoyo lo deshace",
+    matters:
+      "una pared o un cielo raso resistente al fuego da tiempo para salir. Esta herramienta lo señala; nunca lo certifica.",
+    limit:
+      "International Residential Code R302.4.2, de memoria: lo que atraviesa una membrana resistente al fuego está aprobado para eso o lleva una caja aprobada; ningún hoyo de bocina es tan chico como las cajas que el código exime. Mandan el código local y la autoridad competente.",
+    fix: "ponga una caja aprobada detrás de cada hoyo y escriba `enclosure: true` en la superficie, o use otra superficie.",
+  },
+  "needs-second-support": {
+    meaning: "una bocina pesada en alto se sostiene solo de sus grapas y la tablaroca",
+    matters: "la tablaroca se cuelga, se moja y se suelta; lo que cae del cielo raso cae sobre la gente.",
+    limit: `${SECOND_SUPPORT_FROM_KG} kg o más; lo elegimos nosotros: ninguna norma exige un segundo soporte en una casa, la buena práctica sí.`,
+    fix: "amárrela a una vigueta con su propio alambre o cadena y escriba `second_support: true` en la superficie.",
+  },
+  "not-placed-yet": {
+    meaning: "el archivo pide la mejor posición con `at: best`, y esta versión todavía no la busca",
+    matters:
+      "no se puede marcar ni cortar nada para esta bocina; sus etiquetas de cable se imprimen de todos modos.",
+    limit: "ninguno: es una parte de la herramienta que todavía no existe.",
+    fix: "dé el centro de su hoyo con dos medidas, por ejemplo `at: { left: 4' 6\", front: 6' }`.",
+  },
+  "accept-matches-nothing": {
+    meaning: "una línea en `accept` habla de un hallazgo que no existe o que no se puede aceptar",
+    matters:
+      "una aceptación olvidada taparía el próximo hallazgo de su clase; y un error nunca se borra aceptándolo.",
+    limit: "regla nuestra: `accept` es para avisos, con una razón cada uno, y no cambia su nivel.",
+    fix: "borre la línea, o corrija su `code` o `speaker`; si es un error, arregle la causa.",
+  },
+};

@@ -1,0 +1,58 @@
+import type { Finding } from "../findings/finding.js";
+import type { Mounted } from "../listen/mounted.js";
+import { type Room, surfaceNamed } from "../room/room.js";
+import { withAcceptances } from "./acceptance.js";
+import { aimPastTilt, aimUndefined } from "./aiming.js";
+import { boardRange } from "./board-range.js";
+import { framingGap } from "./framing-gap.js";
+import { framingUnknown } from "./framing-unknown.js";
+import { tooClose } from "./neighbours.js";
+import { notPlaced } from "./not-placed.js";
+import { meetsObstruction } from "./obstruction.js";
+import { outsideSurface } from "./outside-surface.js";
+import { secondSupport } from "./second-support.js";
+import { type Rule, subjectOf } from "./subject.js";
+import { edgeGivenAsCentre, framingAssumed, ratedAssembly, type SurfaceRule } from "./surfaces.js";
+import { tooDeep } from "./too-deep.js";
+
+/** What is looked at for each opening; a new rule is a new line. */
+const RULES: readonly Rule[] = [
+  outsideSurface,
+  framingUnknown,
+  framingGap,
+  meetsObstruction,
+  tooClose,
+  tooDeep,
+  boardRange,
+  secondSupport,
+  aimUndefined,
+  aimPastTilt,
+];
+
+const SURFACE_RULES: readonly SurfaceRule[] = [ratedAssembly, framingAssumed, edgeGivenAsCentre];
+
+/** Everything that stands on the room and its openings: surfaces first, then the openings in the file's order. */
+export function check(room: Room, mounted: readonly Mounted[]): Finding[] {
+  const ofSurfaces = surfacesAskedFor(room).flatMap((surface) =>
+    SURFACE_RULES.flatMap((rule) => rule(room, surface)),
+  );
+  const ofOpenings = mounted
+    .map((one) => subjectOf(room, one, mounted))
+    .flatMap((subject) => RULES.flatMap((rule) => rule(subject)));
+  const findings = [...ofSurfaces, ...ofOpenings, ...room.speakers.flatMap(notPlaced)];
+  return withAcceptances(findings, room.accept);
+}
+
+function surfacesAskedFor(room: Room) {
+  const names = new Set(room.speakers.map(({ surface }) => surface));
+  return [...names].map((name) => surfaceNamed(room, name));
+}
+
+/** Whether an error stands on the opening or on its surface: it is never printed as one to cut. */
+export function mustNotCut({ speaker, surface }: Mounted, findings: readonly Finding[]): boolean {
+  return findings.some(
+    (finding) =>
+      finding.level === "error" &&
+      (finding.speaker === speaker.id || (finding.speaker === null && finding.surface === surface.name)),
+  );
+}

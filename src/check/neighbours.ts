@@ -1,0 +1,33 @@
+import type { Finding } from "../findings/finding.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
+import { about, type Distance, type Subject } from "./subject.js";
+
+type NeighbourDistance = Distance & { readonly what: { readonly kind: "neighbour" } };
+
+/** Other openings too near; of a pair each says so, for each is a paper of its own. */
+export function tooClose(subject: Subject): Finding[] {
+  const offending = subject.distances.filter(isTooNear);
+  return offending
+    .filter((distance, index) => offending.findIndex((other) => isOfSame(other, distance)) === index)
+    .map((distance) => finding(subject, distance));
+}
+
+function isTooNear(distance: Distance): distance is NeighbourDistance {
+  return distance.what.kind === "neighbour" && distance.mm < distance.wantedMm - EPSILON_MM;
+}
+
+/** Between the openings comes before between the flanges: one message for one neighbour. */
+function isOfSame(a: NeighbourDistance, b: NeighbourDistance): boolean {
+  return a.what.neighbour.speaker.id === b.what.neighbour.speaker.id;
+}
+
+function finding(subject: Subject, { what, mm, wantedMm }: NeighbourDistance): Finding {
+  const { neighbour, edges } = what;
+  return {
+    ...about(subject),
+    code: "openings-too-close",
+    level: edges === "openings" && mm < -EPSILON_MM ? "error" : "warning",
+    figures: { other: neighbour.speaker.id, distanceMm: mm, wantedMm, edges },
+    fix: subject.fix(),
+  };
+}

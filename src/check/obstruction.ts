@@ -1,0 +1,33 @@
+import type { Finding, Level } from "../findings/finding.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
+import type { Obstruction } from "../room/room.js";
+import { about, type Distance, type Subject } from "./subject.js";
+
+/** Obstructions that the opening goes through or comes too near to, each once. */
+export function meetsObstruction(subject: Subject): Finding[] {
+  return subject.distances.flatMap((distance) => {
+    const { what, mm, wantedMm } = distance;
+    if (what.kind !== "obstruction" || mm >= wantedMm - EPSILON_MM) return [];
+    return [finding(subject, what.obstruction, distance)];
+  });
+}
+
+function finding(subject: Subject, obstruction: Obstruction, { mm, wantedMm }: Distance): Finding {
+  return {
+    ...about(subject),
+    code: "opening-meets-obstruction",
+    level: levelOf(subject, obstruction, mm),
+    figures: {
+      obstruction: obstruction.name,
+      distanceMm: mm,
+      wantedMm,
+      behindMm: obstruction.behindMm,
+    },
+    fix: subject.fix(),
+  };
+}
+
+/** Nearer than it must be kept from, or than the clamps reach, nothing is cut; the rest is the gap asked for beyond. */
+function levelOf({ speaker }: Subject, { keepMm }: Obstruction, mm: number): Level {
+  return mm < Math.max(keepMm, speaker.model.clampReachMm) - EPSILON_MM ? "error" : "warning";
+}

@@ -1,0 +1,48 @@
+import type { Finding } from "../findings/finding.js";
+import { bodyOfShape, supportMm } from "../geometry/body.js";
+import { distanceToSegmentMm, isInside, offLineMm } from "../geometry/distance.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
+import { times } from "../geometry/surface-point.js";
+import { edgesOn } from "../listen/edges.js";
+import { inward } from "../place/run.js";
+import type { Edge } from "../room/room.js";
+import { about, type Subject } from "./subject.js";
+
+/** The flange, or the opening where that is larger, past the finished outline; of several edges the worst. */
+export function outsideSurface(subject: Subject): Finding[] {
+  const [worst] = edgesPassed(subject)
+    .map((edge) => ({ edge, byMm: reachPastMm(subject, edge) }))
+    .sort((a, b) => b.byMm - a.byMm);
+  if (worst === undefined) return [];
+  return [
+    {
+      ...about(subject),
+      code: "opening-outside-surface",
+      level: "error",
+      figures: { edge: worst.edge.along, byMm: worst.byMm },
+      fix: subject.fix(),
+    },
+  ];
+}
+
+/** The edges that it lies over; where it lies wholly outside, the one nearest to it. */
+function edgesPassed({ surface, centre, distances }: Subject): readonly Edge[] {
+  const edges = edgesOn(surface, "finish");
+  const over = new Set(
+    distances.flatMap(({ what, mm }) => (what.kind === "edge" && mm < -EPSILON_MM ? [what.along] : [])),
+  );
+  if (over.size > 0 || isInside(centre, surface.finished))
+    return edges.filter(({ along }) => over.has(along));
+  const nearestFirst = [...edges].sort(
+    (a, b) => distanceToSegmentMm(centre, a) - distanceToSegmentMm(centre, b),
+  );
+  return nearestFirst.slice(0, 1);
+}
+
+function reachPastMm({ speaker, centre }: Subject, edge: Edge): number {
+  const outward = times(inward(edge), -1);
+  const reachMm = Math.max(
+    ...[speaker.flange, speaker.opening].map((shape) => supportMm(bodyOfShape(shape), outward)),
+  );
+  return reachMm + offLineMm(centre, edge);
+}

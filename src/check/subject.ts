@@ -1,0 +1,64 @@
+import type { Finding, Fix } from "../findings/finding.js";
+import { type Aim, aimOf } from "../listen/aim.js";
+import type { Mounted } from "../listen/mounted.js";
+import { fittingOf, neighboursOf } from "../place/fitting.js";
+import { type MemberGap, memberGaps } from "../place/gaps.js";
+import { nearestClearCentre } from "../place/nearest-clear.js";
+import { gapMm, type Obstacle, obstaclesOn } from "../place/obstacles.js";
+import type { Room } from "../room/room.js";
+
+/** One opening as the rules look at it. */
+export interface Subject extends Mounted {
+  readonly room: Room;
+  readonly aim: Aim | null;
+  /** To all members, the nearest first; empty where the framing is unknown. */
+  readonly gaps: readonly MemberGap[];
+  /** All that it stays away from, with the distance that it has. */
+  readonly distances: readonly Distance[];
+  /** The nearest clear centre, found when first asked for. */
+  fix(): Fix | null;
+}
+
+export interface Distance extends Obstacle {
+  readonly mm: number;
+}
+
+/** A rule about one opening. */
+export type Rule = (subject: Subject) => readonly Finding[];
+
+export function subjectOf(room: Room, mounted: Mounted, all: readonly Mounted[]): Subject {
+  const { surface, speaker, centre } = mounted;
+  const neighbours = neighboursOf(mounted, all);
+  const obstacles = obstaclesOn(surface, fittingOf(speaker, room.checks), neighbours);
+  return {
+    ...mounted,
+    room,
+    aim: aimOf(mounted, room.stage),
+    gaps: memberGaps(mounted) ?? [],
+    distances: obstacles.map((obstacle) => ({ ...obstacle, mm: gapMm(obstacle, centre) })),
+    fix: once(() => fixOf(room, mounted, neighbours)),
+  };
+}
+
+function fixOf(room: Room, mounted: Mounted, neighbours: readonly Mounted[]): Fix | null {
+  const { position } = mounted.speaker;
+  if (position.kind !== "given") return null;
+  const [first, second] = position.tapes;
+  return nearestClearCentre({ room, mounted, neighbours, from: [first.from, second.from] });
+}
+
+function once<T>(find: () => T): () => T {
+  let found: { readonly value: T } | null = null;
+  return () => {
+    found ??= { value: find() };
+    return found.value;
+  };
+}
+
+/** What every finding about one opening says of itself. */
+export const about = ({ speaker, surface }: Subject) => ({
+  speaker: speaker.id,
+  surface: surface.name,
+  path: speaker.path,
+  accepted: null,
+});

@@ -1,0 +1,208 @@
+import type { Complaint } from "./findings/complaint.js";
+import type { Fix, Level, MemberName } from "./findings/finding.js";
+import type { Vector } from "./geometry/vector.js";
+import type { Job, LocatedFinding, Opening } from "./job.js";
+import type { Aim } from "./listen/aim.js";
+import { leanOf, offAxisDeg } from "./listen/axis.js";
+import { directionFrom } from "./listen/direction.js";
+import type { Path, Seat, Speaker, UnitSystem } from "./room/room.js";
+import { complaintText } from "./words/complaint-text.js";
+import { findingText } from "./words/finding-text.js";
+import { measureIn } from "./words/measure.js";
+import { wordsIn } from "./words/words.js";
+
+/*
+ * The answer about a room for machines: millimetres, degrees, full doubles, messages in English. Keys may be added,
+ * never renamed. What is not computed is null.
+ */
+
+/** Format of this object; it is the room file's own number. */
+const FORMAT = 1;
+
+const ENGLISH = wordsIn(["en"]);
+
+export interface RoomJson {
+  readonly baymark: typeof FORMAT;
+  readonly file: string;
+  readonly fingerprint: string | null;
+  readonly speakers: readonly SpeakerJson[];
+  readonly findings: readonly FindingJson[];
+}
+
+export interface SpeakerJson {
+  readonly id: string;
+  readonly channel: string;
+  readonly model: string;
+  readonly surface: string;
+  readonly placed: "given" | "best";
+  /** Centre of the opening on the finished face; null until there is a position. */
+  readonly position: Vector | null;
+  readonly on_surface: { readonly u: number; readonly v: number } | null;
+  readonly gap: { readonly mm: number; readonly member: string } | null;
+  readonly direction: DirectionJson | null;
+  readonly window: null;
+  readonly aim: AimJson | null;
+  readonly seats: readonly SeatJson[];
+  readonly cable: null;
+}
+
+export interface DirectionJson {
+  readonly azimuth: number;
+  readonly elevation: number;
+  readonly distance: number;
+}
+
+export interface AimJson {
+  readonly target: string;
+  readonly arrow: number | null;
+  readonly off_axis: number;
+  readonly sight: { readonly wall: string; readonly from: string; readonly mm: number } | null;
+}
+
+export interface SeatJson extends DirectionJson {
+  readonly name: string;
+  /** Null where nobody can say which way the axis points. */
+  readonly off_axis: number | null;
+  readonly level: null;
+  readonly delay: null;
+}
+
+export interface FindingJson {
+  readonly code: string;
+  readonly level: Level;
+  readonly message: string;
+  readonly line: number;
+  readonly column: number;
+  readonly path: Path;
+  readonly speaker: string | null;
+  readonly fix: FixJson | null;
+  readonly accepted: string | null;
+}
+
+export interface FixJson {
+  /** Tapes as the room file writes them: a wall's name, `up` or `down`, and the length in the room's first units. */
+  readonly at: Readonly<Record<string, string>>;
+  readonly u: number;
+  readonly v: number;
+}
+
+/** The object that `check`, `report` and `print` put out for a room that can be used. */
+export function jobJson({ file, fingerprint, room, openings, findings }: Job): RoomJson {
+  return {
+    baymark: FORMAT,
+    file,
+    fingerprint,
+    speakers: room.speakers.map((speaker) => {
+      const opening = openings.find((one) => one.speaker.id === speaker.id);
+      return opening === undefined ? unplacedJson(speaker) : openingJson(opening, room.seats);
+    }),
+    findings: findings.map((finding) => findingJson(finding, room.units)),
+  };
+}
+
+const named = ({ id, channel, model, surface }: Speaker) => ({ id, channel, model: model.name, surface });
+
+const LATER = { window: null, cable: null } as const;
+
+function unplacedJson(speaker: Speaker): SpeakerJson {
+  return {
+    ...named(speaker),
+    placed: speaker.position.kind,
+    position: null,
+    on_surface: null,
+    gap: null,
+    direction: null,
+    aim: null,
+    seats: [],
+    ...LATER,
+  };
+}
+
+function openingJson(opening: Opening, seats: readonly Seat[]): SpeakerJson {
+  const { speaker, placed, position, centre, gap, direction, aim } = opening;
+  return {
+    ...named(speaker),
+    placed,
+    position,
+    on_surface: centre,
+    gap: gap === null ? null : { mm: gap.mm, member: memberText(gap.member) },
+    direction: directionJson(direction),
+    aim: aim === null ? null : aimJson(aim),
+    seats: seats.map((seat) => seatJson(opening, seat)),
+    ...LATER,
+  };
+}
+
+/** `ceiling 7`; structure that does not repeat counts apart, so it says what it is: `front top-plate 1`. */
+function memberText({ surface, kind, number }: MemberName): string {
+  const repeats = kind === "joist" || kind === "stud";
+  return [surface, ...(repeats ? [] : [kind]), number].join(" ");
+}
+
+const directionJson = ({ azimuthDeg, elevationDeg, distanceMm }: Opening["direction"]): DirectionJson => ({
+  azimuth: azimuthDeg,
+  elevation: elevationDeg,
+  distance: distanceMm,
+});
+
+const aimJson = ({ target, arrowDeg, offAxisDeg, sight }: Aim): AimJson => ({
+  target,
+  arrow: arrowDeg,
+  off_axis: offAxisDeg,
+  sight,
+});
+
+function seatJson(opening: Opening, { name, ear }: Seat): SeatJson {
+  const { target } = opening.speaker;
+  const lean = leanOf(opening, target.kind === "none" ? null : target.at);
+  return {
+    name,
+    ...directionJson(directionFrom(ear, opening.position)),
+    off_axis: offAxisDeg(opening, lean, ear),
+    level: null,
+    delay: null,
+  };
+}
+
+function findingJson(finding: LocatedFinding, units: UnitSystem): FindingJson {
+  const { code, level, line, column, path, speaker, fix, accepted } = finding;
+  return {
+    code,
+    level,
+    message: findingText(ENGLISH, measureIn(units), finding),
+    line,
+    column,
+    path,
+    speaker,
+    fix: fix === null ? null : fixJson(fix, units),
+    accepted,
+  };
+}
+
+/** The room file's own keys for tapes that hook on no wall. */
+const KEYS: Readonly<Record<string, string>> = { floor: "up", ceiling: "down" };
+
+function fixJson({ at, u, v }: Fix, units: UnitSystem): FixJson {
+  const { tape } = measureIn(units);
+  const tapes = Object.entries(at).map(([from, mm]) => [KEYS[from] ?? from, tape(mm)]);
+  return { at: Object.fromEntries(tapes), u, v };
+}
+
+/** The object for a room file that cannot be used: why, as errors, and no loudspeakers. */
+export function complaintsJson(file: string, complaints: readonly Complaint[], message?: string): RoomJson {
+  const unreadable = message === undefined ? [] : [unusable("unreadable-file", message, FIRST_PLACE)];
+  const findings = complaints.map((complaint) =>
+    unusable(complaint.code, complaintText(ENGLISH, complaint), complaint),
+  );
+  return { baymark: FORMAT, file, fingerprint: null, speakers: [], findings: [...unreadable, ...findings] };
+}
+
+const FIRST_PLACE = { line: 1, column: 1, path: [] };
+
+function unusable(
+  code: string,
+  message: string,
+  { line, column, path }: Pick<Complaint, "line" | "column" | "path">,
+): FindingJson {
+  return { code, level: "error", message, line, column, path, speaker: null, fix: null, accepted: null };
+}

@@ -1,0 +1,32 @@
+import { inner, surfacePoint, times } from "../geometry/surface-point.js";
+import { degrees, type SurfacePoint } from "../geometry/vector.js";
+import type { Surface } from "../room/room.js";
+import { edgeToward } from "./edges.js";
+
+/** "From the joist's RIGHT end, 49 degrees toward the BACK wall." */
+export interface FromRun {
+  /** Wall (or floor, ceiling) that the member's end is toward. */
+  readonly end: string;
+  readonly degrees: number;
+  readonly toward: string;
+}
+
+/**
+ * The arrow against the members' run: the end of a member that it is nearest to, and by how many degrees (0 to 90)
+ * it turns from there to which side. Null where the framing is unknown.
+ */
+export function fromRunOf(surface: Surface, lean: SurfacePoint): FromRun | null {
+  if (surface.framing.kind === "unknown") return null;
+  const run = surface.framing.run === "u" ? surfacePoint(1, 0) : surfacePoint(0, 1);
+  const end = facing(run, lean);
+  const side = facing(surfacePoint(run.v, run.u), lean);
+  return {
+    end: edgeToward(surface, end),
+    degrees: degrees(Math.atan2(inner(side, lean), inner(end, lean))),
+    toward: edgeToward(surface, side),
+  };
+}
+
+/** The direction, or its opposite where that is what the arrow leans to. */
+const facing = (direction: SurfacePoint, lean: SurfacePoint): SurfacePoint =>
+  inner(direction, lean) < 0 ? times(direction, -1) : direction;

@@ -1,0 +1,32 @@
+import { offLineMm } from "../geometry/distance.js";
+import { inner, minus } from "../geometry/surface-point.js";
+import type { Mounted } from "../listen/mounted.js";
+import type { Member, Surface } from "../room/room.js";
+import { framingAt, type KnownFraming } from "./gaps.js";
+import { awayFromWall, repeats, wallEdge } from "./run.js";
+
+export interface Bay {
+  readonly number: number;
+  readonly from: string;
+}
+
+/**
+ * The bay that the opening's centre lies in, as a person counts them from the wall that the framing is measured
+ * from: 1 is before the first member, or after it where that one stands against the wall. Null where the framing is
+ * unknown.
+ */
+export function bayOf(mounted: Mounted): Bay | null {
+  const framing = framingAt(mounted);
+  if (framing === null) return null;
+  const away = awayFromWall(mounted.surface, framing);
+  const members = framing.members.filter(repeats);
+  const passed = members.filter(({ from }) => inner(minus(mounted.centre, from), away) > 0);
+  const against = members.some((member) => standsAgainstWall(member, mounted.surface, framing));
+  return { number: Math.max(1, passed.length + (against ? 0 : 1)), from: framing.layout.from };
+}
+
+/** Nearer to the wall than its own width, a member leaves no bay that anybody would count. Our own choice. */
+function standsAgainstWall({ from, widthMm }: Member, surface: Surface, framing: KnownFraming): boolean {
+  const edge = wallEdge(surface, framing);
+  return edge !== undefined && -offLineMm(from, edge) - widthMm / 2 < widthMm;
+}

@@ -1,0 +1,123 @@
+import {
+  type Body,
+  bodyOfArea,
+  bodyOfBand,
+  bodyOfSegment,
+  bodyOfShape,
+  reachOf,
+  separationMm,
+} from "../geometry/body.js";
+import { convexHull } from "../geometry/convex.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
+import type { Shape } from "../geometry/shape.js";
+import type { SurfacePoint } from "../geometry/vector.js";
+import { edgesOn } from "../listen/edges.js";
+import type { Mounted } from "../listen/mounted.js";
+import type { Framing, Member, Obstruction, Surface } from "../room/room.js";
+import type { Fitting } from "./fitting.js";
+
+/** Something on a surface that an opening or its flange stays `wantedMm` away from, edge to edge. */
+export interface Obstacle {
+  readonly what: What;
+  readonly body: Body;
+  /** What has to stay away from it. */
+  readonly mover: Shape;
+  readonly wantedMm: number;
+}
+
+export type What =
+  | { readonly kind: "member"; readonly member: Member }
+  | { readonly kind: "obstruction"; readonly obstruction: Obstruction }
+  /** A stretch beyond the last measured member. */
+  | { readonly kind: "unknown" }
+  /** An edge of the finished outline; a flange may touch it. */
+  | { readonly kind: "edge"; readonly along: string }
+  | { readonly kind: "neighbour"; readonly neighbour: Mounted; readonly edges: "openings" | "flanges" };
+
+/** All that the fitting stays away from on the surface. */
+export function obstaclesOn(surface: Surface, fitting: Fitting, neighbours: readonly Mounted[]): Obstacle[] {
+  return [
+    ...edgeObstacles(surface, fitting),
+    ...memberObstacles(surface.framing, fitting),
+    ...obstructionObstacles(surface, fitting),
+    ...neighbours.flatMap((neighbour) => neighbourObstacles(neighbour, fitting)),
+  ];
+}
+
+/** The gap that an opening keeps from framing: the clamps' reach and what is asked for beyond it. */
+export const wantedFromFramingMm = ({ clampReachMm, clearMm }: Fitting): number => clampReachMm + clearMm;
+
+function edgeObstacles(surface: Surface, { opening, flange }: Fitting): Obstacle[] {
+  return edgesOn(surface, "finish").flatMap((edge) =>
+    [flange, opening].map((mover) => ({
+      what: { kind: "edge", along: edge.along },
+      body: bodyOfSegment(edge),
+      mover,
+      wantedMm: 0,
+    })),
+  );
+}
+
+/** Members, and stretches of unknown framing: a member may begin where they do. */
+function memberObstacles(framing: Framing, fitting: Fitting): Obstacle[] {
+  if (framing.kind === "unknown") return [];
+  const wantedMm = wantedFromFramingMm(fitting);
+  const mover = fitting.opening;
+  const members = framing.members.map(
+    (member): Obstacle => ({ what: { kind: "member", member }, body: bodyOfBand(member), mover, wantedMm }),
+  );
+  const stretches = framing.unknown.map(
+    (stretch): Obstacle => ({
+      what: { kind: "unknown" },
+      body: { core: convexHull(stretch), radiusMm: 0 },
+      mover,
+      wantedMm,
+    }),
+  );
+  return [...members, ...stretches];
+}
+
+function obstructionObstacles({ obstructions, boardMm }: Surface, fitting: Fitting): Obstacle[] {
+  return obstructions
+    .filter(({ behindMm }) => reaches(fitting.depthMm, behindMm, boardMm))
+    .map((obstruction) => ({
+      what: { kind: "obstruction", obstruction },
+      body: bodyOfArea(obstruction.area),
+      mover: fitting.opening,
+      wantedMm: Math.max(obstruction.keepMm, wantedFromFramingMm(fitting)),
+    }));
+}
+
+/** What starts behind the framing face is met only by what is deeper than that and the board before it. */
+function reaches(depthMm: number, behindMm: number | null, boardMm: number): boolean {
+  return behindMm === null || depthMm > behindMm + boardMm + EPSILON_MM;
+}
+
+function neighbourObstacles(neighbour: Mounted, { opening, flange, ...fitting }: Fitting): Obstacle[] {
+  const { speaker, centre } = neighbour;
+  return [
+    {
+      what: { kind: "neighbour", neighbour, edges: "openings" },
+      body: bodyOfShape(speaker.opening, centre),
+      mover: opening,
+      wantedMm: fitting.clampReachMm + speaker.model.clampReachMm + fitting.clearMm,
+    },
+    {
+      what: { kind: "neighbour", neighbour, edges: "flanges" },
+      body: bodyOfShape(speaker.flange, centre),
+      mover: flange,
+      wantedMm: 0,
+    },
+  ];
+}
+
+/** Distance from edge to edge with the fitting's centre at `centre`, in mm; negative where they overlap. */
+export function gapMm({ body, mover }: Obstacle, centre: SurfacePoint): number {
+  return separationMm(body, bodyOfShape(mover, centre));
+}
+
+/** The centres that the obstacle takes away, but for what may pass as exactly at its limit. */
+export function takenBy({ body, mover, wantedMm }: Obstacle): Body {
+  const reach = reachOf(body, bodyOfShape(mover));
+  return { core: reach.core, radiusMm: reach.radiusMm + wantedMm - EPSILON_MM };
+}
