@@ -1,7 +1,7 @@
 import { inchesInMm } from "../units/definitions.js";
 
 /** A sheet of labels by its geometry alone, in mm. */
-export interface LabelGeometry {
+export interface LabelSheet {
   readonly pageWidthMm: number;
   readonly pageHeightMm: number;
   readonly labelWidthMm: number;
@@ -22,7 +22,7 @@ export type LabelStockName = (typeof LABEL_STOCK_NAMES)[number];
  * Flat labels by the sheet and how many are on it. All close arithmetically: what columns and rows leave of the page
  * is the same at the left and the right, at the top and the bottom.
  */
-export const LABEL_STOCKS: Readonly<Record<LabelStockName, LabelGeometry>> = {
+export const LABEL_STOCK: Readonly<Record<LabelStockName, LabelSheet>> = {
   // 2 5/8 x 1 in, left 3/16, top 1/2, pitch 2 3/4 x 1 (read in two public data files).
   "letter-30": {
     pageWidthMm: inchesInMm(8.5),

@@ -1,0 +1,72 @@
+import type { Item } from "../drawing/drawing.js";
+import type { Box } from "../drawing/pen.js";
+import { type Table, tablePage } from "../drawing/table.js";
+import type { Block } from "../drawing/text-block.js";
+
+/** What a part drew into the box that it was given, and what is left of it for the next page. */
+export interface Laid extends Block {
+  readonly rest: Part | null;
+}
+
+/**
+ * Something that runs down a page. It gets the box that is still free, and answers null where nothing of it fits;
+ * at the top of a page (`fresh`) it must draw something, so that a flow ends.
+ */
+export type Part = (free: Box, fresh: boolean) => Laid | null;
+
+/** Parts one under the other, over as many pages as they need; the items of each page. Never an empty list. */
+export function flow(parts: readonly Part[], area: Box, gapMm: number): Item[][] {
+  const pages: Item[][] = [[]];
+  const waiting = [...parts];
+  let y = area.y;
+  for (let part = waiting.shift(); part !== undefined; part = waiting.shift()) {
+    const fresh = y === area.y;
+    const laid = part({ ...area, y, heightMm: area.y + area.heightMm - y }, fresh);
+    pages.at(-1)?.push(...(laid?.items ?? []));
+    y += laid === null ? 0 : laid.heightMm + gapMm;
+    const rest = laid === null ? part : laid.rest;
+    if (rest === null) continue;
+    waiting.unshift(rest);
+    pages.push([]);
+    y = area.y;
+  }
+  return pages;
+}
+
+/** A block that stays in one piece. */
+export const whole =
+  (make: (place: Box) => Block): Part =>
+  (free, fresh) => {
+    const block = make(free);
+    return block.heightMm > free.heightMm && !fresh ? null : { ...block, rest: null };
+  };
+
+/** A table from a row on, its heading repeated on every page. */
+export const rowsOf =
+  (table: Table, first = 0): Part =>
+  (free, fresh) => {
+    if (first >= table.rows.length) return { items: [], heightMm: 0, rest: null };
+    const page = tablePage(table, { ...free, first });
+    if (page.heightMm > free.heightMm && !fresh) return null;
+    const next = first + page.rowCount;
+    return { ...page, rest: next < table.rows.length ? rowsOf(table, next) : null };
+  };
+
+/** A heading over a part, never parted from how the part begins. */
+export const headed =
+  (heading: (place: Box) => Block, part: Part): Part =>
+  (free, fresh) => {
+    const head = heading(free);
+    const below = {
+      ...free,
+      y: free.y + head.heightMm,
+      heightMm: free.heightMm - head.heightMm,
+    };
+    const laid = part(below, fresh);
+    if (laid === null) return null;
+    return {
+      items: [...head.items, ...laid.items],
+      heightMm: head.heightMm + laid.heightMm,
+      rest: laid.rest,
+    };
+  };

@@ -1,0 +1,159 @@
+import type { Item } from "../drawing/drawing.js";
+import { type Box, line, PEN, point, text } from "../drawing/pen.js";
+import { measureText, wrapText } from "../drawing/text.js";
+import type { Speaker } from "../room/room.js";
+import { LEAST_LETTERING_MM } from "../standards/lettering.js";
+import { figuresOf } from "./figures.js";
+import type { Order } from "./sheet.js";
+
+/** Which end of a run a label goes on. */
+export type End = "rack" | "speaker";
+
+/** How much stands on a label, most first: small stock takes less, and the test page says what is left off. */
+export const AMOUNTS = ["all", "no-route", "least", "id"] as const;
+export type Amount = (typeof AMOUNTS)[number];
+
+/** What is said in one go, on one line; `blankMm` is a line to write on behind it, for what is not given. */
+interface Phrase {
+  readonly words: string;
+  readonly blankMm: number;
+}
+
+const SMALL_MM = LEAST_LETTERING_MM;
+/** Labels are mostly capitals and figures: lines stand closer than in running text, and accents still clear. */
+const LINE_MM = SMALL_MM * 1.6;
+const BLANK_MM = 13;
+const GAP_MM = 3;
+/** Cap heights that an id is tried in, largest first. */
+const ID_CAPS_MM = [9, 8, 7, 6, 5, 4.5, 4, 3.5, 3, LEAST_LETTERING_MM];
+
+function phrasesOf(order: Order, speaker: Speaker, amount: Amount): Phrase[] {
+  if (amount === "id") return [];
+  const { labels } = order.words;
+  const given = (words: string): Phrase => ({ words, blankMm: 0 });
+  const least = [given(speaker.channel), field(labels.amplifier, speaker.amplifierChannel)];
+  if (amount === "least") return least;
+  const cable = [...conductorsOf(order, speaker), field(labels.length, lengthOf(order, speaker))];
+  if (amount === "no-route") return [...least, ...cable];
+  return [...least, given(`${labels.rack} → ${order.words.frame.surface(speaker.surface)}`), ...cable];
+}
+
+const field = (name: string, value: string | null): Phrase =>
+  value === null ? { words: name, blankMm: BLANK_MM } : { words: `${name} ${value}`, blankMm: 0 };
+
+function lengthOf(order: Order, { cable }: Speaker): string | null {
+  return cable.lengthMm === null ? null : figuresOf(cable.lengthMm, order.job.room.units).main;
+}
+
+/** "AWG 14-2" where both are given, as the trade writes it; else each with what is known of it. */
+function conductorsOf(order: Order, { cable }: Speaker): Phrase[] {
+  const { labels } = order.words;
+  const { gauge, conductors } = cable;
+  if (gauge !== null && conductors !== null) return [field(labels.gauge, `${gauge}-${conductors}`)];
+  const written = (value: number | null): string | null => (value === null ? null : String(value));
+  return [field(labels.gauge, written(gauge)), field(labels.conductors, written(conductors))];
+}
+
+/** Words of one end's label inside a box, the id as large as it goes; null where they do not fit. */
+export function labelItems(
+  order: Order,
+  speaker: Speaker,
+  { end, amount, box }: { end: End; amount: Amount; box: Box },
+): Item[] | null {
+  const rows = rowsIn(phrasesOf(order, speaker, amount), box.widthMm);
+  if (rows === null) return null;
+  for (const capMm of ID_CAPS_MM) {
+    const head = headOf(speaker.id, amount === "id" ? null : endOf(order, end), { capMm, box });
+    if (head !== null && head.heightMm + rows.length * LINE_MM <= box.heightMm) {
+      return [...head.items, ...rowItems(rows, { ...box, y: box.y + head.heightMm })];
+    }
+  }
+  return null;
+}
+
+const endOf = ({ words }: Order, end: End): string =>
+  ({ rack: words.labels.rackEnd, speaker: words.labels.speakerEnd })[end];
+
+interface Head {
+  readonly items: Item[];
+  readonly heightMm: number;
+}
+
+/** The id, and beside it or under it which end this is. */
+function headOf(id: string, end: string | null, { capMm, box }: { capMm: number; box: Box }): Head | null {
+  const idMm = measureText(id, { capMm, face: "bold" }).widthMm;
+  if (idMm > box.widthMm) return null;
+  const idItem = text(point(box.x, box.y + capMm), id, { capMm, face: "bold" });
+  if (end === null) return { items: [idItem], heightMm: capMm };
+  const beside = endLines(end, box.widthMm - idMm - GAP_MM);
+  if (beside !== null && beside.length * LINE_MM <= Math.max(capMm + 1.5, 2 * LINE_MM)) {
+    const items = beside.map((words, index) =>
+      endItem(words, point(box.x + box.widthMm, box.y + SMALL_MM + index * LINE_MM), "end"),
+    );
+    return {
+      items: [idItem, ...items],
+      heightMm: Math.max(capMm * 1.3, (beside.length - 1) * LINE_MM + SMALL_MM * 1.3) + 0.5,
+    };
+  }
+  const under = endLines(end, box.widthMm);
+  if (under === null) return null;
+  const y = box.y + capMm * 1.4 + SMALL_MM;
+  const items = under.map((words, index) => endItem(words, point(box.x, y + index * LINE_MM), "start"));
+  return { items: [idItem, ...items], heightMm: capMm * 1.4 + under.length * LINE_MM };
+}
+
+const endItem = (words: string, at: { x: number; y: number }, anchor: "start" | "end"): Item =>
+  text(at, words, { capMm: SMALL_MM, face: "bold", anchor });
+
+/** Lines of words that are broken between words only; null where a word is too wide. */
+function endLines(words: string, widthMm: number): readonly string[] | null {
+  const widest = Math.max(
+    ...words.split(" ").map((word) => measureText(word, { capMm: SMALL_MM, face: "bold" }).widthMm),
+  );
+  return widest > widthMm ? null : wrapText(words, { capMm: SMALL_MM, face: "bold", widthMm });
+}
+
+type Row = readonly Phrase[];
+
+const phraseMm = ({ words, blankMm }: Phrase): number =>
+  measureText(words, { capMm: SMALL_MM, face: "regular" }).widthMm + (blankMm === 0 ? 0 : blankMm + 1);
+
+/** Phrases in lines, as many on each as fit; one that is too wide by itself is wrapped. Null where a line to write on is. */
+function rowsIn(phrases: readonly Phrase[], widthMm: number): Row[] | null {
+  const rows: Phrase[][] = [];
+  let freeMm = 0;
+  for (const phrase of phrases.flatMap((each) => broken(each, widthMm))) {
+    const wideMm = phraseMm(phrase);
+    if (wideMm > widthMm) return null;
+    const row = rows.at(-1);
+    if (row === undefined || wideMm > freeMm) rows.push([phrase]);
+    else row.push(phrase);
+    freeMm = (row === undefined || wideMm > freeMm ? widthMm : freeMm) - wideMm - GAP_MM;
+  }
+  return rows;
+}
+
+function broken(phrase: Phrase, widthMm: number): Phrase[] {
+  if (phraseMm(phrase) <= widthMm || phrase.blankMm > 0) return [phrase];
+  const lines = wrapText(phrase.words, { capMm: SMALL_MM, face: "regular", widthMm });
+  return lines.map((words) => ({ words, blankMm: 0 }));
+}
+
+function rowItems(rows: readonly Row[], box: Box): Item[] {
+  return rows.flatMap((row, index) => {
+    const y = box.y + SMALL_MM + index * LINE_MM;
+    let x = box.x;
+    return row.flatMap((phrase) => {
+      const items = phraseItems(phrase, point(x, y));
+      x += phraseMm(phrase) + GAP_MM;
+      return items;
+    });
+  });
+}
+
+function phraseItems({ words, blankMm }: Phrase, at: { x: number; y: number }): Item[] {
+  const item = text(at, words, { capMm: SMALL_MM });
+  if (blankMm === 0) return [item];
+  const x = at.x + measureText(words, { capMm: SMALL_MM, face: "regular" }).widthMm + 1;
+  return [item, line(point(x, at.y + 0.5), point(x + blankMm, at.y + 0.5), PEN.fine)];
+}
