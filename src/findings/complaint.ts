@@ -86,12 +86,13 @@ export interface FiguresByComplaint {
   "framing-from": { from: string; choices: readonly string[] };
   /** A layout is either measured (`at`) or laid out (`first` with `spacing`). */
   "framing-layout": { given: readonly string[] };
-  "members-out-of-order": { typed: string; before: string };
+  "members-out-of-order": { typedMm: number; beforeMm: number };
   "member-outside": { byMm: number };
   "spacing-under-width": { spacingMm: number; widthMm: number };
   "smaller-than-opening": { flangeMm: number; openingMm: number };
   "range-upside-down": { leastMm: number; mostMm: number };
   "seat-outside": { wall: string };
+  "labels-off-page": { byMm: number };
 }
 
 export type ComplaintCode = keyof FiguresByComplaint;

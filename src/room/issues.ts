@@ -27,8 +27,10 @@ function step(key: PropertyKey): string | number {
 
 function problemsOfIssue(issue: Issue, tree: Tree, path: Path): readonly Problem[] {
   const value = valueAt(tree, path);
-  if (value === undefined) return [{ code: "missing-key", path, at: "value", figures: { key: lastKey(path) } }];
-  if (value === null) return [{ code: "nothing-written", path, at: "value", figures: { key: lastKey(path) } }];
+  if (value === undefined)
+    return [{ code: "missing-key", path, at: "value", figures: { key: lastKey(path) } }];
+  if (value === null)
+    return [{ code: "nothing-written", path, at: "value", figures: { key: lastKey(path) } }];
   switch (issue.code) {
     case "custom":
       return [ourOwn(issue, path, "value")];
@@ -41,9 +43,23 @@ function problemsOfIssue(issue: Issue, tree: Tree, path: Path): readonly Problem
     case "invalid_type":
       return [wrongKind([issue], value, path)];
     case "too_big":
-      return [{ code: "too-many", path, at: "value", figures: { ...countOf(path), count: sizeOf(value), most: Number(issue.maximum) } }];
+      return [
+        {
+          code: "too-many",
+          path,
+          at: "value",
+          figures: { ...countOf(path), count: sizeOf(value), most: Number(issue.maximum) },
+        },
+      ];
     case "too_small":
-      return [{ code: "too-few", path, at: "value", figures: { count: sizeOf(value), least: Number(issue.minimum) } }];
+      return [
+        {
+          code: "too-few",
+          path,
+          at: "value",
+          figures: { count: sizeOf(value), least: Number(issue.minimum) },
+        },
+      ];
     default:
       throw new InternalError(`no phrase for the issue ${issue.code}`);
   }

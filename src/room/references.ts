@@ -144,7 +144,9 @@ const ANYWHERE: readonly string[] = [...BOX_WALLS, "up", "down"];
 /** Walls and surfaces of a box. */
 function boxProblems(tree: Tree): readonly Problem[] {
   const each = (list: string, keys: readonly string[], choices: readonly string[]) =>
-    indices(tree, [list]).flatMap((index) => keys.flatMap((key) => tapeProblems(tree, [list, index, key], choices)));
+    indices(tree, [list]).flatMap((index) =>
+      keys.flatMap((key) => tapeProblems(tree, [list, index, key], choices)),
+    );
   return [
     ...["speakers", "obstructions"].flatMap((list) => surfaceProblems(tree, list)),
     ...each("speakers", ["at", "hold"], ANYWHERE),

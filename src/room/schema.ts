@@ -1,7 +1,6 @@
 import { z } from "zod";
-import { block } from "./schema/block.js";
 import type { HasGlyph } from "./characters.js";
-import { shown } from "./shown.js";
+import { block } from "./schema/block.js";
 import { acceptSchema, cableSchema, checksSchema, equipmentSchema } from "./schema/cabling.js";
 import { complain } from "./schema/complain.js";
 import { framingSchema } from "./schema/framing.js";
@@ -13,6 +12,7 @@ import { labelsSchema, printSchema } from "./schema/printing.js";
 import { boardSchema, floorSchema, roomSchema, stageSchema, surfacesSchema } from "./schema/room.js";
 import { layoutSchema, seatSchema, speakerSchema } from "./schema/speakers.js";
 import { textsFor, word } from "./schema/texts.js";
+import { shown } from "./shown.js";
 
 /*
  * Format 1 of the room file. The keys are the file's own, so that a path in a complaint is a path in the file; every
@@ -32,29 +32,28 @@ const MOST_ENTRIES = 1000;
 export function roomFileSchema(hasGlyph: HasGlyph) {
   const texts = textsFor(hasGlyph);
   return block({
-      baymark: formatSchema,
-      job: jobSchema(texts),
-      units: word(["imperial", "metric"], "What the sheets show first; the other follows smaller"),
-      call: texts.name("Who to call when something does not fit").optional(),
-      room: roomSchema,
-      board: boardSchema,
-      floor: floorSchema.optional(),
-      stage: stageSchema.optional(),
-      framing: framingSchema.optional(),
-      surfaces: surfacesSchema(texts).optional(),
-      obstructions: z.array(obstructionSchema(texts)).max(MOST_ENTRIES).optional(),
-      models: modelsSchema(texts).optional(),
-      seats: z.array(seatSchema(texts)).min(1).max(MOST_ENTRIES),
-      layout: layoutSchema.optional(),
-      speakers: z.array(speakerSchema(texts)).max(MOST_SPEAKERS).optional(),
-      equipment: equipmentSchema.optional(),
-      cable: cableSchema.optional(),
-      checks: checksSchema.optional(),
-      accept: z.array(acceptSchema(texts)).max(MOST_ENTRIES).optional(),
-      labels: labelsSchema.optional(),
-      print: printSchema.optional(),
-    })
-    .describe("A room and its loudspeakers, for marking sheets");
+    baymark: formatSchema,
+    job: jobSchema(texts),
+    units: word(["imperial", "metric"], "What the sheets show first; the other follows smaller"),
+    call: texts.name("Who to call when something does not fit").optional(),
+    room: roomSchema,
+    board: boardSchema,
+    floor: floorSchema.optional(),
+    stage: stageSchema.optional(),
+    framing: framingSchema.optional(),
+    surfaces: surfacesSchema(texts).optional(),
+    obstructions: z.array(obstructionSchema(texts)).max(MOST_ENTRIES).optional(),
+    models: modelsSchema(texts).optional(),
+    seats: z.array(seatSchema(texts)).min(1).max(MOST_ENTRIES),
+    layout: layoutSchema.optional(),
+    speakers: z.array(speakerSchema(texts)).max(MOST_SPEAKERS).optional(),
+    equipment: equipmentSchema.optional(),
+    cable: cableSchema.optional(),
+    checks: checksSchema.optional(),
+    accept: z.array(acceptSchema(texts)).max(MOST_ENTRIES).optional(),
+    labels: labelsSchema.optional(),
+    print: printSchema.optional(),
+  }).describe("A room and its loudspeakers, for marking sheets");
 }
 
 /** A room file as read: lengths in mm, angles in degrees, names still names. */

@@ -91,7 +91,12 @@ function readKey(pair: Pair, walk: Walk): string | null {
     return null;
   }
   if (key === "<<" || referenceIn(pair.key) !== null) {
-    report(walk, pair.key, { code: "yaml-alias", path: walk.path, at: "value", figures: { written: shown(key) } });
+    report(walk, pair.key, {
+      code: "yaml-alias",
+      path: walk.path,
+      at: "value",
+      figures: { written: shown(key) },
+    });
     return null;
   }
   if (key === "__proto__") {

@@ -1,8 +1,8 @@
 import { z } from "zod";
-import { block } from "./block.js";
 import { isLumberName, LUMBER, LUMBER_NAMES } from "../../standards/lumber.js";
 import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
+import { block } from "./block.js";
 import { complain } from "./complain.js";
 import { CAVITY, MEMBER_SIDE, MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
@@ -13,7 +13,10 @@ import { trueOrFalse, word } from "./texts.js";
 const lumber = z
   .string()
   .transform((typed, context) => {
-    const name = typed.trim().toLowerCase().replaceAll(/\s*[x×]\s*/gu, "x");
+    const name = typed
+      .trim()
+      .toLowerCase()
+      .replaceAll(/\s*[x×]\s*/gu, "x");
     if (isLumberName(name)) return LUMBER[name];
     const suggestion = suggest(name, LUMBER_NAMES);
     return complain(context, "unknown-name", {
@@ -26,10 +29,9 @@ const lumber = z
   .meta({ description: "Nominal name of the lumber", enum: [...LUMBER_NAMES] });
 
 const actualSize = block({
-    width: length(MEMBER_SIDE, "Across its narrow face, along the surface"),
-    depth: length(MEMBER_SIDE, "Behind the surface"),
-  })
-  .transform(({ width, depth }) => ({ widthMm: width, depthMm: depth }));
+  width: length(MEMBER_SIDE, "Across its narrow face, along the surface"),
+  depth: length(MEMBER_SIDE, "Behind the surface"),
+}).transform(({ width, depth }) => ({ widthMm: width, depthMm: depth }));
 
 const member = z.union([lumber, actualSize]).describe("A nominal lumber name, or the actual width and depth");
 
@@ -48,7 +50,10 @@ const common = {
     .max(MOST_MEMBERS)
     .describe("Members as found, each measured from the same wall")
     .optional(),
-  mark: word(["near-edge", "centre"], "Which line of a member the figures are to; its centre unless said").optional(),
+  mark: word(
+    ["near-edge", "centre"],
+    "Which line of a member the figures are to; its centre unless said",
+  ).optional(),
   cavity: cavity.optional(),
 };
 
@@ -58,11 +63,10 @@ const ceilingFraming = block({
 });
 
 const plates = block({
-    below: wholeNumber({ least: 0, most: 4, description: "Under the studs; 1 unless said" }).optional(),
-    above: wholeNumber({ least: 0, most: 4, description: "Over the studs; 2 unless said" }).optional(),
-    thickness: length(MEMBER_SIDE, `Of each; 1 1/2" unless said`).optional(),
-  })
-  .describe("Plates of the wall");
+  below: wholeNumber({ least: 0, most: 4, description: "Under the studs; 1 unless said" }).optional(),
+  above: wholeNumber({ least: 0, most: 4, description: "Over the studs; 2 unless said" }).optional(),
+  thickness: length(MEMBER_SIDE, `Of each; 1 1/2" unless said`).optional(),
+}).describe("Plates of the wall");
 
 const wallFraming = block({
   ...common,
@@ -71,13 +75,12 @@ const wallFraming = block({
 });
 
 export const framingSchema = block({
-    ceiling: ceilingFraming.optional(),
-    left: wallFraming.optional(),
-    right: wallFraming.optional(),
-    front: wallFraming.optional(),
-    back: wallFraming.optional(),
-  })
-  .describe("Members' centres by surface; a surface without an entry is unknown framing");
+  ceiling: ceilingFraming.optional(),
+  left: wallFraming.optional(),
+  right: wallFraming.optional(),
+  front: wallFraming.optional(),
+  back: wallFraming.optional(),
+}).describe("Members' centres by surface; a surface without an entry is unknown framing");
 
-export type CeilingFramingFile = z.output<typeof ceilingFraming>;
 export type WallFramingFile = z.output<typeof wallFraming>;
+export type FramingFile = z.output<typeof ceilingFraming> | WallFramingFile;

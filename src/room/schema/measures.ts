@@ -42,18 +42,17 @@ function lengthMm(text: string): number {
 
 const LENGTH_WAYS = [`9' 1 1/2"`, "2780 mm", "2.78 m"];
 
-function complainOfLength(
-  context: Reading,
-  text: string,
-  problem: LengthProblem,
-  limits: Limits,
-): never {
+function complainOfLength(context: Reading, text: string, problem: LengthProblem, limits: Limits): never {
   const typed = shown(text);
   switch (problem.kind) {
     case "no-unit":
       return complain(context, "no-unit", { typed, ways: waysToWrite(typed, problem.figure) });
     case "unknown-unit":
-      return complain(context, "unknown-unit", { typed, unit: problem.unit, ways: waysToWrite(typed, problem.figure) });
+      return complain(context, "unknown-unit", {
+        typed,
+        unit: problem.unit,
+        ways: waysToWrite(typed, problem.figure),
+      });
     case "comma":
       return complain(context, "comma-in-figure", { typed, instead: typed.replace(",", ".") });
     case "inches-over-twelve":
@@ -122,7 +121,10 @@ export function quantity({ quantity, least, most, description }: QuantityOptions
       const read = parseQuantity(typed, quantity);
       if (!read.ok) return complainOfQuantity(context, typed, read.problem, { quantity, least, most });
       if (read.value >= least && read.value <= most) return read.value;
-      return complain(context, "out-of-limits", { typed: shown(typed), ...limitsOf({ quantity, least, most }) });
+      return complain(context, "out-of-limits", {
+        typed: shown(typed),
+        ...limitsOf({ quantity, least, most }),
+      });
     })
     .meta({ description, examples: [...waysOf(quantity, TYPICAL[quantity])], ...WITH_UNIT_OR_ZERO });
 }

@@ -1,9 +1,9 @@
 import { z } from "zod";
-import { block } from "./block.js";
 import { LABEL_STOCK_NAMES } from "../../standards/label-stock.js";
 import { MAX_PAGE_SIDE_MM, MIN_PAGE_SIDE_MM, type PaperProblem, parsePaper } from "../../standards/paper.js";
 import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
+import { block } from "./block.js";
 import { complain, type Reading } from "./complain.js";
 import { CABLE_DIAMETER, PAPER_SIDE, PAPER_TAPE } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
@@ -23,7 +23,12 @@ function complainOfPaper(context: Reading, text: string, problem: PaperProblem):
   switch (problem.kind) {
     case "unknown-paper": {
       const choices = problem.names;
-      return complain(context, "unknown-name", { of: "paper", typed, suggestion: suggest(text, choices), choices });
+      return complain(context, "unknown-name", {
+        of: "paper",
+        typed,
+        suggestion: suggest(text, choices),
+        choices,
+      });
     }
     case "bad-side":
       return complain(context, "not-a-measure", {
@@ -42,41 +47,53 @@ function complainOfPaper(context: Reading, text: string, problem: PaperProblem):
 }
 
 export const printSchema = block({
-    paper: paper.optional(),
-    languages: z
-      .array(word(["en", "es"], "Language of the sheets"))
-      .min(1)
-      .max(2)
-      .describe("One language, or two on every sheet")
-      .optional(),
-  })
-  .describe("How the packet is printed");
+  paper: paper.optional(),
+  languages: z
+    .array(word(["en", "es"], "Language of the sheets"))
+    .min(1)
+    .max(2)
+    .describe("One language, or two on every sheet")
+    .optional(),
+}).describe("How the packet is printed");
 
 const side = (description: string) => length(PAPER_SIDE, description);
 
 const stock = block({
-    page: paper,
-    label: block({ width: side("Across"), height: side("Down") }).describe("Size of one label"),
-    columns: wholeNumber({ least: 1, most: 100, description: "Labels across" }),
-    rows: wholeNumber({ least: 1, most: 200, description: "Labels down" }),
-    left: length(PAPER_TAPE, "From the sheet's left edge to the first label"),
-    top: length(PAPER_TAPE, "From the sheet's top edge to the first label"),
-    pitch: block({ across: side("Across"), down: side("Down") })
-      .describe("From one label to the next")
-      .optional(),
-    kind: word(["flat", "wrap", "flag"], "How it goes on the cable; flat unless said").optional(),
-    printed: side("Height of the printed part of a self-laminating label").optional(),
+  page: paper,
+  label: block({ width: side("Across"), height: side("Down") }).describe("Size of one label"),
+  columns: wholeNumber({ least: 1, most: 100, description: "Labels across" }),
+  rows: wholeNumber({ least: 1, most: 200, description: "Labels down" }),
+  left: length(PAPER_TAPE, "From the sheet's left edge to the first label"),
+  top: length(PAPER_TAPE, "From the sheet's top edge to the first label"),
+  pitch: block({ across: side("Across"), down: side("Down") })
+    .describe("From one label to the next")
+    .optional(),
+  kind: word(["flat", "wrap", "flag"], "How it goes on the cable; flat unless said").optional(),
+  printed: side("Height of the printed part of a self-laminating label").optional(),
+}).describe("Label stock by its geometry");
+
+/** By name, in either case, as papers are. */
+const stockName = z
+  .string()
+  .transform((typed, context) => {
+    const name = LABEL_STOCK_NAMES.find((each) => each.toLowerCase() === typed.toLowerCase());
+    if (name !== undefined) return name;
+    const [choices, suggestion] = [LABEL_STOCK_NAMES, suggest(typed, LABEL_STOCK_NAMES)];
+    return complain(context, "unknown-name", { of: "stock", typed: shown(typed), suggestion, choices });
   })
-  .describe("Label stock by its geometry");
+  .meta({ description: "Label stock by name", enum: [...LABEL_STOCK_NAMES] });
 
 export const labelsSchema = block({
-    stock: z
-      .union([word(LABEL_STOCK_NAMES, "Label stock by name"), stock])
-      .describe("Label stock, by a name that says its geometry or by the geometry itself"),
-    used: wholeNumber({ least: 0, most: 20_000, description: "Labels already used on the first sheet" }).optional(),
-    cable_diameter: length(CABLE_DIAMETER, "Outside diameter of the cable that the labels go on").optional(),
-  })
-  .describe("Labels for the cables");
+  stock: z
+    .union([stockName, stock])
+    .describe("Label stock, by a name that says its geometry or by the geometry itself"),
+  used: wholeNumber({
+    least: 0,
+    most: 20_000,
+    description: "Labels already used on the first sheet",
+  }).optional(),
+  cable_diameter: length(CABLE_DIAMETER, "Outside diameter of the cable that the labels go on").optional(),
+}).describe("Labels for the cables");
 
 export type LabelsFile = z.output<typeof labelsSchema>;
 export type StockFile = Exclude<LabelsFile["stock"], string>;

@@ -1,9 +1,9 @@
 import { z } from "zod";
-import { block } from "./block.js";
 import { CHANNELS, SYSTEMS, systemNamed } from "../../standards/loudspeaker-layouts.js";
 import { parseAngle } from "../../units/quantity.js";
 import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
+import { block } from "./block.js";
 import { complain } from "./complain.js";
 import { CABLE_LENGTH, TAPE } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
@@ -12,19 +12,23 @@ import { id, type Texts, trueOrFalse, word } from "./texts.js";
 
 export const seatSchema = (texts: Texts) =>
   block({
-      name: texts.short("Name of the seat"),
-      at: tapes("Tapes from two walls that meet to the middle of the head"),
-      ear: length(TAPE, "Height of the ear over the finished floor"),
-      reference: trueOrFalse("The seat that the layout is built round; one of several must say so").optional(),
-    })
-    .describe("A seat");
+    name: texts.short("Name of the seat"),
+    at: tapes("Tapes from two walls that meet to the middle of the head"),
+    ear: length(TAPE, "Height of the ear over the finished floor"),
+    reference: trueOrFalse("The seat that the layout is built round; one of several must say so").optional(),
+  }).describe("A seat");
 
 const channel = z
   .string()
   .transform((typed, context) => {
     if (CHANNELS.includes(typed)) return typed;
     const suggestion = suggest(typed, CHANNELS);
-    return complain(context, "unknown-name", { of: "channel", typed: shown(typed), suggestion, choices: CHANNELS });
+    return complain(context, "unknown-name", {
+      of: "channel",
+      typed: shown(typed),
+      suggestion,
+      choices: CHANNELS,
+    });
   })
   .meta({ description: "Channel label of ITU-R BS.2051", enum: [...CHANNELS] });
 
@@ -37,7 +41,12 @@ export const layoutSchema = z
     const system = systemNamed(typed);
     if (system !== null) return system.name;
     const suggestion = suggest(typed, SYSTEM_NAMES);
-    return complain(context, "unknown-name", { of: "layout", typed: shown(typed), suggestion, choices: SYSTEM_NAMES });
+    return complain(context, "unknown-name", {
+      of: "layout",
+      typed: shown(typed),
+      suggestion,
+      choices: SYSTEM_NAMES,
+    });
   })
   .meta({ description: "System of ITU-R BS.2051, by its upper+middle+lower name or its letter" });
 
@@ -76,21 +85,20 @@ const speakerCable = block({
 
 export const speakerSchema = (texts: Texts) =>
   block({
-      id: id("Printed on labels and used for names of files"),
-      channel,
-      model: reference("Name under models"),
-      on: reference("The surface that it is cut into"),
-      at: z
-        .union([word(["best"], "Let the program find the position"), tapes("Centre of the opening")])
-        .describe("Centre of the opening, or best"),
-      hold: tapes("Tapes that stay fixed when the position is found").optional(),
-      mirror: reference("Id of the loudspeaker that it is matched with, left to right").optional(),
-      turn: turn.optional(),
-      aim: aim.optional(),
-      amplifier: texts.short("Amplifier channel").optional(),
-      cable: speakerCable.describe("Its cable, where it is known").optional(),
-    })
-    .describe("A loudspeaker");
+    id: id("Printed on labels and used for names of files"),
+    channel,
+    model: reference("Name under models"),
+    on: reference("The surface that it is cut into"),
+    at: z
+      .union([word(["best"], "Let the program find the position"), tapes("Centre of the opening")])
+      .describe("Centre of the opening, or best"),
+    hold: tapes("Tapes that stay fixed when the position is found").optional(),
+    mirror: reference("Id of the loudspeaker that it is matched with, left to right").optional(),
+    turn: turn.optional(),
+    aim: aim.optional(),
+    amplifier: texts.short("Amplifier channel").optional(),
+    cable: speakerCable.describe("Its cable, where it is known").optional(),
+  }).describe("A loudspeaker");
 
 export type SeatFile = z.output<ReturnType<typeof seatSchema>>;
 export type SpeakerFile = z.output<ReturnType<typeof speakerSchema>>;

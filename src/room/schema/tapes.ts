@@ -12,12 +12,12 @@ export const tapes = (description: string) =>
 export const roomSide = (description: string) => length(ROOM_SIDE, description);
 
 /** The name of something that stands elsewhere in the file; whether it is there is checked over the whole file. */
-export const reference = (description: string) => z.string().meta({ description, type: ["string", "number"] });
+export const reference = (description: string) =>
+  z.string().meta({ description, type: ["string", "number"] });
 
 /** A point in the room: two walls and a height. */
 export const point = (description: string) =>
   block({
-      at: tapes("Tapes from two walls that meet"),
-      up: length(TAPE, "From the floor"),
-    })
-    .describe(description);
+    at: tapes("Tapes from two walls that meet"),
+    up: length(TAPE, "From the floor"),
+  }).describe(description);

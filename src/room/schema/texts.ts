@@ -86,7 +86,15 @@ export const trueOrFalse = (description: string) =>
     .transform((typed, context): boolean => {
       if (/^(?:true|True|TRUE)$/u.test(typed)) return true;
       if (/^(?:false|False|FALSE)$/u.test(typed)) return false;
-      const suggestion = /^(?:yes|on|y)$/iu.test(typed) ? "true" : /^(?:no|off|n)$/iu.test(typed) ? "false" : null;
-      return complain(context, "unknown-word", { typed: shown(typed), suggestion, choices: ["true", "false"] });
+      const suggestion = /^(?:yes|on|y)$/iu.test(typed)
+        ? "true"
+        : /^(?:no|off|n)$/iu.test(typed)
+          ? "false"
+          : null;
+      return complain(context, "unknown-word", {
+        typed: shown(typed),
+        suggestion,
+        choices: ["true", "false"],
+      });
     })
     .meta({ description, type: "boolean" });

@@ -1,0 +1,154 @@
+import type { Problem } from "../findings/complaint.js";
+import { USUAL_CLEARANCE_MM } from "../standards/framing-practice.js";
+import { USUAL_TOLERANCE_DEG } from "../standards/house-limits.js";
+import { framingOf } from "./resolve/framing.js";
+import { labelStockOf } from "./resolve/labels.js";
+import { modelsOf } from "./resolve/models.js";
+import { obstructionOf } from "./resolve/obstructions.js";
+import { all, type Resolved, refused, resolved, then, together } from "./resolve/resolved.js";
+import { referenceOf, seatsOf } from "./resolve/seats.js";
+import { boxShell, type Shell } from "./resolve/shell.js";
+import { type SpeakerPlace, speakersOf } from "./resolve/speakers.js";
+import { type BareSurface, bareSurfaces } from "./resolve/surfaces.js";
+import { fixAtHeight } from "./resolve/tapes.js";
+import type { Obstruction, Room, Speaker, Surface } from "./room.js";
+import { MOST_MEMBERS } from "./schema/limits.js";
+import type { RoomFile } from "./schema.js";
+
+export type ResolveResult =
+  | { readonly ok: true; readonly room: Room }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * The room of a file that was read without complaint: planes in one world, in mm. Problems are what only shows once
+ * the walls stand: tapes that fix no point, members past the far wall. `complaintsOf` gives them their places.
+ */
+export function resolveRoom(file: RoomFile): ResolveResult {
+  const shell = boxShell(file);
+  const bare = bareSurfaces(shell, file);
+  const parts = together({
+    surfaces: surfacesOf(file, shell, bare),
+    seats: seatsOf(file, shell),
+    speakers: allSpeakers(file, shell, bare),
+    equipment: equipmentOf(file, shell),
+    labels: labelStockOf(file),
+  });
+  if (!parts.ok) return { ok: false, problems: unique(parts.problems) };
+  return {
+    ok: true,
+    room: { ...plainParts(file, shell), ...parts.value, reference: referenceOf(parts.value.seats) },
+  };
+}
+
+/** Speakers need seats to aim at and models to be cut for; what those lack is told once, by themselves. */
+function allSpeakers(
+  file: RoomFile,
+  shell: Shell,
+  surfaces: readonly BareSurface[],
+): Resolved<readonly Speaker[]> {
+  const needed = together({ models: modelsOf(file), seats: seatsOf(file, shell) });
+  if (!needed.ok) return needed;
+  const place: SpeakerPlace = { shell, surfaces, ...needed.value };
+  return speakersOf(file, place);
+}
+
+const unique = (problems: readonly Problem[]): readonly Problem[] => [
+  ...new Map(problems.map((problem) => [JSON.stringify(problem), problem])).values(),
+];
+
+function surfacesOf(
+  file: RoomFile,
+  shell: Shell,
+  bare: readonly BareSurface[],
+): Resolved<readonly Surface[]> {
+  const surfaces = all(
+    bare.map((surface) => {
+      const parts = together({
+        framing: framingOf(surface, file, shell.measuredTo),
+        obstructions: obstructionsOn(surface, file, shell),
+      });
+      return then(parts, (found): Surface => ({ ...surface, ...found }));
+    }),
+  );
+  return surfaces.ok ? withinMembers(surfaces.value) : surfaces;
+}
+
+/** The limit on members is on the whole room. */
+function withinMembers(surfaces: readonly Surface[]): Resolved<readonly Surface[]> {
+  const count = surfaces
+    .map(({ framing }) => (framing.kind === "known" ? framing.members.length : 0))
+    .reduce((sum, members) => sum + members, 0);
+  if (count <= MOST_MEMBERS) return resolved(surfaces);
+  const figures = { of: "members", count, most: MOST_MEMBERS } as const;
+  return refused({ code: "too-many", path: ["framing"], at: "key", figures });
+}
+
+function obstructionsOn(
+  surface: BareSurface,
+  file: RoomFile,
+  shell: Shell,
+): Resolved<readonly Obstruction[]> {
+  const entries = (file.obstructions ?? []).map((entry, index) => ({ entry, path: ["obstructions", index] }));
+  const here = entries.filter(({ entry }) => entry.on === surface.name);
+  return all(here.map(({ entry, path }) => obstructionOf(entry, { surface, shell, path })));
+}
+
+function equipmentOf({ equipment }: RoomFile, shell: Shell): Resolved<Room["equipment"]> {
+  if (equipment === undefined) return resolved(null);
+  const at = fixAtHeight(equipment.at, equipment.up, { shell, path: ["equipment", "at"] });
+  return then(at, (point) => ({ at: point }));
+}
+
+type PlainPart =
+  | "job"
+  | "units"
+  | "measuredTo"
+  | "stage"
+  | "floorBuildUpMm"
+  | "walls"
+  | "layout"
+  | "cable"
+  | "checks"
+  | "accept"
+  | "call"
+  | "print";
+
+/** What needs no geometry: as typed, with what is usual where nothing is. */
+function plainParts(file: RoomFile, shell: Shell): Pick<Room, PlainPart> {
+  const { job, checks, print } = file;
+  return {
+    job: {
+      name: job.name,
+      number: job.number ?? null,
+      revision: job.revision ?? "A",
+      date: job.date ?? null,
+    },
+    units: file.units,
+    measuredTo: shell.measuredTo,
+    stage: file.stage?.walls ?? null,
+    floorBuildUpMm: file.floor?.build_up ?? 0,
+    walls: shell.walls.map(({ name }) => name),
+    layout: file.layout ?? null,
+    cable: cableOf(file),
+    checks: {
+      clearMm: checks?.clear ?? USUAL_CLEARANCE_MM,
+      toleranceDeg: checks?.tolerance ?? USUAL_TOLERANCE_DEG,
+    },
+    accept: (file.accept ?? []).map(({ code, speaker, why }, index) => ({
+      code,
+      speaker: speaker ?? null,
+      why,
+      path: ["accept", index],
+    })),
+    call: file.call ?? null,
+    print: { paper: print?.paper ?? null, languages: print?.languages ?? ["en"] },
+  };
+}
+
+const cableOf = ({ cable, labels }: RoomFile): Room["cable"] => ({
+  lossDb: cable?.loss ?? null,
+  loopMm: cable?.loop ?? null,
+  sparePercent: cable?.spare ?? null,
+  gauges: cable?.gauges ?? [],
+  outsideDiameterMm: labels?.cable_diameter ?? null,
+});
