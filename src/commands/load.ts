@@ -1,8 +1,11 @@
 import { readFileSync, statSync } from "node:fs";
 import { basename, resolve } from "node:path";
-import { hasGlyph } from "../drawing/text.js";
+import { hasGlyph } from "../drawing/coverage.js";
+import type { Complaint } from "../findings/complaint.js";
 import { answerRoom, type Job } from "../job.js";
-import { type LocatedComplaint, readRoom } from "../room/read.js";
+import { complaintsOf } from "../room/complaint.js";
+import { readRoom } from "../room/read.js";
+import { resolveRoom } from "../room/resolve.js";
 import type { Words } from "../words/words.js";
 import { reasonOf } from "./printer-profile.js";
 import type { Terminal } from "./terminal.js";
@@ -13,7 +16,7 @@ export type Loaded =
       readonly kind: "complaints";
       readonly typed: string;
       readonly source: string;
-      readonly complaints: readonly LocatedComplaint[];
+      readonly complaints: readonly Complaint[];
     }
   | { readonly kind: "unreadable"; readonly typed: string; readonly message: string };
 
@@ -27,10 +30,16 @@ export function load(terminal: Terminal, words: Words, typed: string): Loaded {
   } catch (cause) {
     return unreadable(typed, readFailure(typed, reasonOf(cause), words));
   }
-  const read = readRoom(bytes, { hasGlyph });
-  if (!read.ok) return { kind: "complaints", typed, source: read.source, complaints: read.complaints };
-  const { room, fingerprint, locate } = read;
-  return { kind: "job", typed, job: answerRoom({ file: basename(file), fingerprint, room, locate }) };
+  const source = new TextDecoder().decode(bytes);
+  const name = basename(file);
+  const read = readRoom(bytes, name, { hasGlyph });
+  if (!read.ok) return { kind: "complaints", typed, source, complaints: read.complaints };
+  const { fingerprint, locate } = read;
+  const resolved = resolveRoom(read.file);
+  if (!resolved.ok) {
+    return { kind: "complaints", typed, source, complaints: complaintsOf(resolved.problems, locate) };
+  }
+  return { kind: "job", typed, job: answerRoom({ file: name, fingerprint, room: resolved.room, locate }) };
 }
 
 const unreadable = (typed: string, message: string): Loaded => ({ kind: "unreadable", typed, message });

@@ -1,7 +1,7 @@
 import { basename, extname, join, resolve } from "node:path";
 import type { Job } from "../job.js";
 import { jobJson } from "../job-json.js";
-import { type PacketFile, replacePacket } from "../output/folder.js";
+import { type PacketFile, type PacketResult, replacePacket } from "../output/folder.js";
 import { type PdfOptions, writePdf } from "../output/pdf.js";
 import { writeSvg } from "../output/svg.js";
 import { bracketsCsv, cablesCsv, grillesCsv, openingsCsv } from "../sheets/csv.js";
@@ -121,7 +121,10 @@ async function printOne(
   const wanted = onlyWanted(packet(order), asked.wanted, words);
   const files = await packetFiles(terminal, words, asked, order, wanted);
   const written = replacePacket(place.folder, files);
-  if (!written.ok) throw new UsageError(unwritten(words, place.shown, written.problem));
+  if (written.kind !== "written") {
+    terminal.tell(`baymark: ${unwritten(words, place.shown, written)}\n`);
+    return EXIT.unusable;
+  }
   if (asked.json) terminal.write(`${JSON.stringify(jobJson(job))}\n`);
   const counts = words.commands.packetOf(wanted.pages.length, wanted.drawings.length);
   terminal.tell(`${words.commands.wrote(place.shown)}: ${counts}\n`);
@@ -218,8 +221,8 @@ function contentsJson(job: Job, files: readonly PacketFile[], wanted: Packet): s
 function unwritten(
   words: Words,
   folder: string,
-  problem: { kind: "not-ours" } | { kind: "unwritable"; reason: string },
+  problem: Exclude<PacketResult, { kind: "written" }>,
 ): string {
   const { notOurs, unwritable } = words.commands.failure;
-  return problem.kind === "not-ours" ? notOurs(folder) : unwritable(folder, problem.reason);
+  return problem.kind === "not-ours" ? notOurs(folder) : unwritable(folder, problem.code);
 }

@@ -1,6 +1,6 @@
+import type { Complaint } from "../findings/complaint.js";
 import type { Level } from "../findings/finding.js";
 import type { LocatedFinding } from "../job.js";
-import type { LocatedComplaint } from "../room/read.js";
 import { complaintText } from "../words/complaint-text.js";
 import { findingText, fixText } from "../words/finding-text.js";
 import type { Measure } from "../words/measure.js";
@@ -37,7 +37,7 @@ export function complaintLines(
   terminal: Terminal,
   words: Words,
   file: { typed: string; source: string },
-  complaint: LocatedComplaint,
+  complaint: Complaint,
 ): string {
   const { bold, red, dim } = terminal.colours;
   const where = dim(`${file.typed}:${complaint.line}:${complaint.column}`);
