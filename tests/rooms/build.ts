@@ -15,13 +15,16 @@ export interface Parts {
   readonly [key: string]: Value;
 }
 
-const upTo = (lastMm: number): readonly string[] =>
-  Array.from({ length: Math.floor(lastMm / 600) }, (_, index) => `${600 * (index + 1)} mm`);
+/** Members every 600 mm, and one at the end, so that no stretch is left unknown. */
+const every600 = (endMm: number): readonly string[] => [
+  ...Array.from({ length: Math.ceil(endMm / 600) - 1 }, (_, index) => `${600 * (index + 1)} mm`),
+  `${endMm} mm`,
+];
 
-const studs = (from: string, lastMm: number): Parts => ({
+const studs = (from: string, endMm: number): Parts => ({
   member: { width: "45 mm", depth: "120 mm" },
   from,
-  at: [...upTo(lastMm), `${lastMm} mm`],
+  at: every600(endMm),
 });
 
 /** The plain box: joists across it every 600 mm, studs likewise, two models, one seat in the middle, no loudspeaker. */
@@ -36,7 +39,7 @@ export const PLAIN: Parts = {
       run: "left-right",
       member: { width: "45 mm", depth: "220 mm" },
       from: "front",
-      at: [...upTo(5400), "6000 mm"],
+      at: every600(6000),
     },
     left: studs("front", 6000),
     right: studs("front", 6000),
