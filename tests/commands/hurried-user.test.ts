@@ -1,0 +1,179 @@
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { DEN, STUDIO, workFolder } from "./in-folder.js";
+
+/** What a hurried user types: each gets a clear sentence, exit 2, and nothing is written. */
+async function refused(
+  typed: readonly string[],
+  says: RegExp,
+  prepare: (folder: string) => void = () => undefined,
+) {
+  const { folder, type } = workFolder();
+  prepare(folder);
+  const { code, out, err } = await type(...typed);
+  expect(code).toBe(2);
+  expect(`${out}${err}`).toMatch(says);
+  expect(`${out}${err}`).not.toMatch(/\bat .*\.[jt]s:\d+|undefined|\[object/);
+  expect(existsSync(join(folder, "out"))).toBe(false);
+}
+
+const file = (name: string, text: string | Uint8Array) => (folder: string) =>
+  writeFileSync(join(folder, name), text);
+
+/** The den with one stretch of its text replaced, which must have been there. */
+const denWith = (was: string, is: string) => (folder: string) => {
+  const den = readFileSync(join(folder, DEN), "utf8");
+  expect(den).toContain(was);
+  writeFileSync(join(folder, "room.yaml"), den.replace(was, is));
+};
+
+describe("what cannot be used is refused in a sentence, with nothing written", () => {
+  test("a file that is not there", () => refused(["print", "den.yaml"], /den\.yaml.*no such file/));
+  test("a folder", () => refused(["check", "."], /folder/));
+  test("an empty file", () => refused(["print", "room.yaml"], /room\.yaml:1:1/, file("room.yaml", "")));
+  test("not YAML", () =>
+    refused(["print", "room.yaml"], /room\.yaml:\d+:\d+/, file("room.yaml", "a: [1, {")));
+  test("bytes that are no text", () =>
+    refused(["print", "room.yaml"], /room\.yaml/, file("room.yaml", Uint8Array.of(0xff, 0xfe, 0x00, 0x80))));
+  test("a bare number", () =>
+    refused(
+      ["print", "room.yaml"],
+      /room\.yaml:16:\d+.*(?=.*8")(?=.*8 mm)(?=.*8 ft)/s,
+      denWith(`height: 8' 11"`, "height: 8"),
+    ));
+  test("an unknown key", () =>
+    refused(
+      ["print", "room.yaml"],
+      /room\.yaml:\d+:\d+.*did you mean `?spacing/s,
+      denWith('spacing: 16", mark', 'spaceing: 16", mark'),
+    ));
+  test("two openings with one id", () =>
+    refused(["print", "room.yaml"], /room\.yaml:\d+:\d+.*TFL/s, denWith("id: TFR,", "id: TFL,")));
+  test("not a number at all", () =>
+    refused(["print", "room.yaml"], /room\.yaml:16:/, denWith(`height: 8' 11"`, "height: .nan")));
+  test("an impossible size", () =>
+    refused(["print", "room.yaml"], /room\.yaml:14:.*900/s, denWith(`width: 14' 8"`, "width: 900 m")));
+  test("right-to-left override in a name", () =>
+    refused(
+      ["print", "room.yaml"],
+      /U\+202E/,
+      denWith("name: Quarry Lane den", 'name: "Quarry \\u202e den"'),
+    ));
+  test("a character without a glyph", () =>
+    refused(["print", "room.yaml"], /U\+1F50A/, denWith("name: Quarry Lane den", "name: Quarry 🔊 den")));
+  test("a control character", () =>
+    refused(["print", "room.yaml"], /U\+0007/, denWith("name: Quarry Lane den", 'name: "Quarry \\a den"')));
+  test("a sheet that is not there", () => refused(["print", DEN, "--only", "roof"], /--only roof.*ceiling/s));
+  test("a paper that is not there", () => refused(["print", DEN, "--paper", "foolscap"], /letter.*A4/s));
+  test("a printer that nobody measured", () =>
+    refused(["print", DEN, "--printer", "nobody"], /baymark ruler/));
+  test("a language that is not there", () => refused(["print", DEN, "--language", "fr"], /en, es/));
+  test("a command that is not there", () => refused(["prnt", DEN], /did you mean.*print/));
+  test("an option that is not there", () => refused(["print", DEN, "--colour"], /--colour/));
+  test("no file at all", () => refused(["check"], /files/));
+  test("two rooms for one folder", () =>
+    refused(["print", DEN, `sub/${DEN}`], /one folder/, (folder) => mkdirSync(join(folder, "sub"))));
+});
+
+describe("a packet is whole or not there", () => {
+  test("names that are markup are printed as names", async () => {
+    const { folder, type } = workFolder();
+    denWith("name: Quarry Lane den", 'name: "</text><script>alert(1)</script>"')(folder);
+    const { code } = await type("print", "room.yaml", "--only", "ceiling");
+    expect(code).toBe(1);
+    const svg = readFileSync(join(folder, "out", "room-part", "svg", "ceiling.svg"), "utf8");
+    expect(svg).not.toMatch(/<script/);
+    expect(svg).toContain("&lt;script&gt;");
+  });
+
+  test("--strict writes nothing while an error stands", async () => {
+    const { folder, type } = workFolder();
+    const { code, err } = await type("print", DEN, "--strict");
+    expect(code).toBe(1);
+    expect(err).toMatch(/nothing was written/);
+    expect(existsSync(join(folder, "out"))).toBe(false);
+  });
+
+  test("a folder that holds something else is left alone", async () => {
+    const { folder, type } = workFolder();
+    mkdirSync(join(folder, "mine"));
+    writeFileSync(join(folder, "mine", "letter.txt"), "keep");
+    const { code, err } = await type("print", STUDIO, "-o", "mine", "--only", "ceiling");
+    expect(code).toBe(2);
+    expect(err).toMatch(/left alone/);
+    expect(readdirSync(join(folder, "mine"))).toEqual(["letter.txt"]);
+  });
+
+  test.skipIf(process.getuid?.() === 0)("a folder that cannot be written", async () => {
+    const { folder, type } = workFolder();
+    mkdirSync(join(folder, "shut"));
+    chmodSync(join(folder, "shut"), 0o500);
+    const { code, err } = await type("print", STUDIO, "-o", "shut/packet");
+    expect(code).toBe(2);
+    expect(err).toMatch(/cannot be written/);
+  });
+
+  test("a folder under a file cannot be written, and says so", async () => {
+    const { folder, type } = workFolder();
+    writeFileSync(join(folder, "plain"), "");
+    const { code, err } = await type("print", STUDIO, "-o", "plain/packet", "--only", "ceiling");
+    expect(code).toBe(2);
+    expect(err).toMatch(/cannot be written/);
+  });
+
+  test("a new print replaces the old packet as a whole, and a bad room leaves it standing", async () => {
+    const { folder, type } = workFolder();
+    expect((await type("print", STUDIO, "-o", "packet", "--only", "ceiling")).code).toBe(1);
+    const before = readdirSync(join(folder, "packet"), { recursive: true }).sort();
+    writeFileSync(join(folder, STUDIO), "baymark: 1\n");
+    expect((await type("print", STUDIO, "-o", "packet")).code).toBe(2);
+    expect(readdirSync(join(folder, "packet"), { recursive: true }).sort()).toEqual(before);
+    expect(
+      readdirSync(folder).filter((name) => name.startsWith("packet") || name.startsWith(".packet")),
+    ).toEqual(["packet"]);
+  });
+});
+
+describe("commands say what they did", () => {
+  test("start writes a room that checks without complaint, once", async () => {
+    const { type } = workFolder();
+    expect((await type("start", "new.yaml")).code).toBe(0);
+    expect((await type("check", "new.yaml")).code).toBeLessThan(2);
+    const again = await type("start", "new.yaml");
+    expect(again.code).toBe(2);
+    expect(again.err).toMatch(/already exists/);
+  });
+
+  test("check ends with the worst of its rooms and prints one object a room as JSON", async () => {
+    const { type } = workFolder();
+    const { code, out } = await type("check", DEN, "missing.yaml", "--json");
+    expect(code).toBe(2);
+    const [den, missing] = out
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line));
+    expect(den.file).toBe(DEN);
+    expect(den.speakers).toHaveLength(11);
+    expect(den.fingerprint).toMatch(/^[0-9a-f]{64}$/);
+    expect(missing.findings[0].level).toBe("error");
+  });
+
+  test("explain knows every code that the examples show", async () => {
+    const { type } = workFolder();
+    const { out } = await type("check", DEN, STUDIO, "--json");
+    const codes = out
+      .trim()
+      .split("\n")
+      .flatMap((line) => JSON.parse(line).findings.map((found: { code: string }) => found.code));
+    expect(new Set(codes).size).toBeGreaterThan(3);
+    for (const code of new Set<string>(codes)) expect((await type("explain", code)).code).toBe(0);
+    expect((await type("explain", "opening-cuts-joist")).err).toMatch(/opening-cuts-member/);
+  });
+
+  test("help speaks the language asked for", async () => {
+    const { type } = workFolder();
+    expect((await type("print", "--help")).out).toMatch(/Usage:/);
+    expect((await type("print", "--help", "--language", "es")).out).toMatch(/Uso:/);
+  });
+});
