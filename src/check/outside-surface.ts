@@ -8,7 +8,7 @@ import { inward } from "../place/run.js";
 import type { Edge } from "../room/room.js";
 import { about, type Subject } from "./subject.js";
 
-/** The flange, or the opening where that is larger, past the finished outline; of several edges the worst. */
+/** The flange, and with it maybe the opening, past the finished outline; of several edges the worst. */
 export function outsideSurface(subject: Subject): Finding[] {
   const [worst] = edgesPassed(subject)
     .map((edge) => ({ edge, byMm: reachPastMm(subject, edge) }))
@@ -27,13 +27,11 @@ export function outsideSurface(subject: Subject): Finding[] {
 
 /** The edges that it lies over; where it lies wholly outside, the one nearest to it. */
 function edgesPassed({ surface, centre, distances }: Subject): readonly Edge[] {
-  const edges = edgesOn(surface, "finish");
-  const over = new Set(
-    distances.flatMap(({ what, mm }) => (what.kind === "edge" && mm < -EPSILON_MM ? [what.along] : [])),
+  const over = distances.flatMap(({ what, mm }) =>
+    what.kind === "edge" && mm < -EPSILON_MM ? [what.edge] : [],
   );
-  if (over.size > 0 || isInside(centre, surface.finished))
-    return edges.filter(({ along }) => over.has(along));
-  const nearestFirst = [...edges].sort(
+  if (over.length > 0 || isInside(centre, surface.finished)) return over;
+  const nearestFirst = [...edgesOn(surface, "finish")].sort(
     (a, b) => distanceToSegmentMm(centre, a) - distanceToSegmentMm(centre, b),
   );
   return nearestFirst.slice(0, 1);
@@ -41,8 +39,5 @@ function edgesPassed({ surface, centre, distances }: Subject): readonly Edge[] {
 
 function reachPastMm({ speaker, centre }: Subject, edge: Edge): number {
   const outward = times(inward(edge), -1);
-  const reachMm = Math.max(
-    ...[speaker.flange, speaker.opening].map((shape) => supportMm(bodyOfShape(shape), outward)),
-  );
-  return reachMm + offLineMm(centre, edge);
+  return supportMm(bodyOfShape(speaker.flange), outward) + offLineMm(centre, edge);
 }

@@ -48,15 +48,24 @@ export function intersection(a: Region, b: Region): Region {
  */
 export function grow(polygon: Polygon, byMm: number, arcMm: number): Region {
   const end = polygon.length > 2 ? EndType.Polygon : EndType.Round;
-  const arcSteps = arcMm * STEPS_PER_MM;
-  const paths = [pathOf(polygon)];
+  const steps = { by: byMm * STEPS_PER_MM, arc: arcMm * STEPS_PER_MM };
   return regionOf(
-    Clipper.inflatePaths(paths, byMm * STEPS_PER_MM, JoinType.Round, end, MITRE_UNUSED, arcSteps),
+    Clipper.inflatePaths([pathOf(polygon)], steps.by, JoinType.Round, end, MITRE_LIMIT, steps.arc),
   );
 }
 
-/** The library wants a limit for mitred corners though none are mitred here; its own default. */
-const MITRE_UNUSED = 2;
+/**
+ * The same with corners that turn by 90 degrees or less left sharp, and a segment's ends square: a little more, with
+ * far fewer corners.
+ */
+export function growMitred(polygon: Polygon, byMm: number): Region {
+  const end = polygon.length > 2 ? EndType.Polygon : EndType.Square;
+  const paths = [pathOf(polygon)];
+  return regionOf(Clipper.inflatePaths(paths, byMm * STEPS_PER_MM, JoinType.Miter, end, MITRE_LIMIT));
+}
+
+/** Past this many times the growth a sharp corner is cut off; a right angle needs the square root of 2. */
+const MITRE_LIMIT = 2;
 
 /** Area in square millimetres, holes taken off. */
 export function areaMm2(region: Region): number {

@@ -1,7 +1,8 @@
 import { distanceToBodyMm } from "../geometry/body.js";
-import { difference, grow, type Region } from "../geometry/clip.js";
-import { isInside } from "../geometry/distance.js";
+import { difference, grow, growMitred, type Region } from "../geometry/clip.js";
+import { isInside, type Segment } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
+import { inner, minus } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Surface } from "../room/room.js";
@@ -15,7 +16,8 @@ import { type Obstacle, obstaclesOn, takenBy } from "./obstacles.js";
  */
 export function clearArea(surface: Surface, fitting: Fitting, neighbours: readonly Mounted[]): Region {
   if (surface.framing.kind === "unknown") return [];
-  return difference([surface.finished], obstaclesOn(surface, fitting, neighbours).flatMap(taken));
+  const taken = obstaclesOn(surface, fitting, neighbours).flatMap((obstacle) => takenFrom(surface, obstacle));
+  return difference([surface.finished], taken);
 }
 
 /**
@@ -24,9 +26,22 @@ export function clearArea(surface: Surface, fitting: Fitting, neighbours: readon
  */
 const ARC_MM = EPSILON_MM / 2;
 
-function taken(obstacle: Obstacle): Region {
+function takenFrom(surface: Surface, { what, ...obstacle }: Obstacle): Region {
   const { core, radiusMm } = takenBy(obstacle);
-  return grow(core, radiusMm + ARC_MM, ARC_MM);
+  const line = what.kind === "member" ? what.member : what.kind === "edge" ? what.edge : null;
+  const isThrough = line !== null && runsThrough(line, surface);
+  return isThrough ? growMitred(core, radiusMm + ARC_MM) : grow(core, radiusMm + ARC_MM, ARC_MM);
+}
+
+/**
+ * Whether all of the outline lies between the ends of a line of framing or of an edge. Then the arcs at its ends lie
+ * outside, and nobody needs them drawn.
+ */
+function runsThrough({ from, to }: Segment, { finished }: Surface): boolean {
+  const run = minus(to, from);
+  return finished.every(
+    (corner) => inner(minus(corner, from), run) >= 0 && inner(minus(corner, to), run) <= 0,
+  );
 }
 
 /** Whether an opening may have its centre at a point, by the exact distances: the rule that the area is drawn from. */

@@ -13,7 +13,7 @@ import type { Shape } from "../geometry/shape.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import { edgesOn } from "../listen/edges.js";
 import type { Mounted } from "../listen/mounted.js";
-import type { Framing, Member, Obstruction, Surface } from "../room/room.js";
+import type { Edge, Framing, Member, Obstruction, Surface } from "../room/room.js";
 import type { Fitting } from "./fitting.js";
 
 /** Something on a surface that an opening or its flange stays `wantedMm` away from, edge to edge. */
@@ -31,7 +31,7 @@ export type What =
   /** A stretch beyond the last measured member. */
   | { readonly kind: "unknown" }
   /** An edge of the finished outline; a flange may touch it. */
-  | { readonly kind: "edge"; readonly along: string }
+  | { readonly kind: "edge"; readonly edge: Edge }
   | { readonly kind: "neighbour"; readonly neighbour: Mounted; readonly edges: "openings" | "flanges" };
 
 /** All that the fitting stays away from on the surface. */
@@ -47,15 +47,14 @@ export function obstaclesOn(surface: Surface, fitting: Fitting, neighbours: read
 /** The gap that an opening keeps from framing: the clamps' reach and what is asked for beyond it. */
 export const wantedFromFramingMm = ({ clampReachMm, clearMm }: Fitting): number => clampReachMm + clearMm;
 
-function edgeObstacles(surface: Surface, { opening, flange }: Fitting): Obstacle[] {
-  return edgesOn(surface, "finish").flatMap((edge) =>
-    [flange, opening].map((mover) => ({
-      what: { kind: "edge", along: edge.along },
-      body: bodyOfSegment(edge),
-      mover,
-      wantedMm: 0,
-    })),
-  );
+/** A flange covers its opening (reading refuses what does not), so that it alone says where the edge is passed. */
+function edgeObstacles(surface: Surface, { flange }: Fitting): Obstacle[] {
+  return edgesOn(surface, "finish").map((edge) => ({
+    what: { kind: "edge", edge },
+    body: bodyOfSegment(edge),
+    mover: flange,
+    wantedMm: 0,
+  }));
 }
 
 /** Members, and stretches of unknown framing: a member may begin where they do. */
@@ -117,7 +116,7 @@ export function gapMm({ body, mover }: Obstacle, centre: SurfacePoint): number {
 }
 
 /** The centres that the obstacle takes away, but for what may pass as exactly at its limit. */
-export function takenBy({ body, mover, wantedMm }: Obstacle): Body {
+export function takenBy({ body, mover, wantedMm }: Omit<Obstacle, "what">): Body {
   const reach = reachOf(body, bodyOfShape(mover));
   return { core: reach.core, radiusMm: reach.radiusMm + wantedMm - EPSILON_MM };
 }

@@ -1,5 +1,5 @@
 import { KG_PER_POUND, MM_PER_INCH } from "../units/definitions.js";
-import { type Figure, feetInches, inches, millimetres } from "../units/format.js";
+import { feetInches, inches, millimetres } from "../units/format.js";
 
 /** Figures in sentences, in the units that a room shows first, the other in brackets; the same in every language. */
 export interface Measure {
@@ -21,15 +21,23 @@ export type Units = "imperial" | "metric";
 
 /** How lengths, weights and angles read in a room whose first units are these. */
 export function measureIn(units: Units): Measure {
-  const length = (mm: number, decimals: number): string =>
-    inBoth(units, { imperial: inchesOf(mm), metric: millimetres(mm, { decimals }).plain });
+  const length = (mm: number, places: number): string =>
+    inBoth(units, { imperial: inchesOf(mm), metric: millimetresOf(mm, places) });
+  const placesOf = (mm: number): number =>
+    Math.max(placesToShow(mm), units === "metric" ? placesAsIs(mm) : 0);
   return {
-    length: (mm) => length(mm, placesToShow(mm)),
-    lengths: (firstMm, secondMm) => apart(firstMm, secondMm, length),
-    tape: (mm) => tapeOf(units, mm).plain,
+    length: (mm) => length(mm, placesOf(mm)),
+    lengths: (firstMm, secondMm) => {
+      const places = Math.max(placesOf(firstMm), placesOf(secondMm), placesApart(firstMm, secondMm));
+      return [length(firstMm, places), length(secondMm, places)];
+    },
+    tape: (mm) => (units === "imperial" ? feetInches(mm).plain : millimetres(mm).plain),
     weight: (kg) => inBoth(units, { imperial: `${short(kg / KG_PER_POUND)} lb`, metric: `${short(kg)} kg` }),
     angle: (deg) => degreesOf(deg, 1),
-    angles: (firstDeg, secondDeg) => apart(firstDeg, secondDeg, degreesOf),
+    angles: (firstDeg, secondDeg) => {
+      const places = Math.max(1, placesApart(firstDeg, secondDeg));
+      return [degreesOf(firstDeg, places), degreesOf(secondDeg, places)];
+    },
   };
 }
 
@@ -37,17 +45,20 @@ function inBoth(units: Units, { imperial, metric }: Readonly<Record<Units, strin
   return units === "imperial" ? `${imperial} (${metric})` : `${metric} (${imperial})`;
 }
 
-function tapeOf(units: Units, mm: number): Figure {
-  return units === "imperial" ? feetInches(mm) : millimetres(mm);
-}
-
 const FINEST_MM = MM_PER_INCH / 16;
+/** Shorter than a yard, framers say inches: 16 in on centre. */
+const IN_FEET_FROM_MM = 36 * MM_PER_INCH;
 
 /** What is there but less than half of the finest mark is not called nothing. */
 function inchesOf(mm: number): string {
-  const isLess = mm !== 0 && Math.abs(mm) < FINEST_MM / 2;
-  return isLess ? `< ${inches(FINEST_MM).plain}` : feetInches(mm).plain;
+  const size = Math.abs(mm);
+  if (size > 0 && size < FINEST_MM / 2) return `< ${inches(FINEST_MM).plain}`;
+  return (size < IN_FEET_FROM_MM ? inches(mm) : feetInches(mm)).plain;
 }
+
+/** Trailing noughts left out: 12.5 mm, 13 mm. */
+const millimetresOf = (mm: number, places: number): string =>
+  `${Number.parseFloat(millimetres(mm, { decimals: places }).plain)} mm`;
 
 const MOST_PLACES = 2;
 
@@ -57,15 +68,13 @@ function placesToShow(mm: number): number {
   return mm === 0 ? 0 : (seen ?? MOST_PLACES);
 }
 
-/** Both written with the fewest places that tell them apart, and no more than the house's tolerance needs. */
-function apart(
-  first: number,
-  second: number,
-  write: (value: number, places: number) => string,
-): readonly [string, string] {
-  const places = [0, 1].find((count) => first.toFixed(count) !== second.toFixed(count)) ?? MOST_PLACES;
-  return [write(first, places), write(second, places)];
-}
+/** A board of 12.5 mm is not one of 13. */
+const placesAsIs = (mm: number): number =>
+  [0, 1].find((places) => !millimetres(mm, { decimals: places }).rounded) ?? 0;
+
+/** The fewest places that tell the two apart, and no more than the house's tolerance needs. */
+const placesApart = (first: number, second: number): number =>
+  [0, 1].find((places) => first.toFixed(places) !== second.toFixed(places)) ?? MOST_PLACES;
 
 const degreesOf = (deg: number, places: number): string => `${Number(deg.toFixed(places)) + 0}°`;
 
