@@ -98,7 +98,7 @@ export interface FiguresByComplaint {
 export type ComplaintCode = keyof FiguresByComplaint;
 
 /** What is wrong, and the path of keys and indices to the value (or to its key) that it is about. */
-interface ProblemOf<C extends ComplaintCode> {
+export interface ProblemOf<C extends ComplaintCode> {
   readonly code: C;
   readonly path: readonly (string | number)[];
   readonly at: "key" | "value";

@@ -16,14 +16,14 @@ export const bytesOf = (source: Uint8Array | string): Uint8Array =>
 /** SHA-256 of the bytes, hex. */
 export const fingerprintOf = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 
-/** The text of a file in UTF-8, a byte order mark taken off. */
+/** The text of a file in UTF-8, a byte order mark taken off; a carriage return alone ends a line, as in YAML. */
 export function decode(bytes: Uint8Array): DecodeResult {
   if (bytes.length > MOST_BYTES) {
     const figures = { bytes: bytes.length, mostBytes: MOST_BYTES };
     return refuse({ code: "file-too-large", path: [], at: "value", figures }, { line: 1, column: 1 });
   }
   const text = inUtf8(bytes);
-  if (text !== null) return { ok: true, text };
+  if (text !== null) return { ok: true, text: text.replace(/\r(?!\n)/gu, "\n") };
   return refuse({ code: "not-utf-8", path: [], at: "value", figures: {} }, firstBadByte(bytes));
 }
 

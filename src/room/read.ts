@@ -4,6 +4,7 @@ import type { HasGlyph } from "./characters.js";
 import { complaintsOf, inOrder, type Locate } from "./complaint.js";
 import { bytesOf, decode, fingerprintOf } from "./decode.js";
 import { kindOf, problemsOf } from "./issues.js";
+import { ownProblems } from "./own-problems.js";
 import { offsetAt, positionsIn } from "./position.js";
 import { problemsAcross } from "./references.js";
 import type { Path } from "./room.js";
@@ -58,7 +59,9 @@ function readText(text: string, options: ReadOptions): Read {
   const { tree, problems } = treeOf(parsed.document, (offset) => positionOf(offset).line);
   const locate = locator(parsed.document, positionOf);
   const checked = checkTree(tree, locate, options);
-  const complaints = inOrder([...problems.map(place), ...complaintsOf(checked.problems, locate)]);
+  const already = problems.map(({ problem }) => problem);
+  const own = ownProblems(checked.problems, already);
+  const complaints = inOrder([...problems.map(place), ...complaintsOf(own, locate)]);
   if (checked.file === null || complaints.length > 0) return { ok: false, complaints };
   return { ok: true, file: checked.file, locate };
 }

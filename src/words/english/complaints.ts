@@ -1,1 +1,174 @@
-export const complaints = {};
+import type { ComplaintPhrases, Kind, Measured, NameOf, YamlSlip } from "../../findings/complaint.js";
+import { measureIn } from "../measure.js";
+import { listed, quoted } from "../quoted.js";
+
+/** A file that cannot be used has no units of its own: millimetres first, inches beside. */
+const { length } = measureIn("metric");
+
+const KINDS: Readonly<Record<Kind, string>> = {
+  map: "keys with values",
+  list: "a list",
+  text: "a single value",
+  nothing: "nothing",
+};
+
+const MEASURED: Readonly<Record<Measured, string>> = {
+  length: "a length",
+  angle: "an angle",
+  level: "a level in dB",
+  impedance: "an impedance",
+  power: "a power",
+  weight: "a weight",
+  share: "a percentage",
+};
+
+const NAMES: Readonly<Record<NameOf, readonly [one: string, many: string]>> = {
+  wall: ["wall", "walls and tapes"],
+  surface: ["surface", "surfaces"],
+  model: ["model", "models"],
+  seat: ["seat", "seats and targets"],
+  speaker: ["loudspeaker", "loudspeakers"],
+  channel: ["channel", "channels"],
+  layout: ["layout", "layouts"],
+  paper: ["paper", "papers"],
+  lumber: ["lumber size", "sizes"],
+  stock: ["label stock", "stocks"],
+};
+
+const SLIPS: Readonly<Record<YamlSlip, string>> = {
+  tab: "a tab indents this line; use spaces",
+  "missing-mark":
+    "a closing quote, a bracket, a comma or the colon after a key is missing at or before this place",
+  indent:
+    "a bracket is not closed, or this line begins at another column than its neighbours; indent them alike, with spaces",
+  start: "a value cannot begin so; put it between quotes",
+  colon: "a colon and a space inside a value begin a new key; put the value between quotes",
+  escape: "a backslash between double quotes begins a code, and this is none; use single quotes",
+  comma:
+    "something stands here that does not belong to the value before it; quote the value, or check commas and brackets",
+  other: "this cannot be read as YAML; check quotes, brackets and indentation",
+};
+
+/** What was meant, or what there is to choose from. */
+const instead = (suggestion: string | null, what: string, choices: readonly string[]): string => {
+  if (suggestion !== null) return `; did you mean ${quoted(suggestion)}?`;
+  return choices.length === 0 ? "" : `; ${what}: ${listed(choices, "or")}`;
+};
+
+const phrase: ComplaintPhrases = {
+  "file-too-large": ({ bytes, mostBytes }) =>
+    `the file has ${bytes} bytes; a room file has at most ${mostBytes}. Is this the right file?`,
+  "not-utf-8": () => "this is not text in UTF-8; save the file as UTF-8",
+  "empty-file": () => "nothing is written in this file; `baymark start` writes one to begin from",
+  "not-yaml": ({ slip }) => SLIPS[slip],
+  "yaml-directive": ({ written }) => `${quoted(written)}: a room file has no such line; take it out`,
+  "several-documents": () =>
+    "a second document begins here; one file holds one room, so take out the line `---`",
+  "nested-too-deep": ({ most }) => `nested more than ${most} levels deep; no room file needs so many`,
+  "yaml-alias": ({ written }) =>
+    `${quoted(written)}: a room file has no references; write the value out here`,
+  "yaml-tag": ({ written }) => `${quoted(written)}: a room file has no tags; take it out`,
+  "key-not-text": () => "a key must be a plain word",
+  "duplicate-key": ({ key, firstLine }) =>
+    `${quoted(key)} is already given in line ${firstLine}; keep one of the two`,
+  "not-a-room": ({ found }) =>
+    `a room file is keys with values, and this is ${KINDS[found]}; begin with \`baymark: 1\``,
+  "more-complaints": ({ count }) =>
+    `${count} more like these are not shown; mend the first ones and check again`,
+
+  "unknown-key": ({ key, suggestion, choices }) =>
+    `${quoted(key)} is no key here${instead(suggestion, "the keys are", choices)}`,
+  "missing-key": ({ key }) => `${quoted(key)} is missing here; add \`${key}: ...\``,
+  "nothing-written": ({ key }) =>
+    `nothing is written for ${quoted(key)}; write its value or take the key out`,
+  "wrong-kind": ({ wanted, found }) =>
+    `${wanted.map((kind) => KINDS[kind]).join(" or ")} must stand here, and this is ${KINDS[found]}`,
+  "unknown-word": ({ typed, suggestion, choices }) =>
+    `${quoted(typed)} cannot stand here${instead(suggestion, "write", choices)}`,
+  "other-format": ({ typed }) =>
+    `${quoted(typed)} is a format of the room file that this version does not read; write \`baymark: 1\``,
+
+  "no-unit": ({ typed, ways }) => `${quoted(typed)} has no unit; write ${listed(ways, "or")}`,
+  "unknown-unit": ({ typed, unit, ways }) =>
+    `${quoted(typed)}: ${quoted(unit)} is no unit here; write ${listed(ways, "or")}`,
+  "not-a-measure": ({ typed, measured, ways }) =>
+    `${quoted(typed)} cannot be read as ${MEASURED[measured]}; write it as ${listed(ways, "or")}`,
+  "comma-in-figure": ({ typed, instead: written }) =>
+    `${quoted(typed)}: a comma can be read two ways; write a point, ${quoted(written)}`,
+  "inches-over-twelve": ({ typed, instead: written }) =>
+    `${quoted(typed)}: beside feet there are fewer than 12 inches${written === null ? "" : `; write ${quoted(written)} if that is meant`}`,
+  "out-of-limits": ({ typed, least, most }) =>
+    `${quoted(typed)} is not possible here: it must be from ${least} to ${most}; check the figure and its unit`,
+  "not-a-whole-number": ({ typed, least, most }) =>
+    `${quoted(typed)} must be a whole number from ${least} to ${most}, without a unit`,
+  "too-many": ({ of, count, most }) =>
+    `${count} ${of}: at most ${most} are possible here; check for a slip of typing`,
+  "too-few": ({ count, least }) =>
+    `${count === 0 ? "none is" : `only ${count}`} given; at least ${least} must stand here`,
+
+  "text-empty": () => "this text is empty; write something or take the key out",
+  "text-too-long": ({ count, most }) => `this text has ${count} characters; the sheets have room for ${most}`,
+  "bad-character": ({ reason, codePoint, name }) =>
+    `this text holds ${codePoint}${name === null ? "" : ` ${name}`}, ${BAD[reason]}; type the text again without it`,
+  "bad-id": ({ typed, slip, most }) =>
+    ({
+      characters: `${quoted(typed)}: an id has letters without accents, digits, - and _ only, since it is printed on labels and names files`,
+      "too-long": `${quoted(typed)}: an id has at most ${most} characters, so that it fits on a label`,
+      reserved: `${quoted(typed)} cannot be an id: some systems keep that name for a device and refuse files of it`,
+    })[slip],
+  "name-taken": ({ typed, firstLine }) =>
+    `${quoted(typed)} is already used in line ${firstLine} (capitals make no difference); give one of them another name`,
+  "name-reserved": ({ typed }) =>
+    `no seat can be called ${quoted(typed)}, which has a meaning of its own under \`aim\``,
+
+  "unknown-name": ({ of, typed, suggestion, choices }) => {
+    const [one, many] = NAMES[of];
+    const none = choices.length === 0 ? `; the file has no ${many}` : "";
+    return `there is no ${one} ${quoted(typed)}${none}${instead(suggestion, `the ${many} are`, choices)}`;
+  },
+  "mirrors-itself": ({ typed }) =>
+    `${quoted(typed)} cannot mirror itself; name the loudspeaker on the other side`,
+  "reference-seats": ({ count }) =>
+    count === 0
+      ? "no seat says `reference: true`; the layout is built round one of them"
+      : `${count} seats say \`reference: true\`; the layout is built round one of them`,
+  "not-yet-outline": () =>
+    "rooms that are not boxes are not read yet; give `width`, `length` and `height` of the box that holds the loudspeakers",
+
+  "tapes-count": ({ given, wanted }) =>
+    `${wanted} tapes fix this point, and ${given.length === 0 ? "none is" : `${listed(given, "and")} ${given.length === 1 ? "is" : "are"}`} given; give ${wanted}`,
+  "tapes-parallel": ({ given }) =>
+    `${listed(given, "and")} run along each other and fix no point; give tapes from two walls that meet`,
+  "tape-not-here": ({ tape, surface, choices }) =>
+    `a tape from ${quoted(tape)} fixes nothing on ${quoted(surface)}; use ${listed(choices, "or")}`,
+  "framing-from": ({ from, choices }) =>
+    `members that run this way cannot be counted from ${quoted(from)}; count them from ${listed(choices, "or")}`,
+  "framing-layout": ({ given }) =>
+    `members are given as \`at\` (found one by one) or as \`first\` with \`spacing\` (laid out), and here stands ${given.length === 0 ? "neither" : listed(given, "and")}`,
+  "members-out-of-order": ({ typedMm, beforeMm }) =>
+    `the member at ${length(typedMm)} comes after the one at ${length(beforeMm)}; they go from the named wall on, each further than the last`,
+  "member-outside": ({ byMm }) =>
+    `this member begins ${length(byMm)} past the end of the surface; check the figure and the wall that it is counted from`,
+  "spacing-under-width": ({ spacingMm, widthMm }) =>
+    `a spacing of ${length(spacingMm)} is less than the members' own width of ${length(widthMm)}`,
+  "smaller-than-opening": ({ flangeMm, openingMm }) =>
+    `the flange, ${length(flangeMm)}, does not cover the opening, ${length(openingMm)}; look at the maker's sheet again`,
+  "range-upside-down": ({ leastMm, mostMm }) =>
+    `from ${length(leastMm)} to ${length(mostMm)} is no range; the thinner board goes first`,
+  "seat-outside": ({ wall }) =>
+    `this seat is not in the room: it lies past ${quoted(wall)}; check the figures`,
+  "labels-off-page": ({ byMm }) =>
+    `the labels go ${length(byMm)} past the edge of their sheet; check size, pitch and count`,
+};
+
+const BAD = {
+  control: "a control character or line break that cannot be printed",
+  direction: "which turns the direction of writing",
+  invisible: "which cannot be seen on paper",
+  surrogate: "half of a character",
+  "right-to-left": "a letter that is written from right to left, which the sheets cannot set",
+  "no-glyph": "which the sheets' typeface does not have",
+} as const;
+
+/** Why a room file cannot be used, and what to type instead. */
+export const complaints = { phrase };

@@ -1,3 +1,173 @@
+import type { ComplaintPhrases, Kind, Measured, NameOf, YamlSlip } from "../../findings/complaint.js";
 import type { complaints as english } from "../english/complaints.js";
+import { measureIn } from "../measure.js";
+import { listed, quoted } from "../quoted.js";
 
-export const complaints: typeof english = {};
+const { length } = measureIn("metric");
+
+const KINDS: Readonly<Record<Kind, string>> = {
+  map: "claves con valores",
+  list: "una lista",
+  text: "un solo valor",
+  nothing: "nada",
+};
+
+const MEASURED: Readonly<Record<Measured, string>> = {
+  length: "una longitud",
+  angle: "un ángulo",
+  level: "un nivel en dB",
+  impedance: "una impedancia",
+  power: "una potencia",
+  weight: "un peso",
+  share: "un porcentaje",
+};
+
+const NAMES: Readonly<Record<NameOf, readonly [none: string, many: string]>> = {
+  wall: ["ninguna pared", "las paredes y cintas son"],
+  surface: ["ninguna superficie", "las superficies son"],
+  model: ["ningún modelo", "los modelos son"],
+  seat: ["ningún asiento", "los asientos y destinos son"],
+  speaker: ["ninguna bocina", "las bocinas son"],
+  channel: ["ningún canal", "los canales son"],
+  layout: ["ninguna disposición", "las disposiciones son"],
+  paper: ["ningún papel", "los papeles son"],
+  lumber: ["ninguna medida de madera", "las medidas son"],
+  stock: ["ninguna hoja de etiquetas", "las hojas son"],
+};
+
+const SLIPS: Readonly<Record<YamlSlip, string>> = {
+  tab: "esta línea empieza con un tabulador; use espacios",
+  "missing-mark":
+    "falta una comilla, un corchete, una coma o los dos puntos después de una clave, aquí o antes",
+  indent:
+    "no se cerró un corchete, o esta línea empieza en otra columna que sus vecinas; alinéelas igual, con espacios",
+  start: "un valor no puede empezar así; póngalo entre comillas",
+  colon: "dos puntos y un espacio dentro de un valor empiezan otra clave; ponga el valor entre comillas",
+  escape:
+    "una barra invertida entre comillas dobles empieza un código, y este no existe; use comillas simples",
+  comma:
+    "aquí hay algo que no pertenece al valor anterior; ponga el valor entre comillas o revise comas y corchetes",
+  other: "esto no se puede leer como YAML; revise comillas, corchetes y sangrías",
+};
+
+const instead = (suggestion: string | null, what: string, choices: readonly string[]): string => {
+  if (suggestion !== null) return `; ¿quiso decir ${quoted(suggestion)}?`;
+  return choices.length === 0 ? "" : `; ${what}: ${listed(choices, "o")}`;
+};
+
+const OF = { speakers: "bocinas", members: "miembros", entries: "elementos" } as const;
+
+const phrase: ComplaintPhrases = {
+  "file-too-large": ({ bytes, mostBytes }) =>
+    `el archivo tiene ${bytes} bytes; uno de cuarto tiene a lo más ${mostBytes}. ¿Es este el archivo?`,
+  "not-utf-8": () => "esto no es texto en UTF-8; guarde el archivo como UTF-8",
+  "empty-file": () => "este archivo no dice nada; `baymark start` escribe uno para empezar",
+  "not-yaml": ({ slip }) => SLIPS[slip],
+  "yaml-directive": ({ written }) => `${quoted(written)}: un archivo de cuarto no lleva esa línea; quítela`,
+  "several-documents": () =>
+    "aquí empieza un segundo documento; un archivo tiene un solo cuarto, quite la línea `---`",
+  "nested-too-deep": ({ most }) => `más de ${most} niveles uno dentro de otro; ningún cuarto necesita tantos`,
+  "yaml-alias": ({ written }) =>
+    `${quoted(written)}: un archivo de cuarto no lleva referencias; escriba aquí el valor completo`,
+  "yaml-tag": ({ written }) => `${quoted(written)}: un archivo de cuarto no lleva esas marcas; quítela`,
+  "key-not-text": () => "una clave tiene que ser una palabra simple",
+  "duplicate-key": ({ key, firstLine }) =>
+    `${quoted(key)} ya está en la línea ${firstLine}; deje una de las dos`,
+  "not-a-room": ({ found }) =>
+    `un archivo de cuarto son claves con valores, y esto es ${KINDS[found]}; empiece con \`baymark: 1\``,
+  "more-complaints": ({ count }) =>
+    `hay ${count} más como estos que no se muestran; corrija los primeros y revise otra vez`,
+
+  "unknown-key": ({ key, suggestion, choices }) =>
+    `${quoted(key)} no es una clave de aquí${instead(suggestion, "las claves son", choices)}`,
+  "missing-key": ({ key }) => `aquí falta ${quoted(key)}; agregue \`${key}: ...\``,
+  "nothing-written": ({ key }) => `${quoted(key)} no tiene valor; escríbalo o quite la clave`,
+  "wrong-kind": ({ wanted, found }) =>
+    `aquí va ${wanted.map((kind) => KINDS[kind]).join(" o ")}, y esto es ${KINDS[found]}`,
+  "unknown-word": ({ typed, suggestion, choices }) =>
+    `${quoted(typed)} no puede ir aquí${instead(suggestion, "escriba", choices)}`,
+  "other-format": ({ typed }) =>
+    `${quoted(typed)} es un formato que esta versión no lee; escriba \`baymark: 1\``,
+
+  "no-unit": ({ typed, ways }) => `${quoted(typed)} no tiene unidad; escriba ${listed(ways, "o")}`,
+  "unknown-unit": ({ typed, unit, ways }) =>
+    `${quoted(typed)}: ${quoted(unit)} no es una unidad de aquí; escriba ${listed(ways, "o")}`,
+  "not-a-measure": ({ typed, measured, ways }) =>
+    `${quoted(typed)} no se puede leer como ${MEASURED[measured]}; escriba como ${listed(ways, "o")}`,
+  "comma-in-figure": ({ typed, instead: written }) =>
+    `${quoted(typed)}: una coma se puede leer de dos maneras; escriba un punto, ${quoted(written)}`,
+  "inches-over-twelve": ({ typed, instead: written }) =>
+    `${quoted(typed)}: junto a los pies van menos de 12 pulgadas${written === null ? "" : `; escriba ${quoted(written)} si eso quiso decir`}`,
+  "out-of-limits": ({ typed, least, most }) =>
+    `${quoted(typed)} no es posible aquí: va de ${least} a ${most}; revise la cifra y su unidad`,
+  "not-a-whole-number": ({ typed, least, most }) =>
+    `${quoted(typed)} tiene que ser un número entero de ${least} a ${most}, sin unidad`,
+  "too-many": ({ of, count, most }) =>
+    `${count} ${OF[of]}: a lo más caben ${most}; revise si hay un error al escribir`,
+  "too-few": ({ count, least }) =>
+    `${count === 0 ? "no hay ninguno" : `solo hay ${count}`}; aquí van por lo menos ${least}`,
+
+  "text-empty": () => "este texto está vacío; escriba algo o quite la clave",
+  "text-too-long": ({ count, most }) => `este texto tiene ${count} caracteres; en las hojas caben ${most}`,
+  "bad-character": ({ reason, codePoint, name }) =>
+    `este texto tiene ${codePoint}${name === null ? "" : ` ${name}`}, ${BAD[reason]}; escriba el texto otra vez sin él`,
+  "bad-id": ({ typed, slip, most }) =>
+    ({
+      characters: `${quoted(typed)}: un id lleva solo letras sin acento, cifras, - y _, porque va en etiquetas y nombres de archivo`,
+      "too-long": `${quoted(typed)}: un id tiene a lo más ${most} caracteres, para que quepa en una etiqueta`,
+      reserved: `${quoted(typed)} no puede ser un id: algunos sistemas guardan ese nombre para un aparato y rechazan archivos con él`,
+    })[slip],
+  "name-taken": ({ typed, firstLine }) =>
+    `${quoted(typed)} ya se usa en la línea ${firstLine} (las mayúsculas no cuentan); ponga otro nombre a uno de los dos`,
+  "name-reserved": ({ typed }) =>
+    `ningún asiento puede llamarse ${quoted(typed)}, que ya significa otra cosa en \`aim\``,
+
+  "unknown-name": ({ of, typed, suggestion, choices }) => {
+    const [none, many] = NAMES[of];
+    return `no hay ${none} ${quoted(typed)}${instead(suggestion, many, choices)}`;
+  },
+  "mirrors-itself": ({ typed }) =>
+    `${quoted(typed)} no puede ser su propio reflejo; ponga la bocina del otro lado`,
+  "reference-seats": ({ count }) =>
+    count === 0
+      ? "ningún asiento dice `reference: true`; la disposición se arma alrededor de uno"
+      : `${count} asientos dicen \`reference: true\`; la disposición se arma alrededor de uno solo`,
+  "not-yet-outline": () =>
+    "todavía no se leen cuartos que no son una caja; ponga `width`, `length` y `height` de la caja que tiene las bocinas",
+
+  "tapes-count": ({ given, wanted }) =>
+    `este punto se fija con ${wanted} cintas, y ${given.length === 0 ? "no hay ninguna" : `hay ${listed(given, "y")}`}; ponga ${wanted}`,
+  "tapes-parallel": ({ given }) =>
+    `${listed(given, "y")} corren una junto a otra y no fijan un punto; mida desde dos paredes que se encuentran`,
+  "tape-not-here": ({ tape, surface, choices }) =>
+    `una cinta desde ${quoted(tape)} no fija nada en ${quoted(surface)}; use ${listed(choices, "o")}`,
+  "framing-from": ({ from, choices }) =>
+    `los miembros que corren así no se cuentan desde ${quoted(from)}; cuéntelos desde ${listed(choices, "o")}`,
+  "framing-layout": ({ given }) =>
+    `los miembros se dan como \`at\` (hallados uno por uno) o como \`first\` con \`spacing\` (trazados), y aquí hay ${given.length === 0 ? "ninguno" : listed(given, "y")}`,
+  "members-out-of-order": ({ typedMm, beforeMm }) =>
+    `el miembro a ${length(typedMm)} viene después del que está a ${length(beforeMm)}; van desde la pared indicada, cada uno más lejos que el anterior`,
+  "member-outside": ({ byMm }) =>
+    `este miembro empieza ${length(byMm)} más allá del final de la superficie; revise la cifra y la pared desde donde se cuenta`,
+  "spacing-under-width": ({ spacingMm, widthMm }) =>
+    `una separación de ${length(spacingMm)} es menor que el ancho de los miembros, ${length(widthMm)}`,
+  "smaller-than-opening": ({ flangeMm, openingMm }) =>
+    `el borde, ${length(flangeMm)}, no cubre la abertura, ${length(openingMm)}; vea otra vez la hoja del fabricante`,
+  "range-upside-down": ({ leastMm, mostMm }) =>
+    `de ${length(leastMm)} a ${length(mostMm)} no es un intervalo; primero va la tablaroca más delgada`,
+  "seat-outside": ({ wall }) =>
+    `este asiento no está en el cuarto: queda más allá de ${quoted(wall)}; revise las cifras`,
+  "labels-off-page": ({ byMm }) =>
+    `las etiquetas pasan ${length(byMm)} del borde de su hoja; revise medida, paso y cantidad`,
+};
+
+const BAD = {
+  control: "un carácter de control o salto de línea que no se puede imprimir",
+  direction: "que cambia la dirección de la escritura",
+  invisible: "que no se ve en el papel",
+  surrogate: "la mitad de un carácter",
+  "right-to-left": "una letra que se escribe de derecha a izquierda, que las hojas no pueden llevar",
+  "no-glyph": "que la letra de las hojas no tiene",
+} as const;
+
+export const complaints: typeof english = { phrase };

@@ -1,3 +1,45 @@
 import type { start as english } from "../english/start.js";
 
-export const start: typeof english = {};
+export const start: typeof english = {
+  title: "Un cuarto y sus bocinas. Lo que sigue a un # es una nota; ponga sus propias cifras.",
+  tapes:
+    "Cada cinta parte de una pared con nombre: left (izquierda), right (derecha), front (frente), back (fondo).",
+  heights: "Izquierda y derecha mirando a la pared del FRENTE. `up` es desde el piso, `down` desde el techo.",
+  lengths: `Las longitudes llevan su unidad: 7' 9", 15 1/4", 2780 mm, 2.78 m.`,
+  job: { name: "Primer cuarto" },
+  seat: "centro",
+  duct: "ducto",
+  light: "foco del techo",
+  optional: "(opcional)",
+  number: "(opcional) se lee tal como está escrito",
+  revision: "(opcional) va en todas las hojas; A si falta",
+  date: "(opcional) se imprime tal como está",
+  units: "imperial (pulgadas) o metric: lo que las hojas muestran primero",
+  call: "(opcional) a quién llamar cuando algo no queda",
+  width: "de la pared izquierda a la derecha",
+  length: "de la pared del frente a la del fondo",
+  height: "del piso a la cara de abajo de la estructura del techo",
+  measuredTo: "framing (estructura) o finish (terminado): de qué caras parten todas las cintas",
+  board: "espesor de todas las capas juntas",
+  framing: [
+    "Miembros, desde la pared indicada: `first` y `spacing` como se trazaron, o `at: [...]` como se hallaron en obra.",
+    "Lo hallado se imprime MEDIDO, lo trazado SUPUESTO. Una superficie que falta es estructura desconocida.",
+  ],
+  nearEdge: "`mark: near-edge` donde el trazo se hizo al borde de cada miembro y no a su centro.",
+  centres: "Las cifras van al centro de cada miembro; `mark: near-edge` si el trazo se hizo al borde.",
+  obstructions:
+    "(opcional) de qué se aleja una abertura: `keep` es cuánto, `behind` a qué profundidad empieza",
+  models: "Bocinas, copiadas de la hoja del fabricante; estas son inventadas.",
+  depth: "lo que ocupa detrás de la cara terminada",
+  clampReach: "cuánto salen las grapas más allá del borde de la abertura",
+  boardRange: "(opcional) espesor de tablaroca que sujetan las grapas",
+  baffleTilt: "0 para una recta",
+  coverage: "ángulo completo entre los puntos de -6 dB",
+  sensitivity: "2.83 V a 1 m",
+  seats: "Asientos: las cintas van al centro de la cabeza; uno es el de referencia.",
+  layout: "(opcional) un sistema de ITU-R BS.2051, por su nombre arriba+medio+abajo o por su letra",
+  speakers:
+    "Bocinas: `at` es el centro de la abertura. Apuntan al asiento de referencia si `aim` no dice otro.",
+  equipment: "(opcional) a dónde llegan los cables",
+  print: "(opcional) letter, legal, tabloid, A4, A3 ... y en, es o los dos en cada hoja",
+};
