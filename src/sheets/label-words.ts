@@ -1,4 +1,4 @@
-import type { Item } from "../drawing/drawing.js";
+import type { Item, PagePoint } from "../drawing/drawing.js";
 import { type Box, line, PEN, point, text } from "../drawing/pen.js";
 import { measureText, wrapText } from "../drawing/text.js";
 import type { Speaker } from "../room/room.js";
@@ -13,11 +13,14 @@ export type End = "rack" | "speaker";
 export const AMOUNTS = ["all", "no-route", "least", "id"] as const;
 export type Amount = (typeof AMOUNTS)[number];
 
-/** What is said in one go, on one line; `blankMm` is a line to write on behind it, for what is not given. */
-interface Phrase {
+/** Words, then a line of `blankMm` to write on for what is not given. */
+interface Piece {
   readonly words: string;
   readonly blankMm: number;
 }
+
+/** What is said in one go, on one line. */
+type Phrase = readonly Piece[];
 
 const SMALL_MM = LEAST_LETTERING_MM;
 /** Labels are mostly capitals and figures: lines stand closer than in running text, and accents still clear. */
@@ -29,29 +32,30 @@ const ID_CAPS_MM = [9, 8, 7, 6, 5, 4.5, 4, 3.5, 3, LEAST_LETTERING_MM];
 
 function phrasesOf(order: Order, speaker: Speaker, amount: Amount): Phrase[] {
   if (amount === "id") return [];
-  const { labels } = order.words;
-  const given = (words: string): Phrase => ({ words, blankMm: 0 });
+  const { labels, frame } = order.words;
   const least = [given(speaker.channel), field(labels.amplifier, speaker.amplifierChannel)];
   if (amount === "least") return least;
-  const cable = [...conductorsOf(order, speaker), field(labels.length, lengthOf(order, speaker))];
+  const cable = [gaugeOf(order, speaker), field(labels.length, lengthOf(order, speaker))];
   if (amount === "no-route") return [...least, ...cable];
-  return [...least, given(`${labels.rack} → ${order.words.frame.surface(speaker.surface)}`), ...cable];
+  return [...least, ...cable, given(`${labels.rack} → ${frame.surface(speaker.surface)}`)];
 }
 
-const field = (name: string, value: string | null): Phrase =>
-  value === null ? { words: name, blankMm: BLANK_MM } : { words: `${name} ${value}`, blankMm: 0 };
+const given = (words: string): Phrase => [{ words, blankMm: 0 }];
+
+const field = (name: string, value: string | null): Phrase => [
+  value === null ? { words: name, blankMm: BLANK_MM } : { words: `${name} ${value}`, blankMm: 0 },
+];
 
 function lengthOf(order: Order, { cable }: Speaker): string | null {
   return cable.lengthMm === null ? null : figuresOf(cable.lengthMm, order.job.room.units).main;
 }
 
-/** "AWG 14-2" where both are given, as the trade writes it; else each with what is known of it. */
-function conductorsOf(order: Order, { cable }: Speaker): Phrase[] {
-  const { labels } = order.words;
-  const { gauge, conductors } = cable;
-  if (gauge !== null && conductors !== null) return [field(labels.gauge, `${gauge}-${conductors}`)];
-  const written = (value: number | null): string | null => (value === null ? null : String(value));
-  return [field(labels.gauge, written(gauge)), field(labels.conductors, written(conductors))];
+/** Gauge and conductors as the trade writes them, "AWG 14-2", with a line for what is not given. */
+function gaugeOf(order: Order, { cable }: Speaker): Phrase {
+  const { gauge } = order.words.labels;
+  const behind = { words: `-${cable.conductors ?? ""}`, blankMm: cable.conductors === null ? 6 : 0 };
+  if (cable.gauge === null) return [{ words: gauge, blankMm: 8 }, behind];
+  return [{ words: `${gauge} ${cable.gauge}${behind.words}`, blankMm: behind.blankMm }];
 }
 
 /** Words of one end's label inside a box, the id as large as it goes; null where they do not fit. */
@@ -102,7 +106,7 @@ function headOf(id: string, end: string | null, { capMm, box }: { capMm: number;
   return { items: [idItem, ...items], heightMm: capMm * 1.4 + under.length * LINE_MM };
 }
 
-const endItem = (words: string, at: { x: number; y: number }, anchor: "start" | "end"): Item =>
+const endItem = (words: string, at: PagePoint, anchor: "start" | "end"): Item =>
   text(at, words, { capMm: SMALL_MM, face: "bold", anchor });
 
 /** Lines of words that are broken between words only; null where a word is too wide. */
@@ -115,28 +119,38 @@ function endLines(words: string, widthMm: number): readonly string[] | null {
 
 type Row = readonly Phrase[];
 
-const phraseMm = ({ words, blankMm }: Phrase): number =>
-  measureText(words, { capMm: SMALL_MM, face: "regular" }).widthMm + (blankMm === 0 ? 0 : blankMm + 1);
+/** Between words and the line to write on behind them, and between pieces of a phrase. */
+const PIECE_GAP_MM = 1;
+
+const wordsMm = (words: string): number => measureText(words, { capMm: SMALL_MM, face: "regular" }).widthMm;
+
+const pieceMm = ({ words, blankMm }: Piece): number =>
+  wordsMm(words) + (blankMm === 0 ? 0 : blankMm + PIECE_GAP_MM);
+
+const phraseMm = (phrase: Phrase): number =>
+  phrase.reduce((sum, piece) => sum + pieceMm(piece), (phrase.length - 1) * PIECE_GAP_MM);
 
 /** Phrases in lines, as many on each as fit; one that is too wide by itself is wrapped. Null where a line to write on is. */
 function rowsIn(phrases: readonly Phrase[], widthMm: number): Row[] | null {
   const rows: Phrase[][] = [];
   let freeMm = 0;
-  for (const phrase of phrases.flatMap((each) => broken(each, widthMm))) {
+  for (const phrase of phrases.flatMap((each) => wrapped(each, widthMm))) {
     const wideMm = phraseMm(phrase);
     if (wideMm > widthMm) return null;
     const row = rows.at(-1);
-    if (row === undefined || wideMm > freeMm) rows.push([phrase]);
+    const starts = row === undefined || wideMm > freeMm;
+    if (starts) rows.push([phrase]);
     else row.push(phrase);
-    freeMm = (row === undefined || wideMm > freeMm ? widthMm : freeMm) - wideMm - GAP_MM;
+    freeMm = (starts ? widthMm : freeMm) - wideMm - GAP_MM;
   }
   return rows;
 }
 
-function broken(phrase: Phrase, widthMm: number): Phrase[] {
-  if (phraseMm(phrase) <= widthMm || phrase.blankMm > 0) return [phrase];
-  const lines = wrapText(phrase.words, { capMm: SMALL_MM, face: "regular", widthMm });
-  return lines.map((words) => ({ words, blankMm: 0 }));
+function wrapped(phrase: Phrase, widthMm: number): Phrase[] {
+  const [only, ...more] = phrase;
+  if (phraseMm(phrase) <= widthMm || only === undefined || more.length > 0 || only.blankMm > 0)
+    return [phrase];
+  return wrapText(only.words, { capMm: SMALL_MM, face: "regular", widthMm }).map(given);
 }
 
 function rowItems(rows: readonly Row[], box: Box): Item[] {
@@ -144,16 +158,25 @@ function rowItems(rows: readonly Row[], box: Box): Item[] {
     const y = box.y + SMALL_MM + index * LINE_MM;
     let x = box.x;
     return row.flatMap((phrase) => {
-      const items = phraseItems(phrase, point(x, y));
+      const items = phraseItems(phrase, { x, y });
       x += phraseMm(phrase) + GAP_MM;
       return items;
     });
   });
 }
 
-function phraseItems({ words, blankMm }: Phrase, at: { x: number; y: number }): Item[] {
+function phraseItems(phrase: Phrase, at: PagePoint): Item[] {
+  let x = at.x;
+  return phrase.flatMap((piece) => {
+    const items = pieceItems(piece, point(x, at.y));
+    x += pieceMm(piece) + PIECE_GAP_MM;
+    return items;
+  });
+}
+
+function pieceItems({ words, blankMm }: Piece, at: PagePoint): Item[] {
   const item = text(at, words, { capMm: SMALL_MM });
   if (blankMm === 0) return [item];
-  const x = at.x + measureText(words, { capMm: SMALL_MM, face: "regular" }).widthMm + 1;
+  const x = at.x + wordsMm(words) + PIECE_GAP_MM;
   return [item, line(point(x, at.y + 0.5), point(x + blankMm, at.y + 0.5), PEN.fine)];
 }

@@ -1,5 +1,4 @@
 import type { ColourCode } from "../../standards/conductor-colours.js";
-import { frame } from "./frame.js";
 
 /** Words on cable labels and terminal cards. */
 export const labels = {
@@ -7,10 +6,8 @@ export const labels = {
   rackEnd: "RACK END",
   speakerEnd: "SPEAKER END",
   rack: "RACK",
-  route: (surface: string) => `RACK → ${frame.surface(surface)}`,
   amplifier: "AMP",
   gauge: "AWG",
-  conductors: "COND.",
   length: "LENGTH",
   test: {
     title: "Cable labels: test page",
@@ -50,10 +47,8 @@ export const labels = {
   card: {
     title: "Terminal cards",
     cut: "Cut the cards out and leave one with each loudspeaker.",
-    surface: (surface: string) => frame.surface(surface),
-    model: (model: string) => `model ${model}`,
     atSpeaker: "AT THE LOUDSPEAKER",
-    atAmplifier: "AT THE AMPLIFIER",
+    atAmplifier: "AT THE AMPLIFIER: same conductor, same sign",
     plus: "PLUS",
     minus: "MINUS",
     conductor: "conductor",
@@ -62,7 +57,6 @@ export const labels = {
     strip: (length: string) => `Strip ${length}: this long`,
     stripNotGiven: "Strip",
     channel: "Amplifier channel",
-    same: "The same conductor on the same sign:",
     polarity: "Polarity checked",
     initials: "Initials",
   },

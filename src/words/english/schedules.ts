@@ -1,4 +1,5 @@
 import { frame } from "./frame.js";
+import { template } from "./template.js";
 
 /** Words of the opening schedule and the bracket schedule. */
 export const schedules = {
@@ -56,7 +57,7 @@ export const schedules = {
   radius: (radius: string) => `radius ${radius}`,
   tape: (wall: string) => `from ${frame.wall(wall)}`,
   check: (tape: string, wall: string) => `check: ${tape} from ${frame.wall(wall)}`,
-  bay: (number: number, from: string) => `${ordinal(number)} bay from ${frame.wall(from)}`,
+  bay: (number: number, from: string) => `${template.bayNumber(number)} bay from ${frame.wall(from)}`,
   noBay: "bay not known",
   gap: (gap: string) => `gap ${gap}`,
   gapUnknown: "gap not known",
@@ -76,9 +77,3 @@ export const schedules = {
 
 const counted = (openings: number): string => (openings === 1 ? "1 opening" : `${openings} openings`);
 const brackets = (openings: number): string => (openings === 1 ? "1 bracket" : `${openings} brackets`);
-
-/** 1st, 2nd, 3rd, 4th ... 11th, 12th, 13th ... */
-function ordinal(number: number): string {
-  const teens = number % 100 >= 11 && number % 100 <= 13;
-  return `${number}${(teens ? undefined : ["th", "st", "nd", "rd"][number % 10]) ?? "th"}`;
-}

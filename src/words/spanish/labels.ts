@@ -1,15 +1,12 @@
 import type { labels as english } from "../english/labels.js";
-import { frame } from "./frame.js";
 
 export const labels: typeof english = {
   title: "Etiquetas de cable",
   rackEnd: "LADO DEL RACK",
   speakerEnd: "LADO DE LA BOCINA",
   rack: "RACK",
-  route: (surface) => `RACK → ${frame.surface(surface)}`,
   amplifier: "AMP",
   gauge: "AWG",
-  conductors: "HILOS",
   length: "LARGO",
   test: {
     title: "Etiquetas de cable: página de prueba",
@@ -26,7 +23,8 @@ export const labels: typeof english = {
     leftOff: {
       route: "No cabe en estas etiquetas: desde y hasta.",
       cable: "No cabe en estas etiquetas: desde y hasta, calibre e hilos, largo.",
-      allButId: "En estas etiquetas no cabe más que la clave: escriba lo demás a mano o use etiquetas más grandes.",
+      allButId:
+        "En estas etiquetas no cabe más que la clave: escriba lo demás a mano o use etiquetas más grandes.",
     },
   },
   wrap: {
@@ -49,10 +47,8 @@ export const labels: typeof english = {
   card: {
     title: "Tarjetas de terminales",
     cut: "Recorte las tarjetas y deje una con cada bocina.",
-    surface: (surface) => frame.surface(surface),
-    model: (model) => `modelo ${model}`,
     atSpeaker: "EN LA BOCINA",
-    atAmplifier: "EN EL AMPLIFICADOR",
+    atAmplifier: "EN EL AMPLIFICADOR: mismo hilo, mismo signo",
     plus: "MÁS",
     minus: "MENOS",
     conductor: "hilo",
@@ -61,7 +57,6 @@ export const labels: typeof english = {
     strip: (length) => `Pele ${length}: así de largo`,
     stripNotGiven: "Pele",
     channel: "Canal del amplificador",
-    same: "El mismo hilo en el mismo signo:",
     polarity: "Polaridad verificada",
     initials: "Iniciales",
   },
