@@ -1,1 +1,182 @@
-export const marking = {};
+import type { Code } from "../../findings/finding.js";
+import { frame } from "./frame.js";
+
+/** What a tape hooks on or an arrow points to. */
+const hook = (name: string): string =>
+  name === "floor" || name === "ceiling" ? `the ${frame.wall(name)}` : `the ${frame.wall(name)} wall`;
+
+/** A ceiling by its name: a room may have several. */
+const ceilingOf = (name: string): string => (name === "ceiling" ? "" : ` ${name.toUpperCase()}`);
+
+type Stage = "bare" | "boarded";
+const STAGES: Readonly<Record<Stage, string>> = { bare: "BEFORE wall board", boarded: "AFTER wall board" };
+
+const KINDS = {
+  joist: "joist",
+  stud: "stud",
+  "bottom-plate": "bottom plate",
+  "top-plate": "top plate",
+  "end-stud": "end stud",
+  blocking: "blocking",
+};
+
+/** Why not to cut, in as few words as stand beside an opening on a drawing. */
+const reason: Readonly<Record<Code, string>> = {
+  "opening-cuts-member": "cuts into framing",
+  "opening-near-member": "too near framing",
+  "clamps-blocked": "clamps hit framing",
+  "too-deep": "not deep enough behind",
+  "opening-meets-obstruction": "something is in the way",
+  "opening-outside-surface": "runs past the edge",
+  "openings-too-close": "too near another opening",
+  "framing-unknown": "framing not known",
+  "framing-assumed": "framing assumed",
+  "edge-given-as-centre": "edge given as centre",
+  "board-out-of-clamp-range": "clamps do not hold this board",
+  "aim-undefined": "aim not defined",
+  "aim-past-tilt": "aim out of reach",
+  "rated-assembly": "rated surface, no enclosure",
+  "needs-second-support": "needs a second support",
+  "not-placed-yet": "no position yet",
+  "accept-matches-nothing": "nothing accepted",
+};
+
+/** Words of the floor marks, the ceiling marks and the wall marks. */
+export const marking = {
+  floor: {
+    title: "Floor marks",
+    figures: "Floor marks: figures",
+    use: "On BARE framing, before the board: mark the floor under each overhead opening, plumb it up with a laser. Pencil on the subfloor outlives the board.",
+    control: (first: string, second: string) =>
+      `Control lines: the bare studs of ${hook(first)} and of ${hook(second)}. Hook every tape there, square to the wall.`,
+    plumb:
+      "Stand the laser on the mark and shoot straight up: the dot is the centre of the opening. Then check it on the ceiling sheet.",
+    left: "LEFT and RIGHT are as you face the FRONT wall, standing in the room.",
+    columns: { done: "Marked", opening: "Under opening" },
+    from: (wall: string) => `From ${hook(wall)}, bare studs`,
+    count: (marks: number) => `MARKS ON THE FLOOR: ${marks}`,
+    markedBy: "Marked and counted by (initials):",
+  },
+  title: {
+    ceiling: (name: string) => `Ceiling marks${ceilingOf(name)}`,
+    wall: (name: string) => `Wall marks, ${frame.wall(name)}`,
+  },
+  figures: {
+    ceiling: (name: string) => `Ceiling marks${ceilingOf(name)}: figures`,
+    wall: (name: string) => `Wall marks, ${frame.wall(name)}: figures`,
+  },
+  full: {
+    ceiling: (name: string) => `Ceiling marks${ceilingOf(name)}, full size`,
+    wall: (name: string) => `Wall marks, ${frame.wall(name)}, full size`,
+  },
+  staged: {
+    ceiling: (name: string, stage: Stage) => `Ceiling marks${ceilingOf(name)}, ${STAGES[stage]}`,
+    wall: (name: string, stage: Stage) => `Wall marks, ${frame.wall(name)}, ${STAGES[stage]}`,
+  },
+  assumed: "ASSUMED",
+  framingUnknown: "FRAMING UNKNOWN",
+  keep: (figure: string) => `keep ${figure} off`,
+  behind: (figure: string) => `behind: starts ${figure} in`,
+  reason,
+  caption: {
+    joist: (edges: boolean, assumed: boolean) => `Joists: ${memberFigures(edges, assumed)}`,
+    stud: (edges: boolean, assumed: boolean) => `Studs: ${memberFigures(edges, assumed)}`,
+  },
+  count: (here: number, inRoom: number) => `OPENINGS ON THIS SURFACE: ${here}.  IN THIS ROOM: ${inRoom}.`,
+  notHere: (id: string) => `${id}: DO NOT CUT`,
+  steps: {
+    square: (first: string, second: string, within: string) =>
+      `1 SQUARE? Both diagonals, corner to corner: ${first} and ${second}. More than ${within} off, or more than that from each other: STOP.`,
+    squareFound: "Found:",
+    mark: {
+      framing:
+        "2 MARK each centre by its two tapes, hooked on the BARE STUDS and held square. Pencil only: ink bleeds through paint.",
+      finish:
+        "2 MARK each centre by its two tapes, hooked on the BOARD of the wall beside and held square. Pencil only: ink bleeds through paint.",
+    },
+    slope: "This ceiling slopes: tapes are held ALONG THE SLOPE.",
+    check: (within: string) =>
+      `3 CHECK with the opposite tape: it only checks. More than ${within} off: STOP, do not split the difference.`,
+    look: "4 LOOK before cutting: open a small hole, look and feel for cable, pipe and duct. NEVER cut, notch or bore a joist, stud, plate or truss: meet one, STOP.",
+    cut: (tolerance: string) =>
+      `5 CUT on the waste side, inside the line; its middle is the finished edge. Size ${tolerance}. Eyes, dust, ladder.`,
+    rated: "RATED SURFACE: no opening without its listed enclosure. The local code prevails.",
+    support: "Heavy overhead: a second support to the framing.",
+    insulation: (kind: string) =>
+      `Insulation behind: ${kind}. Keep it off the loudspeaker as its maker says.`,
+    counted: "6 COUNT the openings against the number above. Cut and counted by (initials):",
+  },
+  stop: (call: string) => `STOP when anything differs from this sheet. Call ${call}.`,
+  stopBlank: "STOP when anything differs from this sheet. Call:",
+  findings: "On this sheet (numbers as on the drawing)",
+  accepted: (why: string) => `Accepted: ${why}`,
+  key: {
+    title: "Lines",
+    measured: "framing, measured",
+    assumed: "framing, ASSUMED",
+    keep: "keep-off",
+    behind: "behind the board",
+    brackets: "Figures in ( ) only check. Running figures count from 0.",
+  },
+  moreInTable: (count: number) => `${count} figures or names had no room on the drawing: see the table.`,
+  card: {
+    toCentre: (from: string) => `FROM ${hook(from)}`,
+    compass: (radius: string, tolerance: string) => `Compass radius ${radius}. Diameter ${tolerance}.`,
+    sides: (across: string, acrossWay: string, up: string, upWay: string, tolerance: string) =>
+      `${across} along ${acrossWay}, ${up} along ${upWay}. Each side ${tolerance}.`,
+    way: (from: string, to: string) => `${frame.wall(from)}–${frame.wall(to)}`,
+    check: (first: Tape, second: Tape, within: string) =>
+      `CHECK ± ${within}, else STOP: from ${hook(first.from)} ${first.figure}; from ${hook(second.from)} ${second.figure}.`,
+    bay: (number: number, from: string) => `${ordinal(number)} bay from ${hook(from)}.`,
+    bayUnknown: "Bay: framing not known here.",
+    gaps: (gaps: readonly Gap[]) => `Gap: ${gaps.map(gapSaid).join("; ")}.`,
+    noGap: "Gap to framing: not known.",
+    aim: (arrow: Arrow) => `AIM: ${arrowInWords(arrow)}.`,
+    aimOnSheet: (degrees: string) => `AIM: ${degrees} anticlockwise from the top of the drawing.`,
+    sight: (wall: string, figure: string, from: string) =>
+      `Sight mark: on ${hook(wall)}, ${figure} from the corner with ${hook(from)}.`,
+    straight: "AIM: none, straight.",
+    doNotCut: (reasons: string) => `DO NOT CUT: ${reasons}`,
+  },
+  arrowInWords: (arrow: Arrow) => arrowInWords(arrow),
+};
+
+interface Tape {
+  readonly from: string;
+  readonly figure: string;
+}
+
+interface Arrow {
+  readonly end: string;
+  readonly degrees: number;
+  readonly toward: string;
+}
+
+interface Gap {
+  readonly figure: string;
+  readonly cuts: boolean;
+  readonly kind: keyof typeof KINDS;
+  readonly number: number;
+  /** Toward which wall it lies; null where that is not known. */
+  readonly toward: string | null;
+}
+
+const memberFigures = (edges: boolean, assumed: boolean): string =>
+  `number · centre${edges ? " [near edge]" : ""}${assumed ? ". ASSUMED: write what you find in the box" : ", measured"}`;
+
+function gapSaid({ figure, cuts, kind, number, toward }: Gap): string {
+  const side = toward === null ? "" : ` toward ${hook(toward)}`;
+  return `${cuts ? "CUTS IN " : ""}${figure} to ${KINDS[kind]} ${number}${side}`;
+}
+
+/** Members on a wall end at floor and ceiling; those that end at walls are joists. */
+const memberEndingAt = (end: string): string => (end === "floor" || end === "ceiling" ? "stud" : "joist");
+
+const arrowInWords = ({ end, degrees, toward }: Arrow): string =>
+  `from the ${memberEndingAt(end)}'s ${frame.wall(end)} end, ${Math.round(degrees)}° toward ${hook(toward)}`;
+
+/** 1st, 2nd, 3rd, 4th ... 11th, 12th, 13th ... */
+function ordinal(number: number): string {
+  const teens = number % 100 >= 11 && number % 100 <= 13;
+  return `${number}${(teens ? undefined : ["th", "st", "nd", "rd"][number % 10]) ?? "th"}`;
+}

@@ -1,3 +1,165 @@
+import type { Code } from "../../findings/finding.js";
 import type { marking as english } from "../english/marking.js";
+import { frame } from "./frame.js";
 
-export const marking: typeof english = {};
+const hook = (name: string): string => {
+  if (name === "floor" || name === "ceiling") return `el ${frame.wall(name)}`;
+  return `la pared ${of(name)}`;
+};
+
+const de = (name: string): string => hook(name).replace(/^el /u, "del ").replace(/^la /u, "de la ");
+
+/** Capitals of a wall in a sentence: FRENTE and FONDO take "del". */
+const of = (name: string): string =>
+  name === "front" || name === "back" ? `del ${frame.wall(name)}` : frame.wall(name);
+
+const ceilingOf = (name: string): string => (name === "ceiling" ? "" : ` ${name.toUpperCase()}`);
+
+const STAGES = {
+  bare: "ANTES de la tablaroca de paredes",
+  boarded: "DESPUÉS de la tablaroca de paredes",
+};
+
+const KINDS = {
+  joist: "vigueta",
+  stud: "montante",
+  "bottom-plate": "solera inferior",
+  "top-plate": "solera superior",
+  "end-stud": "montante de extremo",
+  blocking: "bloque",
+};
+
+const reason: Readonly<Record<Code, string>> = {
+  "opening-cuts-member": "corta la estructura",
+  "opening-near-member": "muy cerca de la estructura",
+  "clamps-blocked": "las grapas topan",
+  "too-deep": "falta fondo",
+  "opening-meets-obstruction": "hay algo en el lugar",
+  "opening-outside-surface": "pasa del borde",
+  "openings-too-close": "muy cerca de otro hoyo",
+  "framing-unknown": "estructura desconocida",
+  "framing-assumed": "estructura supuesta",
+  "edge-given-as-centre": "orilla dada como centro",
+  "board-out-of-clamp-range": "las grapas no sujetan esta tablaroca",
+  "aim-undefined": "sin dirección",
+  "aim-past-tilt": "no alcanza a apuntar",
+  "rated-assembly": "resistente al fuego, sin caja",
+  "needs-second-support": "pide un segundo soporte",
+  "not-placed-yet": "sin posición",
+  "accept-matches-nothing": "nada aceptado",
+};
+
+export const marking: typeof english = {
+  floor: {
+    title: "Marcas en el piso",
+    figures: "Marcas en el piso: cifras",
+    use: "Con la estructura SIN tablaroca: marque el piso bajo cada hoyo de arriba y súbalo con láser a plomo. El lápiz en el contrapiso dura más que la tablaroca.",
+    control: (first, second) =>
+      `Líneas de control: los montantes ${de(first)} y ${de(second)}. Enganche ahí cada cinta, a escuadra con la pared.`,
+    plumb:
+      "Ponga el láser en la marca y tire derecho hacia arriba: el punto es el centro del hoyo. Luego verifique con la hoja del cielo raso.",
+    left: "IZQUIERDA y DERECHA son mirando la pared del FRENTE, de pie en el cuarto.",
+    columns: { done: "Marcado", opening: "Bajo el hoyo" },
+    from: (wall) => `Desde ${hook(wall)}, montantes`,
+    count: (marks) => `MARCAS EN EL PISO: ${marks}`,
+    markedBy: "Marcó y contó (iniciales):",
+  },
+  title: {
+    ceiling: (name) => `Marcas del cielo raso${ceilingOf(name)}`,
+    wall: (name) => `Marcas de la pared ${of(name)}`,
+  },
+  figures: {
+    ceiling: (name) => `Marcas del cielo raso${ceilingOf(name)}: cifras`,
+    wall: (name) => `Marcas de la pared ${of(name)}: cifras`,
+  },
+  full: {
+    ceiling: (name) => `Marcas del cielo raso${ceilingOf(name)}, tamaño real`,
+    wall: (name) => `Marcas de la pared ${of(name)}, tamaño real`,
+  },
+  staged: {
+    ceiling: (name, stage) => `Marcas del cielo raso${ceilingOf(name)}, ${STAGES[stage]}`,
+    wall: (name, stage) => `Marcas de la pared ${of(name)}, ${STAGES[stage]}`,
+  },
+  assumed: "SUPUESTO",
+  framingUnknown: "ESTRUCTURA DESCONOCIDA",
+  keep: (figure) => `deje ${figure}`,
+  behind: (figure) => `detrás: empieza a ${figure}`,
+  reason,
+  caption: {
+    joist: (edges, assumed) => `Viguetas: ${memberFigures(edges, assumed)}`,
+    stud: (edges, assumed) => `Montantes: ${memberFigures(edges, assumed)}`,
+  },
+  count: (here, inRoom) => `HOYOS EN ESTA SUPERFICIE: ${here}.  EN ESTE CUARTO: ${inRoom}.`,
+  notHere: (id) => `${id}: NO CORTAR`,
+  steps: {
+    square: (first, second, within) =>
+      `1 ¿A ESCUADRA? Las dos diagonales, de esquina a esquina: ${first} y ${second}. Si fallan más de ${within}, o más que eso entre sí: ALTO.`,
+    squareFound: "Encontró:",
+    mark: {
+      framing:
+        "2 MARQUE cada centro con sus dos cintas, enganchadas en los MONTANTES y a escuadra. Solo lápiz: la tinta traspasa la pintura.",
+      finish:
+        "2 MARQUE cada centro con sus dos cintas, enganchadas en la TABLAROCA de la pared vecina y a escuadra. Solo lápiz: la tinta traspasa la pintura.",
+    },
+    slope: "Este cielo raso tiene pendiente: la cinta va SOBRE LA PENDIENTE.",
+    check: (within) =>
+      `3 VERIFIQUE con la cinta opuesta: solo verifica. Si falla más de ${within}: ALTO, no reparta la diferencia.`,
+    look: "4 MIRE antes de cortar: abra un hoyo pequeño, mire y toque: ¿cable, tubo, ducto? NUNCA corte, rebaje ni perfore vigueta, montante, solera o armadura: si toca una, ALTO.",
+    cut: (tolerance) =>
+      `5 CORTE del lado del desecho, por dentro de la línea; su mitad es el borde terminado. Medida ${tolerance}. Ojos, polvo, escalera.`,
+    rated: "RESISTENTE AL FUEGO: ningún hoyo sin su caja certificada. Manda el código local.",
+    support: "Pesado arriba: un segundo soporte a la estructura.",
+    insulation: (kind) => `Aislamiento detrás: ${kind}. Sepárelo de la bocina como diga su fabricante.`,
+    counted: "6 CUENTE los hoyos contra el número de arriba. Cortó y contó (iniciales):",
+  },
+  stop: (call) => `ALTO si algo no es como en esta hoja. Llame a ${call}.`,
+  stopBlank: "ALTO si algo no es como en esta hoja. Llame a:",
+  findings: "En esta hoja (números como en el dibujo)",
+  accepted: (why) => `Aceptado: ${why}`,
+  key: {
+    title: "Líneas",
+    measured: "estructura, medida",
+    assumed: "estructura, SUPUESTA",
+    keep: "no acercarse",
+    behind: "detrás de la tablaroca",
+    brackets: "Las cifras en ( ) solo verifican. Las cifras corridas cuentan desde 0.",
+  },
+  moreInTable: (count) => `${count} cifras o nombres no caben en el dibujo: vea la tabla.`,
+  card: {
+    toCentre: (from) => `DESDE ${hook(from)}`,
+    compass: (radius, tolerance) => `Radio del compás ${radius}. Diámetro ${tolerance}.`,
+    sides: (across, acrossWay, up, upWay, tolerance) =>
+      `${across} a lo largo de ${acrossWay}, ${up} a lo largo de ${upWay}. Cada lado ${tolerance}.`,
+    way: (from, to) => `${frame.wall(from)}–${frame.wall(to)}`,
+    check: (first, second, within) =>
+      `VERIFIQUE ± ${within}, si no, ALTO: desde ${hook(first.from)} ${first.figure}; desde ${hook(second.from)} ${second.figure}.`,
+    bay: (number, from) => `${number}.º vano desde ${hook(from)}.`,
+    bayUnknown: "Vano: estructura desconocida aquí.",
+    gaps: (gaps) => `Distancia: ${gaps.map(gapSaid).join("; ")}.`,
+    noGap: "Distancia a la estructura: desconocida.",
+    aim: (arrow) => `APUNTE: ${arrowInWords(arrow)}.`,
+    aimOnSheet: (degrees) => `APUNTE: ${degrees} contra el reloj desde arriba del dibujo.`,
+    sight: (wall, figure, from) =>
+      `Marca de mira: en ${hook(wall)}, a ${figure} de la esquina con ${hook(from)}.`,
+    straight: "APUNTE: nada, recta.",
+    doNotCut: (reasons) => `NO CORTAR: ${reasons}`,
+  },
+  arrowInWords: (arrow) => arrowInWords(arrow),
+};
+
+type Gap = Parameters<typeof english.card.gaps>[0][number];
+type Arrow = Parameters<typeof english.arrowInWords>[0];
+
+const memberFigures = (edges: boolean, assumed: boolean): string =>
+  `número · centro${edges ? " [orilla cercana]" : ""}${assumed ? ". SUPUESTO: anote en la caja lo que encuentre" : ", medido"}`;
+
+function gapSaid({ figure, cuts, kind, number, toward }: Gap): string {
+  const side = toward === null ? "" : ` hacia ${hook(toward)}`;
+  return `${cuts ? "CORTA " : ""}${figure} a ${KINDS[kind]} ${number}${side}`;
+}
+
+const memberEndingAt = (end: string): string =>
+  end === "floor" || end === "ceiling" ? "del montante" : "de la vigueta";
+
+const arrowInWords = ({ end, degrees, toward }: Arrow): string =>
+  `desde el extremo ${of(end)} ${memberEndingAt(end)}, ${Math.round(degrees)}° hacia ${hook(toward)}`;

@@ -1,0 +1,103 @@
+import type { Item, PagePoint, Window } from "./drawing.js";
+import { line, PEN, point } from "./pen.js";
+import { boxesMeet, liesIn } from "./touches.js";
+
+/** A label that looks for a place on a drawing. */
+export interface LabelWish {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** Where its middle may stand, best first. */
+  readonly middles: readonly PagePoint[];
+  readonly draw: (middle: PagePoint) => readonly Item[];
+}
+
+/** A label's items where it came to stand; null where it found no free place and was left out. */
+export type Placed = readonly Item[] | null;
+
+/**
+ * Each label in the first of its places that lies inside `bounds` and touches neither what is taken nor a label before
+ * it: the order of the wishes is their rank. None is ever printed over another.
+ */
+export function placeLabels(
+  wishes: readonly LabelWish[],
+  { taken, bounds }: { taken: readonly Window[]; bounds: Window },
+): Placed[] {
+  const occupied = [...taken];
+  return wishes.map((wish) => {
+    const middle = wish.middles.find((each) => isFree(boxAbout(each, wish), occupied, bounds));
+    if (middle === undefined) return null;
+    occupied.push(boxAbout(middle, wish));
+    return wish.draw(middle);
+  });
+}
+
+interface Size {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export const boxAbout = ({ x, y }: PagePoint, { widthMm, heightMm }: Size): Window => ({
+  x: x - widthMm / 2,
+  y: y - heightMm / 2,
+  widthMm,
+  heightMm,
+});
+
+const isFree = (box: Window, occupied: readonly Window[], bounds: Window): boolean =>
+  liesIn(box, bounds) && !occupied.some((other) => boxesMeet(box, other));
+
+/** A thin line between two boxes that stand apart, from edge to edge; nothing where they are near enough to be read as one. */
+export function leader(from: Window, to: Window): Item[] {
+  const [start, end] = [nearestIn(from, middleOf(to)), nearestIn(to, middleOf(from))];
+  return Math.hypot(end.x - start.x, end.y - start.y) < LEAST_LEADER_MM ? [] : [line(start, end, PEN.fine)];
+}
+
+const LEAST_LEADER_MM = 3.5;
+
+const middleOf = ({ x, y, widthMm, heightMm }: Window): PagePoint => point(x + widthMm / 2, y + heightMm / 2);
+
+const nearestIn = ({ x, y, widthMm, heightMm }: Window, at: PagePoint): PagePoint =>
+  point(Math.min(Math.max(at.x, x), x + widthMm), Math.min(Math.max(at.y, y), y + heightMm));
+
+/** Middles for a label beside a box, right, left, below, above and at its corners, then the same farther off. */
+export function middlesAround(box: Window, size: Size, distancesMm: readonly number[]): PagePoint[] {
+  const centre = point(box.x + box.widthMm / 2, box.y + box.heightMm / 2);
+  return distancesMm.flatMap((distance) => {
+    const x = (box.widthMm + size.widthMm) / 2 + distance;
+    const y = (box.heightMm + size.heightMm) / 2 + distance;
+    return AROUND.map(([across, down]) => point(centre.x + across * x, centre.y + down * y));
+  });
+}
+
+const AROUND: readonly (readonly [number, number])[] = [
+  [1, 0],
+  [-1, 0],
+  [0, 1],
+  [0, -1],
+  [1, 1],
+  [-1, 1],
+  [1, -1],
+  [-1, -1],
+  [1, 0.5],
+  [-1, 0.5],
+  [1, -0.5],
+  [-1, -0.5],
+];
+
+/** Middles on a line between two points, from its middle outward. */
+export function middlesAlong(from: PagePoint, to: PagePoint): PagePoint[] {
+  return [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((part) =>
+    point(from.x + (to.x - from.x) * part, from.y + (to.y - from.y) * part),
+  );
+}
+
+/** Middles all over a box, the nearest to a point first: where nothing nearer is free. */
+export function middlesOver(box: Window, near: PagePoint, stepMm: number): PagePoint[] {
+  const columns = Math.max(1, Math.floor(box.widthMm / stepMm));
+  const rows = Math.max(1, Math.floor(box.heightMm / stepMm));
+  const all = Array.from({ length: columns * rows }, (_, index) =>
+    point(box.x + ((index % columns) + 0.5) * stepMm, box.y + (Math.floor(index / columns) + 0.5) * stepMm),
+  );
+  const away = (each: PagePoint): number => Math.hypot(each.x - near.x, each.y - near.y);
+  return all.sort((a, b) => away(a) - away(b));
+}

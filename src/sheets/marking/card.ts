@@ -1,0 +1,191 @@
+import type { Gap } from "../../check/gap.js";
+import { PEN, rectangle } from "../../drawing/pen.js";
+import { fitText } from "../../drawing/text.js";
+import { type Block, stack, textBlock } from "../../drawing/text-block.js";
+import type { SurfacePoint } from "../../geometry/vector.js";
+import type { Opening } from "../../job.js";
+import { edgeToward } from "../../listen/edges.js";
+import { sightOf } from "../../listen/sight.js";
+import type { Surface, Tape } from "../../room/room.js";
+import { CHECK_TAPE_WITHIN_MM } from "../../standards/cutting-practice.js";
+import { acrossFigures, halfFigures, toleranceFigures } from "../cut-figures.js";
+import { type Figures, figuresOf } from "../figures.js";
+import { type Part, whole } from "../flow.js";
+import type { Order } from "../sheet.js";
+import { edgeFacing, type Stage, tapesOf } from "../tapes.js";
+import { type Datum, dataBoxes, type Place } from "../template/data-boxes.js";
+import { type Flag, flagAt, flagSize } from "./flags.js";
+import { reasonsNotToCut } from "./reasons.js";
+import { tolerated } from "./steps.js";
+import type { SurfaceStage } from "./surface-stage.js";
+
+const TICK_MM = 6;
+const SMALL_MM = 2.5;
+const ID_MM = { least: 3.5, most: 5 };
+
+/** What cuts the hole without the drawing: one ruled entry of figures for each opening. */
+export function cardParts(order: Order, at: SurfaceStage, flags: readonly Flag[]): Part[] {
+  return at.openings.map((opening) => {
+    const own = flags.filter(({ finding }) => finding.speaker === opening.speaker.id);
+    return whole((place) => card(order, { opening, stage: at.stage, flags: own }, place));
+  });
+}
+
+interface Entry {
+  readonly opening: Opening;
+  readonly stage: Stage;
+  readonly flags: readonly Flag[];
+}
+
+const PAD_MM = 1.5;
+
+function card(order: Order, entry: Entry, { x, y, widthMm }: Place): Block {
+  const inside = { x: x + PAD_MM, widthMm: widthMm - 2 * PAD_MM };
+  const body = stack(y + PAD_MM, [
+    (at) => heading(order, entry, { ...inside, y: at }),
+    (at) => dataBoxes(mainFigures(order, entry), { ...inside, y: at }),
+    (at) => ({ items: [], heightMm: at > y ? PAD_MM : 0 }),
+    ...linesOf(order, entry).map(
+      (words) => (at: number) => textBlock(words, { ...inside, y: at, capMm: SMALL_MM }),
+    ),
+  ]);
+  const heightMm = body.heightMm + PAD_MM;
+  return { items: [...body.items, rectangle({ x, y, widthMm, heightMm }, PEN.thin)], heightMm: heightMm + 2 };
+}
+
+function heading(order: Order, { opening, flags }: Entry, { x, y, widthMm }: Place): Block {
+  const { speaker, mustNotCut } = opening;
+  const tickMm = mustNotCut ? 0 : TICK_MM + 2;
+  const flagsMm = flags.reduce((sum, flag) => sum + flagSize(flag, SMALL_MM).widthMm + 0.6, 0);
+  const place = { x: x + tickMm, widthMm: widthMm - tickMm - flagsMm - 2 };
+  const said = [speaker.id, speaker.channel, speaker.model.name].join("  ·  ");
+  const capMm = fitText(said, {
+    face: "bold",
+    widthMm: place.widthMm,
+    leastMm: ID_MM.least,
+    mostMm: ID_MM.most,
+  });
+  const words = stack(y, [
+    (at) => textBlock(said, { ...place, y: at, capMm, face: "bold" }),
+    ...warnings(order, opening).map(
+      (warning) => (at: number) => textBlock(warning, { ...place, y: at, capMm: ID_MM.least, face: "bold" }),
+    ),
+  ]);
+  return {
+    items: [
+      ...(mustNotCut ? [] : [rectangle({ x, y, widthMm: TICK_MM, heightMm: TICK_MM }, PEN.outline)]),
+      ...words.items,
+      ...flagRow(flags, x + widthMm - flagsMm, y),
+    ],
+    heightMm: Math.max(words.heightMm, TICK_MM + PAD_MM),
+  };
+}
+
+function flagRow(flags: readonly Flag[], x: number, y: number) {
+  let left = x;
+  return flags.flatMap((flag) => {
+    const items = flagAt(flag, { x: left, y }, SMALL_MM);
+    left += flagSize(flag, SMALL_MM).widthMm + 0.6;
+    return items;
+  });
+}
+
+function warnings(order: Order, opening: Opening): string[] {
+  const { words } = order;
+  return [
+    ...(opening.mustNotCut ? reasonsNotToCut(order, opening).map(words.marking.card.doNotCut) : []),
+    ...(opening.placed === "best" ? [words.frame.computedNotFrozen] : []),
+  ];
+}
+
+/** What to cut and both tapes; an opening that is not to be cut has no size here. */
+function mainFigures({ words, job }: Order, { opening, stage }: Entry): Datum[] {
+  const { units } = job.room;
+  const { size } = words.template;
+  const shape = opening.speaker.opening;
+  const across = {
+    label: shape.kind === "round" ? size.diameter : size.sides,
+    ...acrossFigures(shape, units),
+  };
+  const tape = ({ from, mm }: Tape): Datum => ({
+    label: words.marking.card.toCentre(from),
+    ...figuresOf(mm, units),
+  });
+  const tapes = tapesOf(job.room, opening, stage).governing.map(tape);
+  return opening.mustNotCut ? tapes : [across, ...tapes];
+}
+
+function linesOf(order: Order, entry: Entry): string[] {
+  const { opening } = entry;
+  const cutting = [sizeLine(order, opening), checkLine(order, entry)];
+  return [...(opening.mustNotCut ? [] : cutting), ...bayLines(order, opening), ...aimLines(order, entry)];
+}
+
+const both = ({ main, others }: Figures): string => `${main} (${others})`;
+
+function sizeLine({ words, job }: Order, { speaker, surface }: Opening): string {
+  const { units } = job.room;
+  const { card: say } = words.marking;
+  const tolerance = both(toleranceFigures(units));
+  const shape = speaker.opening;
+  if (shape.kind === "round") return say.compass(both(halfFigures(shape, units)), tolerance);
+  const [across = "", up = ""] = acrossFigures(shape, units).main.split(" × ");
+  const way = (direction: SurfacePoint): string => {
+    const back = { u: -direction.u, v: -direction.v };
+    return say.way(edgeToward(surface, back), edgeToward(surface, direction));
+  };
+  return say.sides(across, way({ u: 1, v: 0 }), up, way({ u: 0, v: 1 }), tolerance);
+}
+
+function checkLine(order: Order, { opening, stage }: Entry): string {
+  const { room } = order.job;
+  const said = ({ from, mm }: Tape) => ({ from, figure: both(figuresOf(mm, room.units)) });
+  const [first, second] = tapesOf(room, opening, stage).checks;
+  return order.words.marking.card.check(said(first), said(second), tolerated(CHECK_TAPE_WITHIN_MM, order));
+}
+
+/** The bay as the second proof of the place, and what is left beside the framing. */
+function bayLines({ words, job }: Order, opening: Opening): string[] {
+  const { card: say } = words.marking;
+  const { bay, gap, sides } = opening;
+  const { units } = job.room;
+  if (gap === null) return [say.bayUnknown];
+  const figure = ({ mm, member }: Gap, toward: string | null) => ({
+    ...member,
+    figure: both(figuresOf(Math.abs(mm), units)),
+    cuts: mm < 0,
+    toward,
+  });
+  const ways = waysOf(opening.surface);
+  const along = [
+    ...(sides.before === null ? [] : [figure(sides.before, ways.before)]),
+    ...(sides.after === null ? [] : [figure(sides.after, ways.after)]),
+  ];
+  const isSame = (one: Gap | null): boolean =>
+    one?.member.kind === gap.member.kind && one.member.number === gap.member.number;
+  const nearest = isSame(sides.before) || isSame(sides.after) ? [] : [figure(gap, null)];
+  return [
+    ...(bay === null ? [say.bayUnknown] : [say.bay(bay.number, bay.from)]),
+    say.gaps([...along, ...nearest]),
+  ];
+}
+
+/** Walls on both sides across the members' run: before is the one that the framing is measured from. */
+function waysOf(surface: Surface): { before: string | null; after: string | null } {
+  const { framing, edges } = surface;
+  const edge =
+    framing.kind === "known" ? edges.find(({ along }) => along === framing.layout.from) : undefined;
+  if (edge === undefined) return { before: null, after: null };
+  return { before: edge.along, after: edgeFacing(surface, edge).along };
+}
+
+function aimLines({ words, job }: Order, { opening, stage }: Entry): string[] {
+  const { card: say } = words.marking;
+  const { aim } = opening;
+  if (aim === null || aim.arrowDeg === null) return [say.straight];
+  const arrow = aim.fromRun === null ? say.aimOnSheet(`${Math.round(aim.arrowDeg)}°`) : say.aim(aim.fromRun);
+  const turn = (aim.arrowDeg * Math.PI) / 180;
+  const sight = sightOf(opening, { u: -Math.sin(turn), v: Math.cos(turn) }, stage);
+  if (sight === null) return [arrow];
+  return [arrow, say.sight(sight.wall, both(figuresOf(sight.mm, job.room.units)), sight.from)];
+}

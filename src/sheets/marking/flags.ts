@@ -1,0 +1,55 @@
+import type { Item, PagePoint } from "../../drawing/drawing.js";
+import { WHITE } from "../../drawing/drawing.js";
+import { PEN, point, text } from "../../drawing/pen.js";
+import { measureText } from "../../drawing/text.js";
+import { LINE_PITCH } from "../../drawing/text-block.js";
+import type { Level } from "../../findings/finding.js";
+import type { LocatedFinding } from "../../job.js";
+import type { Surface } from "../../room/room.js";
+import type { Order } from "../sheet.js";
+
+/** A finding with the number that it has on one sheet: at the opening, and before its sentence. */
+export interface Flag {
+  readonly number: number;
+  readonly finding: LocatedFinding;
+}
+
+const RANK: Readonly<Record<Level, number>> = { error: 0, warning: 1, note: 2 };
+
+/** Findings about a surface and the openings on it, the gravest first, numbered from 1. */
+export function flagsOf({ job }: Order, surface: Surface): readonly Flag[] {
+  const ids = new Set(
+    job.openings.filter((opening) => opening.surface.name === surface.name).map(({ speaker }) => speaker.id),
+  );
+  return job.findings
+    .filter((finding) =>
+      finding.speaker === null ? finding.surface === surface.name : ids.has(finding.speaker),
+    )
+    .sort((a, b) => RANK[a.level] - RANK[b.level])
+    .map((finding, index) => ({ number: index + 1, finding }));
+}
+
+/** Size of a flag whose number has capitals `capMm` high. */
+export function flagSize({ number }: Flag, capMm: number): { widthMm: number; heightMm: number } {
+  const heightMm = capMm * LINE_PITCH;
+  const { widthMm } = measureText(String(number), { capMm, face: "bold" });
+  return { widthMm: Math.max(heightMm, widthMm + capMm * 0.7), heightMm };
+}
+
+/** The number in a box with round ends, on white; heavy where the finding forbids to cut. */
+export function flagAt(flag: Flag, corner: PagePoint, capMm: number): Item[] {
+  const box = { ...corner, ...flagSize(flag, capMm) };
+  const middle = point(corner.x + box.widthMm / 2, corner.y + (box.heightMm + capMm) / 2);
+  return [
+    {
+      kind: "rectangle",
+      corner,
+      widthMm: box.widthMm,
+      heightMm: box.heightMm,
+      cornerRadiusMm: box.heightMm / 2,
+      stroke: flag.finding.level === "error" ? PEN.outline : PEN.fine,
+      fill: WHITE,
+    },
+    text(middle, String(flag.number), { capMm, face: "bold", anchor: "middle" }),
+  ];
+}

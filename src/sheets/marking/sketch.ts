@@ -1,0 +1,87 @@
+import type { Item, Layer, PagePoint, Text, Window } from "../../drawing/drawing.js";
+import { type LabelWish, placeLabels } from "../../drawing/label-places.js";
+import { layer, outline, PEN, point } from "../../drawing/pen.js";
+import { textBox } from "../../drawing/text.js";
+import type { Polygon } from "../../geometry/shape.js";
+import type { ChainOf } from "./chains.js";
+import { type NamedEdge, nameWishes } from "./edge-names.js";
+import { type Surroundings, surround } from "./surround.js";
+import type { Heights, View } from "./view.js";
+
+/** One kind of thing in the drawing: its lines, the words that look for a place, and what no words may cover. */
+export interface Piece {
+  readonly layer: Layer;
+  readonly items: readonly Item[];
+  readonly wishes?: readonly WordsWish[];
+  readonly taken?: readonly Window[];
+  /** Whose words choose their places first: the lowest. */
+  readonly rank: number;
+}
+
+/** Words that look for a place; what is optional is said elsewhere on the drawing too. */
+export interface WordsWish extends LabelWish {
+  readonly optional?: boolean;
+}
+
+/** A drawing to mark by, in mm of the surface or plan, before it has a scale. */
+export interface Sketch {
+  /** On the faces that the tape touches. */
+  readonly outline: Polygon;
+  readonly edges: readonly NamedEdge[];
+  readonly chains: readonly ChainOf[];
+  /** What the figures of the members' chain are; null without such a chain. */
+  readonly caption: string | null;
+  /** What lies inside the outline; the earlier lies under the later. */
+  readonly inside: (view: View) => readonly Piece[];
+}
+
+export interface Scaled {
+  readonly ratio: number;
+  readonly heights: Heights;
+}
+
+export interface Drawn {
+  readonly items: readonly Item[];
+  /** Words and figures that found no place: what they say stands in the table. */
+  readonly leftOut: number;
+}
+
+/** What a sketch takes on the page with its chains and names. */
+export function sketchSize(sketch: Sketch, scaled: Scaled): { widthMm: number; heightMm: number } {
+  return wholeBox(surround(sketch, scaled, point(0, 0)));
+}
+
+function wholeBox({ view, margins }: Surroundings): Window {
+  return {
+    x: view.box.x - margins.left,
+    y: view.box.y - margins.top,
+    widthMm: margins.left + view.box.widthMm + margins.right,
+    heightMm: margins.top + view.box.heightMm + margins.bottom,
+  };
+}
+
+/** The sketch at a scale, its top left corner at `corner`. No words in it touch others. */
+export function drawSketch(sketch: Sketch, scaled: Scaled, corner: PagePoint): Drawn {
+  const { margins } = surround(sketch, scaled, corner);
+  const around = surround(sketch, scaled, point(corner.x + margins.left, corner.y + margins.top));
+  const pieces = sketch.inside(around.view);
+  const names: Piece = { layer: "notes", items: [], wishes: nameWishes(sketch.edges, around.view), rank: 0 };
+  const wishes = [names, ...pieces]
+    .sort((a, b) => a.rank - b.rank)
+    .flatMap((piece) => (piece.wishes ?? []).map((wish) => ({ ...wish, layer: piece.layer })));
+  const words = placeLabels(wishes, {
+    taken: [...pieces.flatMap(({ taken }) => taken ?? []), ...textBoxes(around.items)],
+    bounds: wholeBox(around),
+  });
+  const items = [
+    outline(sketch.outline.map(around.view.place), { stroke: PEN.outline }),
+    layer("dimensions", around.items),
+    ...pieces.map((piece) => layer(piece.layer, piece.items)),
+    ...wishes.map((wish, index) => layer(wish.layer, words[index] ?? [])),
+  ];
+  const leftOut = wishes.filter((wish, index) => words[index] === null && !wish.optional).length;
+  return { items, leftOut: leftOut + around.dropped };
+}
+
+const textBoxes = (items: readonly Item[]): Window[] =>
+  items.filter((item): item is Text => item.kind === "text").map(textBox);

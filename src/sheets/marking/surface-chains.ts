@@ -1,0 +1,113 @@
+import { EPSILON_MM } from "../../geometry/epsilon.js";
+import type { SurfacePoint } from "../../geometry/vector.js";
+import type { Opening } from "../../job.js";
+import { repeats } from "../../place/run.js";
+import type { Edge, Framing, Member } from "../../room/room.js";
+import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
+import { figuresOf } from "../figures.js";
+import type { Order } from "../sheet.js";
+import { tapeFromEdge, tapesOf } from "../tapes.js";
+import type { ChainMark, ChainOf } from "./chains.js";
+import type { SurfaceStage } from "./surface-stage.js";
+
+/** Length of a box to write a found figure in. */
+const WRITE_MM = 15;
+
+/** Running dimensions of the openings along the bottom and the left, of the members on the side across their run. */
+export function chainsOf(order: Order, at: SurfaceStage): ChainOf[] {
+  return [...openingsChain(order, at, "u"), ...openingsChain(order, at, "v"), ...membersChain(order, at)];
+}
+
+function openingsChain(order: Order, at: SurfaceStage, axis: "u" | "v"): ChainOf[] {
+  const zero = at.zero[axis];
+  if (zero === null || at.openings.length === 0) return [];
+  return [
+    {
+      side: axis === "u" ? "bottom" : "left",
+      marks: [
+        zeroMark(order, zero),
+        ...groups(at.openings, axis).map((group) => openingMark(order, at, zero, group)),
+      ],
+      extended: at.openings.map(({ centre }) => centre),
+      writeMm: 0,
+    },
+  ];
+}
+
+function zeroMark({ words }: Order, zero: Edge): ChainMark {
+  const [first = "", ...others] = words.frame.wall(zero.along).split(BETWEEN_LANGUAGES);
+  return { at: zero.from, lines: [`0 ${first}`, ...others], face: "bold", kind: "zero" };
+}
+
+/** Openings on one line share a figure. */
+function groups(openings: readonly Opening[], axis: "u" | "v"): Opening[][] {
+  const sorted = [...openings].sort((a, b) => a.centre[axis] - b.centre[axis]);
+  const found: Opening[][] = [];
+  for (const opening of sorted) {
+    const last = found.at(-1);
+    const near =
+      last?.[0] !== undefined && Math.abs(last[0].centre[axis] - opening.centre[axis]) < EPSILON_MM;
+    if (near) last?.push(opening);
+    else found.push([opening]);
+  }
+  return found;
+}
+
+/** Bold where the tape from this zero governs; in brackets, as an auxiliary figure (ISO 129-1), where it only checks. */
+function openingMark(order: Order, at: SurfaceStage, zero: Edge, group: readonly Opening[]): ChainMark {
+  const { room } = order.job;
+  const tapes = group.flatMap((opening) => tapesOf(room, opening, at.stage).governing);
+  const governing = tapes.find(({ from }) => from === zero.along);
+  const centre: SurfacePoint = group[0]?.centre ?? zero.from;
+  const mm = governing?.mm ?? tapeFromEdge(zero, centre, at.stage).mm;
+  const figure = figuresOf(mm, room.units).main;
+  return governing === undefined
+    ? { at: centre, lines: [`(${figure})`], face: "regular", kind: "mark" }
+    : { at: centre, lines: [figure], face: "bold", kind: "mark" };
+}
+
+function membersChain(order: Order, at: SurfaceStage): ChainOf[] {
+  const { framing } = at.surface;
+  if (framing.kind === "unknown") return [];
+  const zero = framing.run === "u" ? at.zero.v : at.zero.u;
+  const members = framing.members.filter(repeats);
+  if (zero === null || members.length === 0) return [];
+  const side = framing.run === "u" ? "right" : "top";
+  return [
+    {
+      side,
+      marks: [
+        zeroMark(order, zero),
+        ...members.map((member) => memberMark(order, at, { member, framing, zero, side })),
+      ],
+      extended: [],
+      writeMm: framing.layout.basis === "assumed" ? WRITE_MM : 0,
+    },
+  ];
+}
+
+type Known = Extract<Framing, { kind: "known" }>;
+
+/** "7 · 9' 4"", and where the layout was struck to the near edge that figure too, in square brackets. */
+function memberMark(
+  order: Order,
+  at: SurfaceStage,
+  { member, framing, zero, side }: { member: Member; framing: Known; zero: Edge; side: "right" | "top" },
+): ChainMark {
+  const { units } = order.job.room;
+  const centreMm = tapeFromEdge(zero, member.from, at.stage).mm;
+  const centre = `${member.number} · ${figuresOf(centreMm, units).main}`;
+  const mark = { at: member.from, face: "regular", kind: "mark" } as const;
+  if (!framing.layout.markedToNearEdge) return { ...mark, lines: [centre] };
+  const nearer = framing.layout.from === zero.along ? -1 : 1;
+  const edge = `[${figuresOf(centreMm + (nearer * member.widthMm) / 2, units).main}]`;
+  return { ...mark, lines: side === "right" ? [centre, edge] : [`${centre} ${edge}`] };
+}
+
+/** What the members' figures are; null where there are none. */
+export function membersCaption({ words }: Order, { surface, zero }: SurfaceStage): string | null {
+  const { framing, kind } = surface;
+  if (framing.kind === "unknown" || (framing.run === "u" ? zero.v : zero.u) === null) return null;
+  const said = words.marking.caption[kind === "ceiling" ? "joist" : "stud"];
+  return said(framing.layout.markedToNearEdge, framing.layout.basis === "assumed");
+}

@@ -1,0 +1,28 @@
+import type { Order } from "../sheet.js";
+import { directPiece } from "./direct.js";
+import type { Flag } from "./flags.js";
+import { framingPiece } from "./framing.js";
+import { obstructionsPiece } from "./obstructions.js";
+import { aimPiece, openingsPiece } from "./openings.js";
+import type { Sketch } from "./sketch.js";
+import { chainsOf, membersCaption } from "./surface-chains.js";
+import type { SurfaceStage } from "./surface-stage.js";
+
+/** A surface as one faces it, with everything that is marked and measured on it. */
+export function surfaceSketch(order: Order, at: SurfaceStage, flags: readonly Flag[]): Sketch {
+  const outline = at.edges.map(({ from }) => from);
+  const { surface, openings } = at;
+  return {
+    outline,
+    edges: at.edges.map(({ along, from, to }) => ({ name: order.words.frame.wall(along), from, to })),
+    chains: chainsOf(order, at),
+    caption: membersCaption(order, at),
+    inside: (view) => [
+      framingPiece(order, surface, outline, view),
+      obstructionsPiece(order, surface, view),
+      directPiece(order, at, view),
+      aimPiece(openings, view),
+      openingsPiece(order, openings, flags, view),
+    ],
+  };
+}

@@ -1,0 +1,61 @@
+import type { PagePoint, Window } from "../../drawing/drawing.js";
+import { point } from "../../drawing/pen.js";
+import type { Polygon } from "../../geometry/shape.js";
+import type { SurfacePoint } from "../../geometry/vector.js";
+
+/** Heights of capitals on one kind of marking sheet, in mm. */
+export interface Heights {
+  readonly smallMm: number;
+  readonly wallMm: number;
+  readonly idMm: number;
+}
+
+/** Where the points of a surface come to lie on the page; made once for each drawing. */
+export interface View {
+  /** One to how many. */
+  readonly ratio: number;
+  readonly heights: Heights;
+  /** The box around the outline on the page. */
+  readonly box: Window;
+  readonly place: (at: SurfacePoint) => PagePoint;
+  /** A length of the surface as it is on the page. */
+  readonly shrunk: (mm: number) => number;
+}
+
+interface Extent {
+  readonly left: number;
+  readonly top: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export function extentOf(outline: Polygon): Extent {
+  const us = outline.map(({ u }) => u);
+  const vs = outline.map(({ v }) => v);
+  const left = Math.min(...us);
+  const top = Math.max(...vs);
+  return { left, top, widthMm: Math.max(...us) - left, heightMm: top - Math.min(...vs) };
+}
+
+/** An outline at a ratio with the corner of its box at `corner`: u to the right, v up the page. */
+export function viewOf(
+  outline: Polygon,
+  { ratio, heights, corner }: { ratio: number; heights: Heights; corner: PagePoint },
+): View {
+  const extent = extentOf(outline);
+  const shrunk = (mm: number): number => mm / ratio;
+  return {
+    ratio,
+    heights,
+    shrunk,
+    box: { ...corner, widthMm: shrunk(extent.widthMm), heightMm: shrunk(extent.heightMm) },
+    place: ({ u, v }) => point(corner.x + shrunk(u - extent.left), corner.y + shrunk(extent.top - v)),
+  };
+}
+
+/** The box around two points on the page. */
+export function boxBetween(a: PagePoint, b: PagePoint): Window {
+  const x = Math.min(a.x, b.x);
+  const y = Math.min(a.y, b.y);
+  return { x, y, widthMm: Math.abs(a.x - b.x), heightMm: Math.abs(a.y - b.y) };
+}

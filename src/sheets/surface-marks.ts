@@ -1,0 +1,58 @@
+import type { Surface } from "../room/room.js";
+import { facingFacts } from "./facing.js";
+import { cardParts } from "./marking/card.js";
+import { countPart } from "./marking/count.js";
+import { findingParts } from "./marking/findings-part.js";
+import { fittedPages } from "./marking/fitted.js";
+import { type Flag, flagsOf } from "./marking/flags.js";
+import { keyPart } from "./marking/key.js";
+import { stepParts } from "./marking/steps.js";
+import { surfaceSketch } from "./marking/surface-sketch.js";
+import { type SurfaceStage, surfaceAt, surfacesToMark } from "./marking/surface-stage.js";
+import type { Order, Sheet } from "./sheet.js";
+import { facesAt, type Stage, stagesOf } from "./tapes.js";
+
+/**
+ * Marking sheets of every ceiling and wall with openings, at a round scale, seen by the person who cuts: LOOKING UP,
+ * or FACING the wall. One for each stage that it is used at; the second is named "-after".
+ */
+export function surfaceMarks(order: Order): Sheet[] {
+  return surfacesToMark(order.job).flatMap((surface) =>
+    stagesOf(order.job.room, surface).map((stage, index) => surfaceSheet(order, surface, { stage, index })),
+  );
+}
+
+function surfaceSheet(order: Order, surface: Surface, used: { stage: Stage; index: number }): Sheet {
+  const at = surfaceAt(order, surface, used.stage);
+  const flags = flagsOf(order, surface);
+  const title = titleOf(order, surface, used.stage);
+  const { pages, whole } = fittedPages(order, {
+    sketch: surfaceSketch(order, at, flags),
+    facts: { title, faces: order.words.frame.faces[facesAt(used.stage)], ...facingFacts(order, surface) },
+    figuresTitle: order.words.marking.figures[surface.kind](surface.name),
+    parts: partsOf(order, at, flags),
+  });
+  return { name: nameOf(surface, used.index), trades: ["drywall"], title, pages, whole };
+}
+
+function partsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]) {
+  return [
+    countPart(order, at.openings),
+    keyPart(order, at.surface),
+    ...stepParts(order, at),
+    ...findingParts(order, flags),
+    ...cardParts(order, at, flags),
+  ];
+}
+
+function nameOf({ name, kind }: Surface, index: number): string {
+  return `${kind === "wall" ? `wall-${name}` : name}${index === 0 ? "" : "-after"}`;
+}
+
+/** A surface that is marked at two stages says which one. */
+function titleOf({ job, words }: Order, surface: Surface, stage: Stage): string {
+  const title = words.marking.title[surface.kind];
+  return stagesOf(job.room, surface).length === 1
+    ? title(surface.name)
+    : words.marking.staged[surface.kind](surface.name, stage);
+}
