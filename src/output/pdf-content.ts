@@ -160,17 +160,19 @@ function rectangle(item: Extract<Item, { kind: "rectangle" }>): string {
   const radiusMm = Math.min(cornerRadiusMm, widthMm / 2, heightMm / 2);
   const [left, right] = [corner.x + radiusMm, corner.x + widthMm - radiusMm];
   const [top, bottom] = [corner.y + radiusMm, corner.y + heightMm - radiusMm];
+  // From the top left clockwise, as SVG draws a rect, so that dashes fall alike.
   const centres = [
+    { x: right, y: top },
     { x: right, y: bottom },
     { x: left, y: bottom },
     { x: left, y: top },
-    { x: right, y: top },
   ];
   const quarter = ARCS_IN_CIRCLE / 4;
   const corners = centres.map((centre, index) => {
-    const from = ray(quarter * index);
+    const first = (quarter * (index + 3)) % ARCS_IN_CIRCLE;
+    const from = ray(first);
     const start = lineTo({ x: centre.x + radiusMm * from.x, y: centre.y + radiusMm * from.y });
-    return `${start} ${arcs(centre, radiusMm, { first: quarter * index, count: quarter })}`;
+    return `${start} ${arcs(centre, radiusMm, { first, count: quarter })}`;
   });
-  return `${moveTo({ x: corner.x + widthMm, y: bottom })} ${corners.join(" ")} h`;
+  return `${moveTo({ x: left, y: corner.y })} ${corners.join(" ")} h`;
 }

@@ -1,4 +1,18 @@
 import { BLACK, grey, type Item, type Page } from "../../src/drawing/drawing.js";
+import type { PdfOptions } from "../../src/output/pdf.js";
+
+export const PDF_OPTIONS: PdfOptions = {
+  title: "Den “north” / Estudio",
+  language: "es",
+  layerNames: {
+    cut: "Cut / Corte",
+    framing: "Framing / Estructura",
+    obstructions: "Obstructions / Obstáculos",
+    dimensions: "Dimensions / Medidas",
+    aim: "Aim / Apunte",
+    notes: "Notes / Notas",
+  },
+};
 
 const stroke = { widthMm: 0.35, ink: BLACK };
 
