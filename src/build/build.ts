@@ -1,8 +1,8 @@
-import { existsSync } from "node:fs";
 import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type OutputFile, type Plugin } from "esbuild";
+import { roomJsonSchema } from "../room/json-schema.js";
 import { prepareTypeface } from "./prepare-typeface.js";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
@@ -72,9 +72,6 @@ async function replaceProgram(files: readonly OutputFile[]): Promise<void> {
 
 /** The room file's JSON Schema beside the program, for editors. */
 async function writeRoomSchema(): Promise<void> {
-  const source = new URL("../room/json-schema.ts", import.meta.url);
-  if (!existsSync(source)) return;
-  const { roomJsonSchema } = await import(source.href);
   await writeFile(join(BUILT, "room.schema.json"), `${JSON.stringify(roomJsonSchema(), null, 2)}\n`);
 }
 
