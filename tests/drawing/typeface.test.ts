@@ -4,13 +4,13 @@ import { inflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
 import { missingGlyphs } from "../../src/drawing/coverage.js";
 import { TYPEFACE_FILES, typeface } from "../../src/drawing/typeface.js";
-import { readTypefaceFile, TYPEFACE_FOLDER } from "../../src/drawing/typeface-files.js";
+import { readTypefaceFile } from "../../src/drawing/typeface-files.js";
 import { InternalError } from "../../src/findings/internal-error.js";
 
 describe("the prepared typeface", () => {
   it.each(["regular", "bold"] as const)("%s: what a PDF embeds inflates to the whole cut", (face) => {
     const whole = readTypefaceFile(TYPEFACE_FILES.whole(face));
-    expect(inflateSync(readTypefaceFile(TYPEFACE_FILES.deflated(face)))).toEqual(whole);
+    expect(inflateSync(readTypefaceFile(TYPEFACE_FILES.deflated(face))).equals(whole)).toBe(true);
     expect(typeface(face).byteLength).toBe(whole.length);
   });
 
@@ -29,10 +29,6 @@ describe("the prepared typeface", () => {
 
   it("is our own mistake where it is missing", () => {
     expect(() => readTypefaceFile("no-such-face.ttf")).toThrow(InternalError);
-  });
-
-  it("leaves no half-written file behind", () => {
-    expect(readdirSync(TYPEFACE_FOLDER).filter((name) => /\.\d+$/u.test(name))).toEqual([]);
   });
 });
 
