@@ -55,13 +55,13 @@ export function cutItems(cut: Cut, centre: Point): Item[] {
     anchor: "middle",
     ink: BLACK,
   };
+  const flange: Item = { kind: "circle", centre, radiusMm: widthMm / 2 + 4, stroke: THIN };
   return [
     { kind: "group", layer: "cut", items: [outline] },
     line({ x: corner.x - 5, y: centre.y }, { x: right + 5, y: centre.y }),
     line({ x: centre.x, y: corner.y - 5 }, { x: centre.x, y: bottom + 5 }),
     line(corner, { x: right, y: bottom }),
-    { kind: "circle", centre, radiusMm: widthMm / 2 + 4, stroke: THIN },
-    ...(widthMm > 100 ? [words] : []),
+    ...(widthMm > 100 ? [flange, words] : []),
   ];
 }
 
