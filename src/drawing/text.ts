@@ -27,27 +27,44 @@ export function emMm({ capMm, face }: LetterSize): number {
   return (capMm * unitsPerEm) / capHeight;
 }
 
-const rowOf = (face: Typeface, character: string) => face.byCodePoint.get(character.codePointAt(0) ?? 0);
+/** Advance and ink of a text in units of the face. */
+interface Extent {
+  readonly advance: number;
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+/** Frames and tables say the same words on every page, so what was measured is kept. */
+const measured: Readonly<Record<Face, Map<string, Extent>>> = { regular: new Map(), bold: new Map() };
+
+function extentOf(text: string, face: Face): Extent {
+  const known = measured[face].get(text);
+  if (known !== undefined) return known;
+  const extent = addUp(drawable(text), typeface(face));
+  measured[face].set(text, extent);
+  return extent;
+}
+
+function addUp(text: string, { byCodePoint, capHeight }: Typeface): Extent {
+  const extent = { advance: 0, lowest: 0, highest: capHeight };
+  for (const character of text) {
+    const row = byCodePoint.get(character.codePointAt(0) ?? 0);
+    if (row === undefined) continue;
+    extent.advance += row[2];
+    extent.lowest = Math.min(extent.lowest, row[3]);
+    extent.highest = Math.max(extent.highest, row[4]);
+  }
+  return extent;
+}
 
 /**
  * Width of a text and its ink above and below the baseline, in mm, by the advances of the embedded face, without
  * kerning, as both back ends draw it. A character without a glyph counts as what is drawn instead.
  */
 export function measureText(text: string, { capMm, face }: LetterSize): TextSize {
-  const metrics = typeface(face);
-  const unitMm = capMm / metrics.capHeight;
-  const size = { advance: 0, lowest: 0, highest: metrics.capHeight };
-  for (const character of drawable(text)) {
-    const [, , advance, lowest, highest] = rowOf(metrics, character) ?? [0, 0, 0, 0, 0];
-    size.advance += advance;
-    size.lowest = Math.min(size.lowest, lowest);
-    size.highest = Math.max(size.highest, highest);
-  }
-  return {
-    widthMm: size.advance * unitMm,
-    ascentMm: size.highest * unitMm,
-    descentMm: Math.abs(size.lowest) * unitMm,
-  };
+  const { advance, lowest, highest } = extentOf(text, face);
+  const unitMm = capMm / typeface(face).capHeight;
+  return { widthMm: advance * unitMm, ascentMm: highest * unitMm, descentMm: Math.abs(lowest) * unitMm };
 }
 
 export interface Fit {
@@ -86,27 +103,28 @@ export function wrapText(text: string, column: Column): readonly string[] {
 const fits = (text: string, column: Column): boolean =>
   measureText(text, column).widthMm <= column.widthMm + EPSILON_MM;
 
-function wrapWords(words: readonly string[], column: Column): readonly string[] {
-  const lines: string[] = [];
-  for (const piece of words.flatMap((word) => breakWord(word, column))) {
-    const line = lines.at(-1);
-    const longer = line === undefined ? piece : `${line} ${piece}`;
-    if (line !== undefined && fits(longer, column)) lines[lines.length - 1] = longer;
-    else lines.push(piece);
-  }
-  return lines;
-}
+const wrapWords = (words: readonly string[], column: Column): readonly string[] =>
+  filled(
+    words.flatMap((word) => (fits(word, column) ? [word] : filled([...word], "", column))),
+    " ",
+    column,
+  );
 
-/** A word in pieces that fit; the pieces of a broken word fill their lines, so that no space can come between two. */
-function breakWord(word: string, column: Column): readonly string[] {
-  if (fits(word, column)) return [word];
-  const pieces: string[] = [];
-  for (const character of word) {
-    const piece = pieces.at(-1);
-    if (piece !== undefined && fits(piece + character, column)) pieces[pieces.length - 1] = piece + character;
-    else pieces.push(character);
+/** Pieces joined into lines that fit, as many to a line as go; widths add up, since nothing is kerned. */
+function filled(pieces: readonly string[], between: string, column: Column): readonly string[] {
+  const betweenMm = measureText(between, column).widthMm;
+  const lines: { text: string; widthMm: number }[] = [];
+  for (const piece of pieces) {
+    const { widthMm } = measureText(piece, column);
+    const line = lines.at(-1);
+    if (line !== undefined && line.widthMm + betweenMm + widthMm <= column.widthMm + EPSILON_MM) {
+      line.text += between + piece;
+      line.widthMm += betweenMm + widthMm;
+    } else {
+      lines.push({ text: piece, widthMm });
+    }
   }
-  return pieces;
+  return lines.map(({ text }) => text);
 }
 
 const BEFORE: Readonly<Record<Text["anchor"], number>> = { start: 0, middle: 0.5, end: 1 };
