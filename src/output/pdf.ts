@@ -1,22 +1,15 @@
 import { createHash } from "node:crypto";
 import { PDFContext, type PDFDict, PDFHexString, type PDFRef, PDFStreamWriter, PDFString } from "pdf-lib";
 import type { Layer, Page } from "../drawing/drawing.js";
-import { InternalError } from "../findings/internal-error.js";
-import { MAX_PAGE_SIDE_PDF_UNITS, PDF_UNITS_PER_INCH } from "../standards/page-units.js";
-import { MM_PER_INCH } from "../units/definitions.js";
 import { cleanText } from "./clean-text.js";
-import { factor, figure } from "./figure.js";
-import { contentOf, type Noted } from "./pdf-content.js";
+import type { Noted } from "./pdf-content.js";
 import { embedFont } from "./pdf-font.js";
 import { type LayerRefs, layerProperties, layersOf } from "./pdf-layers.js";
-import { outlineOf } from "./pdf-outline.js";
-import { FONT_KEY, noGlyphs } from "./pdf-text.js";
+import { type Bookmark, outlineOf } from "./pdf-outline.js";
+import { addPage, drawPage, type PrinterCorrection, together } from "./pdf-page.js";
+import { FONT_KEY } from "./pdf-text.js";
 
-/** Nominal length over the one measured on paper, in each direction of the page; 1 where the printer is true. */
-export interface PrinterCorrection {
-  readonly x: number;
-  readonly y: number;
-}
+export type { PrinterCorrection } from "./pdf-page.js";
 
 export interface PdfOptions {
   readonly title: string;
@@ -30,8 +23,6 @@ export interface PdfOptions {
 }
 
 const PRODUCER = "baymark";
-const UNITS_PER_MM = PDF_UNITS_PER_INCH / MM_PER_INCH;
-const NO_CORRECTION: PrinterCorrection = { x: 1, y: 1 };
 
 /**
  * The pages as one PDF, each page exactly its size, its content in one stream. The same pages give the same bytes:
@@ -40,19 +31,25 @@ const NO_CORRECTION: PrinterCorrection = { x: 1, y: 1 };
  */
 export async function writePdf(pages: readonly Page[], options: PdfOptions): Promise<Uint8Array> {
   const context = PDFContext.create();
-  const noted: Noted = { glyphs: noGlyphs(), layers: new Set() };
-  const contents = pages.map((page) => framed(page, contentOf(page, noted), options.correction));
+  const drawn = pages.map((page) => drawPage(context, page, options.correction));
+  const noted = together(drawn);
   const layers = layersOf(context, noted.layers, options.layerNames);
   const resources = context.register(context.obj(resourcesOf(context, noted, layers)));
   const tree = context.nextRef();
-  const kids = pages.map((page, index) =>
-    addPage(context, { page, tree, resources, content: contents[index] ?? "" }),
-  );
+  const leaves = pages.flatMap((page, index) => {
+    const own = drawn[index];
+    return own === undefined
+      ? []
+      : [{ title: page.title, page: addPage(context, page, own, { tree, resources }) }];
+  });
+  const kids = leaves.map(({ page }) => page);
   context.assign(tree, context.obj({ Type: "Pages", Kids: kids, Count: kids.length }));
-  const catalog = catalogOf(context, { tree, pages, kids, layers, options });
-  context.trailerInfo.Root = context.register(catalog);
+  context.trailerInfo.Root = context.register(catalogOf(context, { tree, leaves, layers, options }));
   context.trailerInfo.Info = context.register(informationOf(context, options));
-  context.trailerInfo.ID = identifierOf(context, [JSON.stringify(options), ...contents]);
+  context.trailerInfo.ID = identifierOf(context, [
+    JSON.stringify(options),
+    ...drawn.map(({ content }) => content),
+  ]);
   return PDFStreamWriter.forContext(
     context,
     Number.POSITIVE_INFINITY,
@@ -62,50 +59,6 @@ export async function writePdf(pages: readonly Page[], options: PdfOptions): Pro
 }
 
 const OBJECTS_IN_STREAM = 100;
-
-function pageSide(sideMm: number): number {
-  const units = sideMm * UNITS_PER_MM;
-  // Lengths carried over from inches may come out a hair above: the rounding at output decides.
-  if (!(units > 0 && Number(figure(units)) <= MAX_PAGE_SIDE_PDF_UNITS)) {
-    throw new InternalError(`no page can have a side of ${sideMm} mm`);
-  }
-  return Number(figure(units));
-}
-
-function refuseBadFactor(value: number): void {
-  if (!(value > 0 && Number.isFinite(value)))
-    throw new InternalError(`${value} is no correction of a printer`);
-}
-
-/** Content with the matrix before it that turns millimetres, y down, into PDF units, y up, and corrects the printer. */
-function framed(page: Page, content: string, correction = NO_CORRECTION): string {
-  refuseBadFactor(correction.x);
-  refuseBadFactor(correction.y);
-  const centre = { x: (page.widthMm * UNITS_PER_MM) / 2, y: (page.heightMm * UNITS_PER_MM) / 2 };
-  const left = centre.x * (1 - correction.x);
-  const top = centre.y * (1 + correction.y);
-  const matrix = [correction.x * UNITS_PER_MM, 0, 0, -correction.y * UNITS_PER_MM, left, top];
-  return `${matrix.map(factor).join(" ")} cm\n${MITRE_LIMIT} M\n${content}\n`;
-}
-
-/** As in SVG, where 4 is the default, so that both draw the same corners; PDF's own is 10. */
-const MITRE_LIMIT = 4;
-
-interface PageParts {
-  readonly page: Page;
-  readonly tree: PDFRef;
-  readonly resources: PDFRef;
-  readonly content: string;
-}
-
-/** Never with a UserUnit: two of four readers ignore it and print at the wrong scale (measured). */
-function addPage(context: PDFContext, { page, tree, resources, content }: PageParts): PDFRef {
-  const box = [0, 0, pageSide(page.widthMm), pageSide(page.heightMm)];
-  const stream = context.register(context.flateStream(content));
-  return context.register(
-    context.obj({ Type: "Page", Parent: tree, MediaBox: box, Resources: resources, Contents: stream }),
-  );
-}
 
 function resourcesOf(context: PDFContext, noted: Noted, layers: LayerRefs) {
   const faces = (["regular", "bold"] as const).filter((face) => noted.glyphs[face].size > 0);
@@ -118,17 +71,13 @@ function resourcesOf(context: PDFContext, noted: Noted, layers: LayerRefs) {
 
 interface CatalogParts {
   readonly tree: PDFRef;
-  readonly pages: readonly Page[];
-  readonly kids: readonly PDFRef[];
+  readonly leaves: readonly Bookmark[];
   readonly layers: LayerRefs;
   readonly options: PdfOptions;
 }
 
-function catalogOf(context: PDFContext, { tree, pages, kids, layers, options }: CatalogParts): PDFDict {
-  const bookmarks = outlineOf(
-    context,
-    pages.map((page, index) => ({ title: page.title, page: kids[index] ?? tree })),
-  );
+function catalogOf(context: PDFContext, { tree, leaves, layers, options }: CatalogParts): PDFDict {
+  const bookmarks = outlineOf(context, leaves);
   return context.obj({
     Type: "Catalog",
     Pages: tree,

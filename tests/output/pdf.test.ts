@@ -159,6 +159,13 @@ describe("a printer's correction", () => {
     expect((await document.getPage(1)).view[3]).toBeCloseTo((297 / 25.4) * 72, 3);
     await document.destroy();
   });
+
+  it("of one printer is not kept for the next", async () => {
+    const plain = await writePdf([SAMPLE], PDF_OPTIONS);
+    const corrected = await writePdf([SAMPLE], { ...PDF_OPTIONS, correction: { x: 1.01, y: 1 } });
+    expect(Buffer.compare(corrected, plain)).not.toBe(0);
+    expect(Buffer.compare(await writePdf([SAMPLE], PDF_OPTIONS), plain)).toBe(0);
+  });
 });
 
 describe("the same pages", () => {

@@ -1,0 +1,98 @@
+import { type PDFContext, PDFRawStream, type PDFRef } from "pdf-lib";
+import type { Face, Layer, Page } from "../drawing/drawing.js";
+import { InternalError } from "../findings/internal-error.js";
+import { MAX_PAGE_SIDE_PDF_UNITS, PDF_UNITS_PER_INCH } from "../standards/page-units.js";
+import { MM_PER_INCH } from "../units/definitions.js";
+import { factor, figure } from "./figure.js";
+import { contentOf, type Noted } from "./pdf-content.js";
+import { noGlyphs } from "./pdf-text.js";
+
+/** Nominal length over the one measured on paper, in each direction of the page; 1 where the printer is true. */
+export interface PrinterCorrection {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A page as its content stream, before and after it is deflated, and what it needs of the document around it. */
+export interface DrawnPage extends Noted {
+  readonly content: string;
+  readonly deflated: Uint8Array;
+}
+
+const UNITS_PER_MM = PDF_UNITS_PER_INCH / MM_PER_INCH;
+const NO_CORRECTION: PrinterCorrection = { x: 1, y: 1 };
+
+interface Remembered {
+  readonly correction: PrinterCorrection;
+  readonly drawn: DrawnPage;
+}
+
+/** A page stands in the whole packet and in its trade's, and is drawn for the first of them only. */
+const remembered = new WeakMap<Page, Remembered>();
+
+/** Draws a page; `context` lends its deflating and keeps nothing. */
+export function drawPage(context: PDFContext, page: Page, correction = NO_CORRECTION): DrawnPage {
+  const before = remembered.get(page);
+  if (before?.correction.x === correction.x && before.correction.y === correction.y) return before.drawn;
+  const noted: Noted = { glyphs: noGlyphs(), layers: new Set<Layer>() };
+  const content = framed(page, contentOf(page, noted), correction);
+  const drawn = { ...noted, content, deflated: context.flateStream(content).getContents() };
+  remembered.set(page, { correction, drawn });
+  return drawn;
+}
+
+/** What all pages together need. */
+export function together(pages: readonly DrawnPage[]): Noted {
+  const of = (face: Face) => new Map(pages.flatMap(({ glyphs }) => [...glyphs[face]]));
+  return {
+    glyphs: { regular: of("regular"), bold: of("bold") },
+    layers: new Set(pages.flatMap(({ layers }) => [...layers])),
+  };
+}
+
+function refuseBadFactor(value: number): void {
+  if (!(value > 0 && Number.isFinite(value)))
+    throw new InternalError(`${value} is no correction of a printer`);
+}
+
+/** Content with the matrix before it that turns millimetres, y down, into PDF units, y up, and corrects the printer. */
+function framed(page: Page, content: string, correction: PrinterCorrection): string {
+  refuseBadFactor(correction.x);
+  refuseBadFactor(correction.y);
+  const centre = { x: (page.widthMm * UNITS_PER_MM) / 2, y: (page.heightMm * UNITS_PER_MM) / 2 };
+  const left = centre.x * (1 - correction.x);
+  const top = centre.y * (1 + correction.y);
+  const matrix = [correction.x * UNITS_PER_MM, 0, 0, -correction.y * UNITS_PER_MM, left, top];
+  return `${matrix.map(factor).join(" ")} cm\n${MITRE_LIMIT} M\n${content}\n`;
+}
+
+/** As in SVG, where 4 is the default, so that both draw the same corners; PDF's own is 10. */
+const MITRE_LIMIT = 4;
+
+function pageSide(sideMm: number): number {
+  const units = sideMm * UNITS_PER_MM;
+  // Lengths carried over from inches may come out a hair above: the rounding at output decides.
+  if (!(units > 0 && Number(figure(units)) <= MAX_PAGE_SIDE_PDF_UNITS)) {
+    throw new InternalError(`no page can have a side of ${sideMm} mm`);
+  }
+  return Number(figure(units));
+}
+
+interface Around {
+  readonly tree: PDFRef;
+  readonly resources: PDFRef;
+}
+
+/** Adds a page to the document. Never with a UserUnit: two of four readers ignore it and print it wrong (measured). */
+export function addPage(context: PDFContext, page: Page, { deflated }: DrawnPage, around: Around): PDFRef {
+  const stream = context.obj({ Filter: "FlateDecode", Length: deflated.length });
+  return context.register(
+    context.obj({
+      Type: "Page",
+      Parent: around.tree,
+      MediaBox: [0, 0, pageSide(page.widthMm), pageSide(page.heightMm)],
+      Resources: around.resources,
+      Contents: context.register(PDFRawStream.of(stream, deflated)),
+    }),
+  );
+}
