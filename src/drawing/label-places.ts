@@ -9,6 +9,8 @@ export interface LabelWish {
   /** Where its middle may stand, best first. */
   readonly middles: readonly PagePoint[];
   readonly draw: (middle: PagePoint) => readonly Item[];
+  /** Another form of it, narrower or farther off, where this one has no place. */
+  readonly otherwise?: LabelWish;
 }
 
 /** A label's items where it came to stand; null where it found no free place and was left out. */
@@ -24,11 +26,20 @@ export function placeLabels(
 ): Placed[] {
   const occupied = [...taken];
   return wishes.map((wish) => {
-    const middle = wish.middles.find((each) => isFree(boxAbout(each, wish), occupied, bounds));
-    if (middle === undefined) return null;
-    occupied.push(boxAbout(middle, wish));
-    return wish.draw(middle);
+    const found = firstPlace(wish, occupied, bounds);
+    if (found !== null) occupied.push(found.box);
+    return found?.items ?? null;
   });
+}
+
+function firstPlace(
+  wish: LabelWish,
+  occupied: readonly Window[],
+  bounds: Window,
+): { readonly box: Window; readonly items: readonly Item[] } | null {
+  const middle = wish.middles.find((each) => isFree(boxAbout(each, wish), occupied, bounds));
+  if (middle !== undefined) return { box: boxAbout(middle, wish), items: wish.draw(middle) };
+  return wish.otherwise === undefined ? null : firstPlace(wish.otherwise, occupied, bounds);
 }
 
 interface Size {
@@ -59,30 +70,21 @@ const middleOf = ({ x, y, widthMm, heightMm }: Window): PagePoint => point(x + w
 const nearestIn = ({ x, y, widthMm, heightMm }: Window, at: PagePoint): PagePoint =>
   point(Math.min(Math.max(at.x, x), x + widthMm), Math.min(Math.max(at.y, y), y + heightMm));
 
-/** Middles for a label beside a box, right, left, below, above and at its corners, then the same farther off. */
+/** Middles for a label beside a box: right, left, below and above it, further along its sides, at its corners; then the same farther off. */
 export function middlesAround(box: Window, size: Size, distancesMm: readonly number[]): PagePoint[] {
-  const centre = point(box.x + box.widthMm / 2, box.y + box.heightMm / 2);
+  const { x, y } = middleOf(box);
   return distancesMm.flatMap((distance) => {
-    const x = (box.widthMm + size.widthMm) / 2 + distance;
-    const y = (box.heightMm + size.heightMm) / 2 + distance;
-    return AROUND.map(([across, down]) => point(centre.x + across * x, centre.y + down * y));
+    const across = (box.widthMm + size.widthMm) / 2 + distance;
+    const down = (box.heightMm + size.heightMm) / 2 + distance;
+    return ALONG.flatMap((part) => [
+      ...[across, -across].map((aside) => point(x + aside, y + part * down)),
+      ...[down, -down].map((aside) => point(x + part * across, y + aside)),
+    ]);
   });
 }
 
-const AROUND: readonly (readonly [number, number])[] = [
-  [1, 0],
-  [-1, 0],
-  [0, 1],
-  [0, -1],
-  [1, 1],
-  [-1, 1],
-  [1, -1],
-  [-1, -1],
-  [1, 0.5],
-  [-1, 0.5],
-  [1, -0.5],
-  [-1, -0.5],
-];
+/** Parts of the way from the middle of a side to its corner. */
+const ALONG: readonly number[] = [0, 0.5, -0.5, 1, -1, 0.25, -0.25, 0.75, -0.75];
 
 /** Middles on a line between two points, from its middle outward. */
 export function middlesAlong(from: PagePoint, to: PagePoint): PagePoint[] {

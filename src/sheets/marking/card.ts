@@ -15,7 +15,7 @@ import type { Order } from "../sheet.js";
 import { edgeFacing, type Stage, tapesOf } from "../tapes.js";
 import { type Datum, dataBoxes, type Place } from "../template/data-boxes.js";
 import { type Flag, flagAt, flagSize } from "./flags.js";
-import { reasonsNotToCut } from "./reasons.js";
+import { codesAgainst } from "./reasons.js";
 import { tolerated } from "./steps.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
@@ -93,7 +93,7 @@ function flagRow(flags: readonly Flag[], x: number, y: number) {
 function warnings(order: Order, opening: Opening): string[] {
   const { words } = order;
   return [
-    ...(opening.mustNotCut ? reasonsNotToCut(order, opening).map(words.marking.card.doNotCut) : []),
+    ...(opening.mustNotCut ? [words.marking.card.doNotCut(codesAgainst(order, opening))] : []),
     ...(opening.placed === "best" ? [words.frame.computedNotFrozen] : []),
   ];
 }

@@ -1,4 +1,4 @@
-import { point, rectangle, text } from "../../drawing/pen.js";
+import { type Box, point, rectangle, text } from "../../drawing/pen.js";
 import { measureText } from "../../drawing/text.js";
 import { LINE_PITCH, textBlock } from "../../drawing/text-block.js";
 import type { Opening } from "../../job.js";
@@ -7,26 +7,44 @@ import type { Order } from "../sheet.js";
 import { type Inline, inlines } from "./inline.js";
 
 const ID_MM = 3.5;
+const SMALL_MM = 2.5;
 const TICK_MM = 4;
 
-/** How many openings there are, and a box to tick for each that is to be cut. */
+/**
+ * How many openings there are, and a box to tick for each that is to be cut. Where little is free the number alone, so
+ * that it is on the page of the drawing.
+ */
 export function countPart(order: Order, openings: readonly Opening[]): Part {
   const { job, words } = order;
   const said = words.marking.count(openings.length, job.openings.length);
-  return headed(
-    ({ x, y, widthMm }) => textBlock(said, { x, y, widthMm, capMm: ID_MM, face: "bold" }),
-    inlines(openings.map((opening) => tick(order, opening))),
-  );
+  const ticks = inlines(openings.map((opening) => tick(order, opening)));
+  return numbered(said, ticks);
 }
+
+/** A number in words over what is to be ticked; smaller, and alone, where that is all that fits. */
+export function numbered(said: string, ticks: Part): Part {
+  const at =
+    (capMm: number) =>
+    ({ x, y, widthMm }: Box) =>
+      textBlock(said, { x, y, widthMm, capMm, face: "bold" });
+  return (free, fresh) =>
+    headed(at(ID_MM), ticks)(free, fresh) ?? headed(at(SMALL_MM), later(ticks))(free, fresh);
+}
+
+/** A part that goes on in the next place. */
+const later =
+  (part: Part): Part =>
+  ({ heightMm }) =>
+    heightMm < 0 ? null : { items: [], heightMm: 0, rest: part };
 
 function tick({ words }: Order, { speaker, mustNotCut }: Opening): Inline {
   if (!mustNotCut) return ticked(speaker.id);
-  const said = words.marking.notHere(speaker.id);
-  const { widthMm } = measureText(said, { capMm: 2.5, face: "regular" });
+  const said = `${speaker.id}: ${words.frame.doNotCut}`;
+  const { widthMm } = measureText(said, { capMm: SMALL_MM, face: "regular" });
   return {
     widthMm,
     heightMm: ID_MM * LINE_PITCH,
-    draw: ({ x, y }) => [text(point(x, y + TICK_MM), said, { capMm: 2.5 })],
+    draw: ({ x, y }) => [text(point(x, y + TICK_MM), said, { capMm: SMALL_MM })],
   };
 }
 

@@ -11,6 +11,8 @@ import type { Heights } from "./view.js";
 
 const HEIGHTS: Heights = { smallMm: 2.5, wallMm: 3.5, idMm: 3.5 };
 const GAP_MM = 2;
+/** A drawing is not made smaller than this to bring its figures onto its page. Our own choice: at 1:50 a stud is 1 mm. */
+const LEAST_READABLE = 50;
 
 /** A drawing at a round ratio with its figures. */
 export interface Fitted {
@@ -73,15 +75,15 @@ function choose(order: Order, fitted: Fitted): Candidate {
   const [largest] = candidates;
   if (largest === undefined) return forced(order, fitted);
   const onOnePage = candidates.find(({ waiting }) => waiting === 0);
-  return onOnePage !== undefined && onOnePage.ratio <= 2 * largest.ratio ? onOnePage : largest;
+  const { ratio } = onOnePage ?? largest;
+  return ratio <= 2 * largest.ratio && ratio <= LEAST_READABLE ? (onOnePage ?? largest) : largest;
 }
 
-/** Of both ways up at one ratio the one that leaves fewer parts waiting; null where neither holds the drawing and its first part. */
+/** Of both ways up at one ratio the one that leaves fewer parts waiting; null where neither holds the drawing. */
 function bestAt(order: Order, fitted: Fitted, ratio: number): Candidate | null {
   const fitting = liesOf(order)
     .map((size) => candidate(order, fitted, ratio, size))
-    .filter(({ area, drawing }) => drawing.widthMm <= area.widthMm && drawing.heightMm <= area.heightMm)
-    .filter(({ waiting }) => waiting < fitted.parts.length);
+    .filter(({ area, drawing }) => drawing.widthMm <= area.widthMm && drawing.heightMm <= area.heightMm);
   return fitting.reduce<Candidate | null>(
     (best, each) => (best === null || each.waiting < best.waiting ? each : best),
     null,

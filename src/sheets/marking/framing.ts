@@ -3,6 +3,7 @@ import { hatch } from "../../drawing/hatch.js";
 import { label } from "../../drawing/label.js";
 import { middlesAlong } from "../../drawing/label-places.js";
 import { dashed, line, outline, PEN, point } from "../../drawing/pen.js";
+import { measureText, wrapText } from "../../drawing/text.js";
 import type { Polygon } from "../../geometry/shape.js";
 import { directionOf, minus, plus, quarterTurn, times } from "../../geometry/surface-point.js";
 import type { Framing, Member, Surface } from "../../room/room.js";
@@ -10,7 +11,7 @@ import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
 import { LINES } from "./lines.js";
 import type { Piece, WordsWish } from "./sketch.js";
-import type { View } from "./view.js";
+import { extentOf, type View } from "./view.js";
 
 /** Distance of the lines that cover what is unknown, on the page. */
 const HATCH_MM = 4;
@@ -29,10 +30,7 @@ export function framingPiece(order: Order, surface: Surface, outlineNow: Polygon
       ...unknown.flatMap((area) => hatch(area.map(view.place), HATCH_MM)),
       ...members.flatMap((member) => memberItems(member, view)),
     ],
-    wishes: [
-      ...unknown.map((area) => saying(order.words.marking.framingUnknown, middlesIn(area, view), view)),
-      ...assumed(order, framing, view),
-    ],
+    wishes: [...unknown.map((area) => unknownWish(order, area, view)), ...assumed(order, framing, view)],
   };
 }
 
@@ -57,15 +55,29 @@ function assumed(order: Order, framing: Framing, view: View): WordsWish[] {
     ({ kind, basis }) => basis === "assumed" && (kind === "joist" || kind === "stud"),
   );
   if (repeated.length === 0) return [];
-  const middles = repeated.flatMap(({ from, to }) => middlesAlong(view.place(from), view.place(to)));
-  return [{ ...saying(order.words.marking.assumed, middles, view), optional: true }];
+  const { box } = view;
+  const centre = point(box.x + box.widthMm / 2, box.y + box.heightMm / 2);
+  const away = (each: PagePoint): number => Math.hypot(each.x - centre.x, each.y - centre.y);
+  const middles = repeated
+    .flatMap(({ from, to }) => middlesAlong(view.place(from), view.place(to)))
+    .sort((a, b) => away(a) - away(b));
+  return [{ ...saying(order.words.marking.assumed, 0, view), middles, optional: true }];
 }
 
-/** A few words in bold, the languages one under the other. */
-export function saying(words: string, middles: readonly PagePoint[], view: View): WordsWish {
-  const lines = words.split(BETWEEN_LANGUAGES);
-  const { smallMm } = view.heights;
-  return { ...label(lines.map((each) => ({ words: each, capMm: smallMm, face: "bold" }))), middles };
+/** A few words in bold inside a width, the languages one under the other. */
+function saying(words: string, widthMm: number, { heights }: View) {
+  const style = { capMm: heights.smallMm, face: "bold" } as const;
+  const widest = Math.max(...words.split(" ").map((word) => measureText(word, style).widthMm));
+  const lines = words
+    .split(BETWEEN_LANGUAGES)
+    .flatMap((each) => wrapText(each, { ...style, widthMm: Math.max(widest, widthMm) }));
+  return label(lines.map((line) => ({ ...style, words: line })));
+}
+
+function unknownWish({ words }: Order, area: Polygon, view: View): WordsWish {
+  const { widthMm } = extentOf(area);
+  const said = saying(words.marking.framingUnknown, view.shrunk(widthMm) - 2, view);
+  return { ...said, middles: middlesIn(area, view) };
 }
 
 /** Places over the box of an area, its middle first. */

@@ -1,16 +1,18 @@
-import type { Item, PagePoint, Stroke, Window } from "../../drawing/drawing.js";
-import { label } from "../../drawing/label.js";
-import { boxAbout, type LabelWish, leader, middlesAround } from "../../drawing/label-places.js";
+import type { Face, Item, PagePoint, Stroke, Window } from "../../drawing/drawing.js";
+import { type Label, type LabelLine, label } from "../../drawing/label.js";
+import { boxAbout, type LabelWish, leader, middlesAround, middlesOver } from "../../drawing/label-places.js";
 import { circle, line, PEN, point, rectangle } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
 import { grown } from "../../drawing/touches.js";
+import { InternalError } from "../../findings/internal-error.js";
 import type { Obstruction, Surface } from "../../room/room.js";
 import type { Order } from "../sheet.js";
 import { LINES } from "./lines.js";
 import type { Piece } from "./sketch.js";
 import { boxBetween, type View } from "./view.js";
 
-const LABEL_MM = 34;
+const WIDE_MM = 46;
+const LABEL_MM = 28;
 
 /** What an opening must stay away from: its outline, the outline to keep off it, its name; said so where it lies behind. */
 export function obstructionsPiece(order: Order, surface: Surface, view: View): Piece {
@@ -19,8 +21,12 @@ export function obstructionsPiece(order: Order, surface: Surface, view: View): P
     rank: 2,
     items: surface.obstructions.flatMap((obstruction) => obstructionItems(obstruction, view)),
     wishes: surface.obstructions.map((obstruction) => nameOf(order, obstruction, view)),
+    taken: surface.obstructions.map((obstruction) => boxOf(obstruction, view)).filter(isSmall),
   };
 }
+
+/** Smaller than words: they would hide it. */
+const isSmall = ({ widthMm, heightMm }: Window): boolean => widthMm < LABEL_MM && heightMm < LABEL_MM / 2;
 
 function obstructionItems(obstruction: Obstruction, view: View): Item[] {
   const body = obstruction.behindMm === null ? PEN.outline : LINES.behind;
@@ -59,27 +65,35 @@ function boxOf({ area }: Obstruction, view: View): Window {
   return { x: x - radius, y: y - radius, widthMm: 2 * radius, heightMm: 2 * radius };
 }
 
+/** Wide beside it, else narrow beside it, else anywhere with a line to it. */
 function nameOf(order: Order, obstruction: Obstruction, view: View): LabelWish {
-  const { words, measure } = order;
-  const { name, keepMm, behindMm } = obstruction;
-  const { smallMm: capMm } = view.heights;
-  const said = [
-    ...(keepMm > 0 ? [words.marking.keep(measure.tape(keepMm))] : []),
-    ...(behindMm === null ? [] : [words.marking.behind(measure.tape(behindMm))]),
-  ].flatMap((phrase) => wrapText(phrase, { capMm, face: "regular", widthMm: LABEL_MM }));
-  const names = wrapText(name, { capMm, face: "bold", widthMm: LABEL_MM });
-  const all = label([
-    ...names.map((line) => ({ words: line, capMm, face: "bold" as const })),
-    ...said.map((line) => ({ words: line, capMm, face: "regular" as const })),
-  ]);
   const box = boxOf(obstruction, view);
-  const [x, y] = [box.x + box.widthMm / 2, box.y + box.heightMm / 2];
-  const inside = [0.5, 0.3, 0.7, 0.15, 0.85].map((part) =>
-    box.widthMm > box.heightMm ? point(box.x + box.widthMm * part, y) : point(x, box.y + box.heightMm * part),
+  const centre = point(box.x + box.widthMm / 2, box.y + box.heightMm / 2);
+  const [wide, narrow] = [WIDE_MM, LABEL_MM].map((widthMm) =>
+    label(linesOf(order, obstruction, { widthMm, capMm: view.heights.smallMm })),
   );
-  return {
-    ...all,
-    draw: (middle) => [...leader(box, boxAbout(middle, all)), ...all.draw(middle)],
-    middles: [...inside, ...middlesAround(box, all, [1, 4, 8, 14])],
+  if (wide === undefined || narrow === undefined) throw new InternalError("two forms of a name");
+  const near = (words: Label): LabelWish => {
+    const holds = words.widthMm < box.widthMm && words.heightMm < box.heightMm;
+    return {
+      ...words,
+      draw: (middle) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
+      middles: [...(holds ? [centre] : []), ...middlesAround(box, words, [1, 4, 8, 14])],
+    };
   };
+  const anywhere = { ...near(narrow), middles: middlesOver(view.box, centre, 4) };
+  return { ...near(wide), otherwise: { ...near(narrow), otherwise: anywhere } };
+}
+
+function linesOf(
+  { words, measure }: Order,
+  { name, keepMm, behindMm }: Obstruction,
+  { widthMm, capMm }: { widthMm: number; capMm: number },
+): LabelLine[] {
+  const keep = keepMm > 0 ? measure.tape(keepMm) : null;
+  const behind = behindMm === null ? null : measure.tape(behindMm);
+  const said = keep === null && behind === null ? [] : [words.marking.obstruction(keep, behind)];
+  const wrapped = (phrase: string, face: Face): LabelLine[] =>
+    wrapText(phrase, { capMm, face, widthMm }).map((line) => ({ words: line, capMm, face }));
+  return [...wrapped(name, "bold"), ...said.flatMap((phrase) => wrapped(phrase, "regular"))];
 }

@@ -1,5 +1,5 @@
 import type { Item, PagePoint, Window } from "../../drawing/drawing.js";
-import { type LabelLine, label } from "../../drawing/label.js";
+import { type Label, type LabelLine, label } from "../../drawing/label.js";
 import { boxAbout, type LabelWish, leader, middlesAround, middlesOver } from "../../drawing/label-places.js";
 import { arrow, circle, dashed, line, PEN, point, rectangle } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
@@ -9,11 +9,12 @@ import type { Opening } from "../../job.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
 import { type Flag, flagAt, flagSize } from "./flags.js";
-import { reasonsNotToCut } from "./reasons.js";
+import { codesAgainst } from "./reasons.js";
 import type { Piece } from "./sketch.js";
 import type { View } from "./view.js";
 
-const LABEL_MM = 42;
+const WIDE_MM = 42;
+const LABEL_MM = 28;
 /** How far a centre's cross and an aim arrow reach beyond the opening's outline, in capitals of the sheet. */
 const CROSS_BEYOND = 0.8;
 const ARROW_BEYOND = 3;
@@ -32,7 +33,9 @@ export function openingsPiece(
       cutLine(opening, view),
       ...(opening.mustNotCut ? struckOut(opening, view) : centreCross(opening, view)),
     ]),
-    wishes: openings.map((opening) => nameOf(order, opening, flags, view)),
+    wishes: openings.map((opening) =>
+      nameOf(order, opening, flags, { box: openingBox(opening, view), view }),
+    ),
     taken: openings.map((opening) => openingBox(opening, view)),
   };
 }
@@ -71,14 +74,42 @@ function struckOut(opening: Opening, view: View): Item[] {
   ];
 }
 
-/** Id with the numbers of its findings; under it what forbids to cut, or that the place is not frozen. */
-function nameOf(order: Order, opening: Opening, flags: readonly Flag[], view: View): LabelWish {
+interface Named {
+  /** What the name stands beside, on the page. */
+  readonly box: Window;
+  readonly view: View;
+}
+
+/**
+ * Id with the numbers of its findings; under it what forbids to cut, or that the place is not frozen. Wide beside the
+ * opening, else narrow beside it, else anywhere with a line to it.
+ */
+export function nameOf(order: Order, opening: Opening, flags: readonly Flag[], named: Named): LabelWish {
   const own = flags.filter(({ finding }) => finding.speaker === opening.speaker.id);
+  const form = (widthMm: number): Label =>
+    nameLabel(order, opening, { flags: own, widthMm, view: named.view });
+  const { box, view } = named;
+  const near = (words: Label): LabelWish => ({
+    ...words,
+    draw: (middle) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
+    middles: middlesAround(grown(box, 0.5), words, [1, 3, 6, 10]),
+  });
+  const narrow = near(form(LABEL_MM));
+  const centre = point(box.x + box.widthMm / 2, box.y + box.heightMm / 2);
+  const anywhere = { ...narrow, middles: middlesOver(view.box, centre, 4) };
+  return { ...near(form(WIDE_MM)), otherwise: { ...narrow, otherwise: anywhere } };
+}
+
+function nameLabel(
+  order: Order,
+  opening: Opening,
+  { flags, widthMm, view }: { flags: readonly Flag[]; widthMm: number; view: View },
+): Label {
   const { idMm, smallMm } = view.heights;
-  const flagsMm = own.reduce((sum, flag) => sum + flagSize(flag, smallMm).widthMm + 0.6, 0);
+  const flagsMm = flags.reduce((sum, flag) => sum + flagSize(flag, smallMm).widthMm + 0.6, 0);
   const id = label([{ words: opening.speaker.id, capMm: idMm, face: "bold" }]);
-  const below = label(linesBelow(order, opening, smallMm));
-  const headMm = Math.max(id.heightMm, own.length === 0 ? 0 : smallMm * 2);
+  const below = label(linesBelow(order, opening, { capMm: smallMm, widthMm }));
+  const headMm = Math.max(id.heightMm, flags.length === 0 ? 0 : smallMm * 2);
   const size = {
     widthMm: Math.max(id.widthMm + flagsMm, below.widthMm),
     heightMm: headMm + below.heightMm,
@@ -87,16 +118,12 @@ function nameOf(order: Order, opening: Opening, flags: readonly Flag[], view: Vi
     const top = middle.y - size.heightMm / 2;
     const left = middle.x - (id.widthMm + flagsMm) / 2;
     return [
-      ...leader(openingBox(opening, view), boxAbout(middle, size)),
       ...(below.heightMm === 0 ? [] : below.draw(point(middle.x, top + headMm + below.heightMm / 2))),
       ...id.draw(point(left + id.widthMm / 2, top + headMm / 2)),
-      ...flagRow(own, point(left + id.widthMm + 0.6, top + headMm / 2), smallMm),
+      ...flagRow(flags, point(left + id.widthMm + 0.6, top + headMm / 2), smallMm),
     ];
   };
-  const box = grown(openingBox(opening, view), 0.5);
-  const centre = view.place(opening.centre);
-  const far = middlesOver(view.box, centre, 4);
-  return { ...size, draw, middles: [...middlesAround(box, size, [1, 3, 6, 10]), ...far] };
+  return { ...size, draw };
 }
 
 function flagRow(flags: readonly Flag[], start: PagePoint, capMm: number): Item[] {
@@ -109,19 +136,25 @@ function flagRow(flags: readonly Flag[], start: PagePoint, capMm: number): Item[
   });
 }
 
-function linesBelow(order: Order, opening: Opening, capMm: number): LabelLine[] {
+function linesBelow(
+  order: Order,
+  opening: Opening,
+  { capMm, widthMm }: { capMm: number; widthMm: number },
+): LabelLine[] {
   const { words } = order;
   const bold = (phrase: string): LabelLine[] =>
     phrase.split(BETWEEN_LANGUAGES).map((each) => ({ words: each, capMm, face: "bold" }));
   const regular = (phrase: string): LabelLine[] =>
-    wrapText(phrase, { capMm, face: "regular", widthMm: LABEL_MM }).map((each) => ({
+    wrapText(phrase, { capMm, face: "regular", widthMm }).map((each) => ({
       words: each,
       capMm,
       face: "regular",
     }));
   return [
     ...(opening.mustNotCut ? bold(words.frame.doNotCut) : []),
-    ...(opening.mustNotCut ? reasonsNotToCut(order, opening).flatMap(regular) : []),
+    ...(opening.mustNotCut
+      ? codesAgainst(order, opening).flatMap((code) => regular(words.marking.reason[code]))
+      : []),
     ...(opening.placed === "best" ? regular(words.frame.computedNotFrozen) : []),
   ];
 }

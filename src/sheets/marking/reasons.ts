@@ -1,14 +1,15 @@
+import type { Code } from "../../findings/finding.js";
 import type { Opening } from "../../job.js";
 import type { Order } from "../sheet.js";
 
-/** Why an opening is not to be cut, in a few words each; the findings' sentences say it in full. */
-export function reasonsNotToCut({ job, words }: Order, { speaker, surface }: Opening): readonly string[] {
-  const reasons = job.findings
+/** Codes of the errors that forbid to cut an opening, its own and its surface's, each once. */
+export function codesAgainst({ job }: Order, { speaker, surface }: Opening): readonly Code[] {
+  const codes = job.findings
     .filter(({ level }) => level === "error")
     .filter(
       (finding) =>
         finding.speaker === speaker.id || (finding.speaker === null && finding.surface === surface.name),
     )
-    .map(({ code }) => words.marking.reason[code]);
-  return [...new Set(reasons)];
+    .map(({ code }) => code);
+  return [...new Set(codes)];
 }

@@ -48,7 +48,8 @@ export interface Drawn {
 
 /** What a sketch takes on the page with its chains and names. */
 export function sketchSize(sketch: Sketch, scaled: Scaled): { widthMm: number; heightMm: number } {
-  return wholeBox(surround(sketch, scaled, point(0, 0)));
+  const { widthMm, heightMm } = wholeBox(surround(sketch, scaled, point(0, 0)));
+  return { widthMm, heightMm };
 }
 
 function wholeBox({ view, margins }: Surroundings): Window {

@@ -52,6 +52,8 @@ export const marking = {
     plumb:
       "Stand the laser on the mark and shoot straight up: the dot is the centre of the opening. Then check it on the ceiling sheet.",
     left: "LEFT and RIGHT are as you face the FRONT wall, standing in the room.",
+    aimLine:
+      "Broken line: to the point below the aim's target. The arrow overhead is parallel to it (flat ceiling).",
     columns: { done: "Marked", opening: "Under opening" },
     from: (wall: string) => `From ${hook(wall)}, bare studs`,
     count: (marks: number) => `MARKS ON THE FLOOR: ${marks}`,
@@ -75,15 +77,16 @@ export const marking = {
   },
   assumed: "ASSUMED",
   framingUnknown: "FRAMING UNKNOWN",
-  keep: (figure: string) => `keep ${figure} off`,
-  behind: (figure: string) => `behind: starts ${figure} in`,
+  obstruction: (keep: string | null, behind: string | null) =>
+    [keep === null ? null : `keep ${keep} off`, behind === null ? null : `lies ${behind} behind`]
+      .filter((part) => part !== null)
+      .join(", "),
   reason,
   caption: {
     joist: (edges: boolean, assumed: boolean) => `Joists: ${memberFigures(edges, assumed)}`,
     stud: (edges: boolean, assumed: boolean) => `Studs: ${memberFigures(edges, assumed)}`,
   },
-  count: (here: number, inRoom: number) => `OPENINGS ON THIS SURFACE: ${here}.  IN THIS ROOM: ${inRoom}.`,
-  notHere: (id: string) => `${id}: DO NOT CUT`,
+  count: (here: number, inRoom: number) => `OPENINGS HERE: ${here}.  IN THE ROOM: ${inRoom}.`,
   steps: {
     square: (first: string, second: string, within: string) =>
       `1 SQUARE? Both diagonals, corner to corner: ${first} and ${second}. More than ${within} off, or more than that from each other: STOP.`,
@@ -136,7 +139,7 @@ export const marking = {
     sight: (wall: string, figure: string, from: string) =>
       `Sight mark: on ${hook(wall)}, ${figure} from the corner with ${hook(from)}.`,
     straight: "AIM: none, straight.",
-    doNotCut: (reasons: string) => `DO NOT CUT: ${reasons}`,
+    doNotCut: (codes: readonly Code[]) => `DO NOT CUT: ${codes.map((code) => reason[code]).join(", ")}`,
   },
   arrowInWords: (arrow: Arrow) => arrowInWords(arrow),
 };

@@ -59,6 +59,8 @@ export const marking: typeof english = {
     plumb:
       "Ponga el láser en la marca y tire derecho hacia arriba: el punto es el centro del hoyo. Luego verifique con la hoja del cielo raso.",
     left: "IZQUIERDA y DERECHA son mirando la pared del FRENTE, de pie en el cuarto.",
+    aimLine:
+      "Línea de rayas: hasta el punto bajo el blanco. La flecha de arriba es paralela a ella (cielo raso plano).",
     columns: { done: "Marcado", opening: "Bajo el hoyo" },
     from: (wall) => `Desde ${hook(wall)}, montantes`,
     count: (marks) => `MARCAS EN EL PISO: ${marks}`,
@@ -82,15 +84,16 @@ export const marking: typeof english = {
   },
   assumed: "SUPUESTO",
   framingUnknown: "ESTRUCTURA DESCONOCIDA",
-  keep: (figure) => `deje ${figure}`,
-  behind: (figure) => `detrás: empieza a ${figure}`,
+  obstruction: (keep, behind) =>
+    [keep === null ? null : `deje ${keep}`, behind === null ? null : `está ${behind} detrás`]
+      .filter((part) => part !== null)
+      .join(", "),
   reason,
   caption: {
     joist: (edges, assumed) => `Viguetas: ${memberFigures(edges, assumed)}`,
     stud: (edges, assumed) => `Montantes: ${memberFigures(edges, assumed)}`,
   },
-  count: (here, inRoom) => `HOYOS EN ESTA SUPERFICIE: ${here}.  EN ESTE CUARTO: ${inRoom}.`,
-  notHere: (id) => `${id}: NO CORTAR`,
+  count: (here, inRoom) => `HOYOS AQUÍ: ${here}.  EN EL CUARTO: ${inRoom}.`,
   steps: {
     square: (first, second, within) =>
       `1 ¿A ESCUADRA? Las dos diagonales, de esquina a esquina: ${first} y ${second}. Si fallan más de ${within}, o más que eso entre sí: ALTO.`,
@@ -142,7 +145,7 @@ export const marking: typeof english = {
     sight: (wall, figure, from) =>
       `Marca de mira: en ${hook(wall)}, a ${figure} de la esquina con ${hook(from)}.`,
     straight: "APUNTE: nada, recta.",
-    doNotCut: (reasons) => `NO CORTAR: ${reasons}`,
+    doNotCut: (codes) => `NO CORTAR: ${codes.map((code) => reason[code]).join(", ")}`,
   },
   arrowInWords: (arrow) => arrowInWords(arrow),
 };
