@@ -55,7 +55,7 @@ function linesOf(table: Table, column: Column, cell: Cell): readonly CellLine[] 
 }
 
 function longestWordMm(lines: readonly CellLine[]): number {
-  const words = lines.flatMap((each) => each.words.split(/\s+/u).map((word) => ({ ...each, word })));
+  const words = lines.flatMap((each) => each.words.split(/ +/u).map((word) => ({ ...each, word })));
   return Math.max(0, ...words.map(({ word, capMm, face }) => measureText(word, { capMm, face }).widthMm));
 }
 

@@ -1,5 +1,8 @@
+import type { Details } from "../details.js";
 import type { schedules as english } from "../english/schedules.js";
 import { frame } from "./frame.js";
+import { marking } from "./marking.js";
+import { template } from "./template.js";
 
 export const schedules: typeof english = {
   opening: {
@@ -8,72 +11,41 @@ export const schedules: typeof english = {
       bare: "Use con las paredes SIN drywall: mida desde los montantes",
       boarded: "Use con las paredes CON drywall: mida desde el drywall",
     },
-    columns: {
-      done: "Corte hecho",
-      speaker: "Abertura",
-      size: "Corte este tamaño",
-      first: "Centro: primera medida",
-      second: "Centro: segunda medida",
-      behind: "Detrás del drywall",
-      aim: "Flecha",
-    },
-    count: {
-      surface: (surface, openings, toCut, stopped) =>
-        `${frame.surface(surface).toUpperCase()}: ${counted(openings)}. Por cortar: ${toCut}. NO CORTAR: ${stopped}.`,
-      room: (openings, toCut, stopped) =>
-        `EN EL CUARTO: ${counted(openings)}. Por cortar: ${toCut}. NO CORTAR: ${stopped}.`,
-    },
-    after: "Cortadas y contadas:",
+    size: "Corte este tamaño",
+    done: "Hecho",
+    stopped: "NO CORTAR",
+    toDo: "Por cortar",
+    counted: "Contadas, iniciales",
   },
   bracket: {
     title: "Lista de soportes",
     use: "Use en la INSTALACIÓN PREVIA, con la estructura a la vista",
-    columns: {
-      done: "Fijo",
-      speaker: "Soporte para",
-      size: "Abertura en el soporte",
-      first: "Centro: primera medida",
-      second: "Centro: segunda medida",
-      behind: "Estructura",
-      depth: "Profundidad",
-    },
-    count: {
-      surface: (surface, openings, toFix, stopped) =>
-        `${frame.surface(surface).toUpperCase()}: ${brackets(openings)}. Por fijar: ${toFix}. NO FIJAR: ${stopped}.`,
-      room: (openings, toFix, stopped) =>
-        `EN EL CUARTO: ${brackets(openings)}. Por fijar: ${toFix}. NO FIJAR: ${stopped}.`,
-    },
-    after: "Fijos y contados:",
-    doNotFix: "NO FIJAR",
+    size: "Tamaño de la abertura",
+    done: "Fijo",
+    stopped: "NO FIJAR",
+    toDo: "Por fijar",
+    counted: "Contados, iniciales",
   },
-  tapesOf:
-    "Las medidas van al CENTRO de la abertura, a escuadra con la pared nombrada. Marque solo con lápiz.",
-  tolerance: (under, over) => `Permitido en el tamaño: −${under} / +${over}`,
-  initials: "Iniciales",
+  columns: { speaker: "Abertura", first: "Centro: primera medida", second: "Centro: segunda medida" },
+  tapes:
+    "Las dos medidas van al CENTRO de la abertura, a escuadra con la pared nombrada. Solo lápiz: la tinta traspasa la pintura.",
   notPlaced: "SIN POSICIÓN TODAVÍA",
-  diameter: (size) => `⌀ ${size}`,
-  sides: (width, height) => `${width} × ${height}`,
-  acrossAndUp: "ancho × alto",
+  from: (wall) => `desde ${frame.wall(wall)}`,
   radius: (radius) => `radio ${radius}`,
-  tape: (wall) => `desde ${frame.wall(wall)}`,
-  check: (tape, wall) => `verifique: ${tape} desde ${frame.wall(wall)}`,
-  bay: (number, from) => `vano ${number} desde ${frame.wall(from)}`,
-  noBay: "vano no conocido",
-  gap: (gap) => `espacio ${gap}`,
-  gapUnknown: "espacio no conocido",
-  cutsBy: (depth) => `corta la estructura ${depth}`,
-  gapBefore: (gap) => `un lado ${gap}`,
-  gapAfter: (gap) => `otro lado ${gap}`,
-  depth: (depth) => `profundidad ${depth}`,
-  depthBehindBoard: (depth) => `${depth} detrás de la cara terminada`,
-  straight: "ninguna: recto",
-  noAim: "ninguna",
-  aimUndefined: "ninguna: apunta de frente",
-  arrow: (end, degrees, toward) =>
-    `desde el extremo ${frame.wall(end)} del miembro, ${degrees} hacia ${frame.wall(toward)}`,
-  arrowOnSheet: (degrees) => `${degrees} a la izquierda desde arriba, de frente`,
-  model: (model) => `modelo ${model}`,
+  details: ({ bay, gaps, depth, arrow }) =>
+    [
+      bay === null
+        ? "Vano: no se sabe."
+        : `${template.bayNumber(bay.number)} vano desde ${frame.wall(bay.from)}.`,
+      gaps === null ? `${template.gapUnknown}.` : template.gaps(gaps),
+      `Profundidad necesaria: ${depth}.`,
+      ...(arrow === null ? [] : [`Flecha: ${arrowSaid(arrow)}.`]),
+    ].join(" "),
 };
 
-const counted = (openings: number): string => (openings === 1 ? "1 abertura" : `${openings} aberturas`);
-const brackets = (openings: number): string => (openings === 1 ? "1 soporte" : `${openings} soportes`);
+function arrowSaid(arrow: NonNullable<Details["arrow"]>): string {
+  if (arrow === "straight") return "ninguna, recto";
+  return "end" in arrow
+    ? marking.arrowInWords(arrow)
+    : `${Math.round(arrow.anticlockwiseDeg)}° a la izquierda desde arriba, de frente`;
+}

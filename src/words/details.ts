@@ -1,0 +1,18 @@
+import type { MemberName } from "../findings/finding.js";
+
+/** What a schedule says of an opening beside its size and its tapes; lengths are already written. */
+export interface Details {
+  /** Null where it is not known. */
+  readonly bay: { readonly number: number; readonly from: string } | null;
+  /** Null where the framing is not known. */
+  readonly gaps:
+    | readonly { readonly member: MemberName; readonly figure: string; readonly isCut: boolean }[]
+    | null;
+  readonly depth: string;
+  /** Against the members, or against the top where they do not say it; null where the sheet shows no arrow. */
+  readonly arrow:
+    | { readonly end: string; readonly degrees: number; readonly toward: string }
+    | { readonly anticlockwiseDeg: number }
+    | "straight"
+    | null;
+}
