@@ -1,6 +1,6 @@
 import { grey, type Item, type PagePoint, type Text, type Window } from "./drawing.js";
 import { dashed, filled, layer, line, PEN, point, rectangle, text } from "./pen.js";
-import { measureText, textBox } from "./text.js";
+import { fitText, measureText, textBox } from "./text.js";
 import { type Block, LINE_PITCH, textBlock } from "./text-block.js";
 import { boxesMeet } from "./touches.js";
 
@@ -14,8 +14,8 @@ export interface Cell {
 export interface TileWords {
   /** "Part A1 of 4". */
   readonly part: (name: string, of: number) => string;
-  /** How two parts are joined. */
-  readonly join: string;
+  /** How two parts are joined; null where the page says it elsewhere. */
+  readonly join: string | null;
 }
 
 /** A line that two neighbouring tiles share, the trim line of either, in the drawing's coordinates. */
@@ -90,6 +90,8 @@ const CELL = { widthMm: 7, heightMm: 4.2 };
 const MAP_CELLS = 4;
 const PAD_MM = 1.5;
 const NAME_MM = 5;
+/** Narrower than this, the words about joining stand under the name and not beside it. */
+const LEAST_JOIN_MM = 60;
 
 /** Cells as large as their names need, smaller and nameless where a forced layout has many. */
 function cellSize({ columns, rows }: Grid): { widthMm: number; heightMm: number; named: boolean } {
@@ -139,23 +141,29 @@ export function tileStrip(
   const { words, x, y } = place;
   const cell = cellSize(grid);
   const mapMm = { widthMm: grid.columns * cell.widthMm, heightMm: grid.rows * cell.heightMm };
+  const roomMm = place.widthMm - mapMm.widthMm - PAD_MM;
   const name = words.part(tileName(tiles.own), tiles.all.length);
-  const nameMm = measureText(name, { capMm: NAME_MM, face: "bold" }).widthMm + 4;
-  const joinMm = place.widthMm - nameMm - mapMm.widthMm - 4;
-  const beside = joinMm > 60;
-  const join = textBlock(words.join, {
+  const face = "bold";
+  const capMm = fitText(name, { face, widthMm: roomMm, leastMm: LETTER_MM, mostMm: NAME_MM });
+  const nameMm = measureText(name, { capMm, face }).widthMm + 2 * PAD_MM;
+  const beside = roomMm - nameMm > LEAST_JOIN_MM;
+  const join = joinBlock(words.join, {
     x: beside ? x + nameMm : x,
-    y: beside ? y : y + NAME_MM * LINE_PITCH,
-    widthMm: beside ? joinMm : place.widthMm - mapMm.widthMm - 4,
-    capMm: LETTER_MM,
+    y: beside ? y : y + capMm * LINE_PITCH,
+    widthMm: beside ? roomMm - nameMm : roomMm,
   });
-  const wordsMm = join.heightMm + (beside ? 0 : NAME_MM * LINE_PITCH);
+  const nameHeightMm = capMm + PAD_MM;
+  const wordsMm = beside ? Math.max(nameHeightMm, join.heightMm) : capMm * LINE_PITCH + join.heightMm;
   return {
     items: [
-      text(point(x, y + NAME_MM), name, { capMm: NAME_MM, face: "bold" }),
+      text(point(x, y + capMm), name, { capMm, face }),
       ...join.items,
       ...tileMap(grid, tiles, point(x + place.widthMm - mapMm.widthMm, y)),
     ],
-    heightMm: Math.max(NAME_MM * LINE_PITCH, wordsMm, mapMm.heightMm) + PAD_MM,
+    heightMm: Math.max(nameHeightMm, wordsMm, mapMm.heightMm) + PAD_MM,
   };
+}
+
+function joinBlock(words: string | null, place: { x: number; y: number; widthMm: number }): Block {
+  return words === null ? { items: [], heightMm: 0 } : textBlock(words, { ...place, capMm: LETTER_MM });
 }

@@ -20,6 +20,8 @@ export type { Cell, Grid, TileWords };
 export const OVERLAP_MM = 10;
 /** More columns or rows than this are refused unless forced. Our own choice: nobody tapes more paper than that. */
 export const MOST_TILES_A_SIDE = 4;
+/** Between the window's edge and what stands in it. */
+const AIR_MM = 1;
 
 /** One way for the paper to lie, and the box on it that is free for the drawing. */
 export interface Lie {
@@ -48,6 +50,8 @@ export interface Tile {
   readonly shift: PagePoint;
   /** The part of the page that shows the drawing. */
   readonly window: Window;
+  /** The part of the window that no trim line crosses and that stays when the sheet is trimmed. */
+  readonly clear: Window;
   /** Everything inside the lie's area: the drawing's part, trim lines, crosses, and the strip with the map. */
   readonly items: readonly Item[];
 }
@@ -214,7 +218,24 @@ function drawTile<Paper extends Lie>(
     cell,
     shift,
     window: layout.window,
+    clear: clearOf(layout, cell),
     items: [{ kind: "group", shift, window: layout.window, items: [...shown, ...marks] }, ...strip],
+  };
+}
+
+/** Without the overlap on each side that has a neighbour, and a little air. */
+function clearOf({ window, cells }: Layout<Lie>, { row, column }: Cell): Window {
+  const inset = (rowStep: number, columnStep: number): number =>
+    AIR_MM +
+    (cells.some((each) => sameCell(each, { row: row + rowStep, column: column + columnStep }))
+      ? OVERLAP_MM
+      : 0);
+  const [left, right, top, bottom] = [inset(0, -1), inset(0, 1), inset(-1, 0), inset(1, 0)];
+  return {
+    x: window.x + left,
+    y: window.y + top,
+    widthMm: window.widthMm - left - right,
+    heightMm: window.heightMm - top - bottom,
   };
 }
 
@@ -244,7 +265,8 @@ function textSeen(item: Text, view: Window, views: readonly Window[]): boolean {
   return views.some((each) => liesIn(box, each)) ? liesIn(box, view) : touches(item, view);
 }
 
-function textBoxes(items: readonly Item[], shift: PagePoint = point(0, 0)): Window[] {
+/** Boxes of all the words in a drawing, in its own coordinates. */
+export function textBoxes(items: readonly Item[], shift: PagePoint = point(0, 0)): Window[] {
   return items.flatMap((item) => {
     if (item.kind === "group") {
       const more = item.shift ?? point(0, 0);

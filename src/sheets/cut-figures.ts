@@ -5,6 +5,7 @@ import { inches, millimetres } from "../units/format.js";
 import type { Rounding } from "../units/rounding.js";
 import { EXACT_WITHIN_MM } from "../units/rounding.js";
 import type { Figures } from "./figures.js";
+import { unbroken } from "./unbroken.js";
 
 type Denominator = 16 | 32;
 
@@ -18,8 +19,8 @@ interface Fineness {
 }
 
 function inBoth(lengths: readonly number[], units: UnitSystem, { denominator, rounding }: Fineness): Figures {
-  const imperial = lengths.map((mm) => inches(mm, { denominator, rounding }).text).join(" × ");
-  const metric = lengths.map((mm) => millimetresOf(mm, rounding)).join(" × ");
+  const imperial = lengths.map((mm) => unbroken(inches(mm, { denominator, rounding }).text)).join(" × ");
+  const metric = lengths.map((mm) => unbroken(millimetresOf(mm, rounding))).join(" × ");
   return units === "metric" ? { main: metric, others: imperial } : { main: imperial, others: metric };
 }
 
@@ -47,6 +48,8 @@ export function diagonalFigures(
 
 /** "−0 +1/8 in": never smaller, by so much larger at most. */
 export function toleranceFigures(units: UnitSystem): Figures {
-  const { main, others } = inBoth([CUT_OVER_MM], units, { denominator: 16, rounding: "down" });
-  return { main: `−0 +${main}`, others: `−0 +${others}` };
+  const imperial = `−0 +${inches(CUT_OVER_MM).text}`;
+  const metric = `−0 +${millimetres(CUT_OVER_MM, { rounding: "down" }).plain}`;
+  const [main, others] = (units === "metric" ? [metric, imperial] : [imperial, metric]).map(unbroken);
+  return { main: main ?? "", others: others ?? "" };
 }

@@ -8,7 +8,10 @@ import type { Body, FrameFacts, Order } from "./sheet.js";
 /** Width of the strip on the left that holds the ruler down the page. */
 const STRIP_MM = 15;
 const GAP_MM = 2;
-const FRONT_BOX_MM = 24;
+/** Width and height of the box with the arrow to FRONT; wider where words say it, which then are fewer lines. */
+const FRONT_BOX_MM = { arrow: 20, words: 44 };
+const HEADLINE_MM = { least: 4.5, most: 6 };
+const SMALL_MM = 2.5;
 
 export interface PageSize {
   readonly widthMm: number;
@@ -22,7 +25,7 @@ interface Numbering {
 
 /** Room that the frame leaves for the drawing, in page coordinates. The widest numbering is assumed, so it does not change with the packet. */
 export function frameArea(order: Order, facts: FrameFacts, size: PageSize): Box {
-  const inside = printable(order, size);
+  const inside = framed(order, facts, size);
   const head = header(order, facts, inside).heightMm + GAP_MM;
   const foot = footer(order, facts, { number: 888, of: 888 }, inside).heightMm + GAP_MM;
   return {
@@ -34,7 +37,7 @@ export function frameArea(order: Order, facts: FrameFacts, size: PageSize): Box 
 }
 
 /** The page inside the printer's margins. */
-export function printable(order: Order, size: PageSize): Box {
+export function printable(order: Pick<Order, "margins">, size: PageSize): Box {
   const { topMm, rightMm, bottomMm, leftMm } = order.margins;
   return {
     x: leftMm,
@@ -44,10 +47,20 @@ export function printable(order: Order, size: PageSize): Box {
   };
 }
 
+/** What a page's own axis marks need at the top and bottom of the printable area; the sides leave it anyway. */
+export const AXIS_MARK_MM = 1.5;
+
+/** Where the frame itself stands: the printable area, less the marks of a page that has axes. */
+function framed(order: Order, facts: FrameFacts, size: PageSize): Box {
+  const inside = printable(order, size);
+  const marksMm = facts.axes === true ? AXIS_MARK_MM + 0.5 : 0;
+  return { ...inside, y: inside.y + marksMm, heightMm: inside.heightMm - 2 * marksMm };
+}
+
 /** Header, footer and both check rulers of a numbered page; nothing for label stock, which carries none. */
 export function frameItems(order: Order, body: Body, numbering: Numbering): Item[] {
   if (body.frame === null) return [];
-  const inside = printable(order, body);
+  const inside = framed(order, body.frame, body);
   const head = header(order, body.frame, inside);
   const foot = footer(order, body.frame, numbering, inside);
   const shift = inside.y + inside.heightMm - foot.heightMm;
@@ -65,8 +78,8 @@ function downRuler(inside: Box, headMm: number, footMm: number): Item[] {
 }
 
 function header(order: Order, facts: FrameFacts, inside: Box): Block {
-  const frontMm = facts.front === null ? 0 : FRONT_BOX_MM + GAP_MM;
-  const widthMm = inside.widthMm - frontMm;
+  const mark = frontMark(order, facts, inside);
+  const widthMm = inside.widthMm - mark.widthMm;
   const words = stack(inside.y, [
     (y) => headline(facts, { x: inside.x, y, widthMm }),
     (y) =>
@@ -75,12 +88,12 @@ function header(order: Order, facts: FrameFacts, inside: Box): Block {
         : textBlock(facts.hold, { x: inside.x, y, widthMm, capMm: 3.5, face: "bold" }),
     (y) => textBlock(jobLine(order), { x: inside.x, y, widthMm, capMm: 2.5 }),
   ]);
-  const heightMm = Math.max(words.heightMm, facts.front === null ? 0 : FRONT_BOX_MM);
+  const heightMm = Math.max(words.heightMm, mark.heightMm);
   const y = inside.y + heightMm + 1;
   return {
     items: [
       ...words.items,
-      ...frontMark(order, facts, { x: inside.x + inside.widthMm - FRONT_BOX_MM, y: inside.y }),
+      ...mark.items,
       line(point(inside.x, y), point(inside.x + inside.widthMm, y), PEN.outline),
     ],
     heightMm: heightMm + 1,
@@ -89,10 +102,25 @@ function header(order: Order, facts: FrameFacts, inside: Box): Block {
 
 const nothing: Block = { items: [], heightMm: 0 };
 
+/** Title and view on one line where they fit in full size, else each on its own, so that no language mixes with another. */
 function headline(facts: FrameFacts, place: { x: number; y: number; widthMm: number }): Block {
-  const words = facts.view === null ? facts.title : `${facts.title} — ${facts.view}`;
-  const capMm = fitText(words, { leastMm: 4.5, mostMm: 6, face: "bold", widthMm: place.widthMm });
-  return textBlock(words, { ...place, capMm, face: "bold" });
+  const face = "bold";
+  const whole = facts.view === null ? facts.title : `${facts.title} — ${facts.view}`;
+  const fits = measureText(whole, { capMm: HEADLINE_MM.least, face }).widthMm <= place.widthMm;
+  const lines = fits || facts.view === null ? [whole] : [facts.title, facts.view];
+  return stack(
+    place.y,
+    lines.map((words) => (y: number) => {
+      const { least, most } = HEADLINE_MM;
+      const capMm = fitText(words, {
+        leastMm: least,
+        mostMm: fits ? most : least,
+        face,
+        widthMm: place.widthMm,
+      });
+      return textBlock(words, { ...place, y, capMm, face });
+    }),
+  );
 }
 
 function jobLine(order: Order): string {
@@ -107,27 +135,47 @@ function jobLine(order: Order): string {
   return parts.filter((part) => part !== null).join("  ·  ");
 }
 
-function frontMark(order: Order, facts: FrameFacts, corner: { x: number; y: number }): Item[] {
-  if (facts.front === null) return [];
-  const box = { x: corner.x, y: corner.y, widthMm: FRONT_BOX_MM, heightMm: FRONT_BOX_MM };
-  const words =
-    typeof facts.front === "number" ? order.words.frame.front : order.words.frame.facing[facts.front];
-  const label = textBlock(words, {
-    x: box.x + 1,
-    y: box.y + 1.5,
-    widthMm: box.widthMm - 2,
-    capMm: 2.5,
+/** An arrow to FRONT in a square box; only words, in a lower one, where the front wall is faced or behind. */
+function frontMark(order: Order, { front }: FrameFacts, inside: Box): Block & { readonly widthMm: number } {
+  if (front === null) return { ...nothing, widthMm: 0 };
+  const isArrow = typeof front === "number";
+  const { frame } = order.words;
+  const widthMm = isArrow ? FRONT_BOX_MM.arrow : FRONT_BOX_MM.words;
+  const corner = point(inside.x + inside.widthMm - widthMm, inside.y);
+  const label = textBlock(isArrow ? frame.front : frame.facing[front], {
+    x: corner.x + 1,
+    y: corner.y + 1.5,
+    widthMm: widthMm - 2,
+    capMm: SMALL_MM,
     face: "bold",
     anchor: "middle",
   });
-  if (typeof facts.front !== "number") return [rectangle(box, PEN.thin), ...label.items];
-  const free = box.heightMm - label.heightMm - 3;
-  const centre = point(box.x + box.widthMm / 2, box.y + label.heightMm + 1.5 + free / 2);
-  const turn = (facts.front * Math.PI) / 180;
-  const reach = point((Math.sin(turn) * free) / 2.2, (-Math.cos(turn) * free) / 2.2);
+  const heightMm = isArrow ? widthMm : label.heightMm + 1.5;
+  const free = {
+    ...corner,
+    y: corner.y + label.heightMm + 1.5,
+    widthMm,
+    heightMm: heightMm - label.heightMm - 3,
+  };
+  return {
+    items: [
+      rectangle({ ...corner, widthMm, heightMm }, PEN.thin),
+      ...label.items,
+      ...(isArrow ? frontArrow(front, free) : []),
+    ],
+    heightMm,
+    widthMm: widthMm + GAP_MM,
+  };
+}
+
+function frontArrow(frontDeg: number, box: Box): Item[] {
+  const centre = point(box.x + box.widthMm / 2, box.y + box.heightMm / 2);
+  const turn = (frontDeg * Math.PI) / 180;
+  const reachMm = box.heightMm / 2.2;
+  const reach = point(Math.sin(turn) * reachMm, -Math.cos(turn) * reachMm);
   const tail = point(centre.x - reach.x, centre.y - reach.y);
   const tip = point(centre.x + reach.x, centre.y + reach.y);
-  return [rectangle(box, PEN.thin), ...label.items, ...arrow(tail, tip, PEN.cut)];
+  return arrow(tail, tip, PEN.cut);
 }
 
 function footer(order: Order, facts: FrameFacts, numbering: Numbering, inside: Box): Block {
@@ -141,7 +189,7 @@ function footer(order: Order, facts: FrameFacts, numbering: Numbering, inside: B
   const rulerMm = Math.max(14.5, scale.heightMm + 1.2);
   const notes = stack(
     rulerMm,
-    [words.frame.printAtFull, factsLine(order, facts)].map(
+    [words.frame.printAtFull, ...factsLines(order, facts, inside.widthMm)].map(
       (note) => (y: number) => textBlock(note, { x: inside.x, y, widthMm: inside.widthMm, capMm: 2.5 }),
     ),
   );
@@ -156,7 +204,8 @@ function footer(order: Order, facts: FrameFacts, numbering: Numbering, inside: B
   };
 }
 
-function factsLine(order: Order, facts: FrameFacts): string {
+/** Facts side by side, as many on a line as fit. */
+function factsLines(order: Order, facts: FrameFacts, widthMm: number): string[] {
   const { words, job } = order;
   const parts = [
     facts.faces,
@@ -164,7 +213,15 @@ function factsLine(order: Order, facts: FrameFacts): string {
     words.frame.file(job.fingerprint.slice(0, 8)),
     order.correction,
   ];
-  return parts.filter((part) => part !== null).join("  ·  ");
+  const lines: string[] = [];
+  for (const part of parts) {
+    if (part === null) continue;
+    const longer = [...lines.slice(-1), part].join("  ·  ");
+    const fits = measureText(longer, { capMm: SMALL_MM, face: "regular" }).widthMm <= widthMm;
+    if (fits) lines.splice(-1, 1, longer);
+    else lines.push(part);
+  }
+  return lines;
 }
 
 /** A white panel behind words that stand on a drawing, so that no line runs through them. */

@@ -39,6 +39,8 @@ export interface FrameFacts {
   readonly scale: string;
   /** Which faces the dimensions are from; null on sheets without dimensions. */
   readonly faces: string | null;
+  /** True where the page marks the drawing's axes at the edges of the printable area: the frame keeps off them. */
+  readonly axes?: boolean;
 }
 
 /** A page before it is numbered and framed; a page of label stock has no frame. */

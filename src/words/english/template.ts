@@ -1,11 +1,27 @@
+import type { MemberName } from "../../findings/finding.js";
+import type { WrittenTape } from "../phrases.js";
+import { findings } from "./findings.js";
 import { frame } from "./frame.js";
+
+/** A gap to a member, its length already written; `isCut` where the opening goes into it by so much. */
+export interface WrittenGap {
+  readonly member: MemberName;
+  readonly figure: string;
+  readonly isCut: boolean;
+}
 
 /** Where a tape hooks: a wall by its name, the floor and the ceiling as themselves. */
 const hook = (from: string): string =>
   from === "floor" || from === "ceiling" ? frame.wall(from) : `${frame.wall(from)} wall`;
 
+const tapeFrom = ({ length, from }: WrittenTape): string => `${length} from ${hook(from)}`;
+
+const gapTo = ({ member, figure, isCut }: WrittenGap): string =>
+  `${findings.member(member)} ${isCut ? "CUT BY " : ""}${figure}`;
+
 /** Words on the opening templates and on the parts of a drawing that is larger than its paper. */
 export const template = {
+  stage: { bare: "BEFORE the walls are boarded", boarded: "AFTER the walls are boarded" },
   title: (id: string) => `Opening ${id}`,
   tiles: {
     part: (name: string, of: number) => `Part ${name} of ${of}`,
@@ -20,41 +36,36 @@ export const template = {
     diameter: "DIAMETER",
     radius: "COMPASS RADIUS",
     sides: "WIDTH × HEIGHT",
-    halves: "HALF WIDTH × HALF HEIGHT",
+    halves: "HALF OF EACH",
     diagonals: "BOTH DIAGONALS",
     tolerance: { round: "TOLERANCE on the diameter", rectangle: "TOLERANCE on each side" },
   },
   from: (from: string) => `FROM ${hook(from)}`,
-  toCentre: "to the centre",
   bay: (from: string) => `BAY from the ${hook(from)}`,
   bayNumber: (count: number) => ordinal(count),
   bayUnknown: "BAY",
   unknown: "unknown",
   assumed: "ASSUMED",
-  gaps: (sides: string) => `Gap at the ${sides}`,
-  gapTo: (member: string, figure: string) => `${member}: ${figure}`,
-  cutsInto: (member: string, figure: string) => `${member}: CUTS IN ${figure}`,
+  gaps: (gaps: readonly WrittenGap[]) => `Gap to the nearest: ${gaps.map(gapTo).join("; ")}.`,
   gapUnknown: "Gap to the framing: unknown",
-  wall: (name: string) => hook(name),
   edge: {
     front: "↑ THIS EDGE TO THE FRONT WALL ↑",
+    overhead: "HOLD OVERHEAD, PRINT DOWN, not on the floor",
     up: "↑ UP ↑",
   },
   label: {
     cut: (id: string) => `${id}: CUT LINE, waste inside`,
-    short: (id: string) => id,
-    flange: (size: string) => `flange ${size}, do not cut`,
+    flange: (size: string) => `flange ${size}`,
     aim: (target: string) => `AIM: ${target}`,
   },
   notes: {
     cut: (across: string) =>
-      `CUT INSIDE THE LINE: the finished edge is the centre of the line, the blade on the waste side, which is inside. Prove the hole before cutting: over the line a tape must read ${across}. Tolerance is common practice.`,
+      `CUT INSIDE THE LINE: finished edge on the centre of the line, blade on the waste side, inside. A tape over the line must read ${across}. Tolerance: common practice.`,
     look: "LOOK FIRST: open a small hole and look for cable, pipe and duct behind the board. Never cut a member: meet one, STOP.",
     rated: "RATED SURFACE: cut only for a listed enclosure; the local code prevails.",
-    support: "HEAVY: needs a second support to the framing.",
-    check: (tapes: string, within: string) => `CHECK ONLY: ${tapes}. Off by more than ${within}: STOP.`,
-    call: (who: string) => `Call ${who}.`,
-    callBlank: "Call ____________________",
+    /** The opposite tapes, how far they may be off, and who is to be called: a line to write on where nobody is given. */
+    check: (tapes: readonly WrittenTape[], within: string, who: string | null) =>
+      `CHECK ONLY: ${tapes.map(tapeFrom).join(", ")}. Off by more than ${within}: STOP, call ${who ?? "____________________"}.`,
     done: "CUT, checked by ______________",
   },
   more: (count: number) => `and ${count} more on the sheet of the surface`,

@@ -1,10 +1,21 @@
-import type { template as english } from "../english/template.js";
+import type { template as english, WrittenGap } from "../english/template.js";
+import type { WrittenTape } from "../phrases.js";
+import { findings } from "./findings.js";
 import { frame } from "./frame.js";
 
 const hook = (from: string): string =>
   from === "floor" || from === "ceiling" ? frame.wall(from) : `pared ${frame.wall(from)}`;
 
+const tapeFrom = ({ length, from }: WrittenTape): string => `${length} desde ${hook(from)}`;
+
+const gapTo = ({ member, figure, isCut }: WrittenGap): string =>
+  `${findings.member(member)} ${isCut ? "CORTADO " : ""}${figure}`;
+
 export const template: typeof english = {
+  stage: {
+    bare: "ANTES de poner drywall en las paredes",
+    boarded: "DESPUÉS de poner drywall en las paredes",
+  },
   title: (id) => `Abertura ${id}`,
   tiles: {
     part: (name, of) => `Parte ${name} de ${of}`,
@@ -19,41 +30,35 @@ export const template: typeof english = {
     diameter: "DIÁMETRO",
     radius: "RADIO DEL COMPÁS",
     sides: "ANCHO × ALTO",
-    halves: "MEDIO ANCHO × MEDIO ALTO",
+    halves: "LA MITAD DE CADA UNO",
     diagonals: "LAS DOS DIAGONALES",
     tolerance: { round: "TOLERANCIA en el diámetro", rectangle: "TOLERANCIA en cada lado" },
   },
   from: (from) => `DESDE ${hook(from)}`,
-  toCentre: "al centro",
   bay: (from) => `VANO desde ${hook(from)}`,
   bayNumber: (count) => `${count}.º`,
   bayUnknown: "VANO",
   unknown: "desconocido",
   assumed: "SUPUESTO",
-  gaps: (sides) => `Distancia a ${sides}`,
-  gapTo: (member, figure) => `${member}: ${figure}`,
-  cutsInto: (member, figure) => `${member}: CORTA ${figure}`,
+  gaps: (gaps) => `Distancia al más cercano: ${gaps.map(gapTo).join("; ")}.`,
   gapUnknown: "Distancia a la estructura: desconocida",
-  wall: (name) => hook(name),
   edge: {
     front: "↑ ESTE LADO HACIA LA PARED DEL FRENTE ↑",
+    overhead: "SOSTENGA ARRIBA, IMPRESO HACIA ABAJO, no en el piso",
     up: "↑ ARRIBA ↑",
   },
   label: {
     cut: (id) => `${id}: LÍNEA DE CORTE, desecho adentro`,
-    short: (id) => id,
-    flange: (size) => `marco ${size}, no cortar`,
+    flange: (size) => `reborde ${size}`,
     aim: (target) => `APUNTAR: ${target}`,
   },
   notes: {
     cut: (across) =>
-      `CORTE POR DENTRO DE LA LÍNEA: el borde terminado es el centro de la línea, la hoja del lado del desecho, adentro. Antes de cortar verifique: sobre la línea la cinta debe marcar ${across}. La tolerancia es práctica común.`,
+      `CORTE POR DENTRO DE LA LÍNEA: borde terminado en el centro de la línea, hoja del lado del desecho, adentro. Sobre la línea la cinta debe marcar ${across}. Tolerancia: práctica común.`,
     look: "MIRE PRIMERO: abra un hoyo pequeño y busque cable, tubo y ducto detrás. Nunca corte una vigueta ni un montante: si toca uno, ALTO.",
     rated: "SUPERFICIE RESISTENTE AL FUEGO: corte solo con una caja certificada; manda el código local.",
-    support: "PESADO: necesita un segundo soporte a la estructura.",
-    check: (tapes, within) => `SOLO VERIFICAR: ${tapes}. Si falla más de ${within}: ALTO.`,
-    call: (who) => `Llame a ${who}.`,
-    callBlank: "Llame a ____________________",
+    check: (tapes, within, who) =>
+      `SOLO VERIFICAR: ${tapes.map(tapeFrom).join(", ")}. Si falla más de ${within}: ALTO, llame a ${who ?? "____________________"}.`,
     done: "CORTADO, revisó ______________",
   },
   more: (count) => `y ${count} más en la hoja de la superficie`,

@@ -1,0 +1,122 @@
+import type { Gap } from "../../check/gap.js";
+import { type Block, stack, textBlock } from "../../drawing/text-block.js";
+import type { Opening } from "../../job.js";
+import type { Tape } from "../../room/room.js";
+import { acrossFigures, diagonalFigures, halfFigures, toleranceFigures } from "../cut-figures.js";
+import { type Figures, figuresOf } from "../figures.js";
+import type { Order } from "../sheet.js";
+import { type Stage, tapesOf } from "../tapes.js";
+import { unbroken } from "../unbroken.js";
+import { type Datum, dataBoxes, narrowestBoxMm, type Place } from "./data-boxes.js";
+
+const MIDDLE_MM = 3.5;
+const SMALL_MM = 2.5;
+
+/**
+ * What each page of a template says in figures, so that they alone cut the right hole in the right place: the size,
+ * the compass, the tolerance, both governing tapes and the bay. In parts, since a page may set them apart.
+ */
+export interface Band {
+  readonly size: (place: Place) => Block;
+  readonly place: (place: Place) => Block;
+  /** All figures together. */
+  readonly all: (place: Place) => Block;
+  readonly notes: (place: Place) => Block;
+}
+
+export function bandOf(order: Order, opening: Opening, stage: Stage, notes: readonly string[]): Band {
+  const size = [identity(order, opening), ...sizeData(order, opening)];
+  const tapes = placeData(order, opening, stage);
+  return {
+    size: (place) => dataBoxes(size, place),
+    place: (place) => dataBoxes(tapes, place),
+    all: (place) => dataBoxes([...size, ...tapes], place),
+    notes: (place) =>
+      stack(
+        place.y,
+        notes.map((note) => (y: number) => textBlock(note, { ...place, y, capMm: SMALL_MM })),
+      ),
+  };
+}
+
+/** The least width of a band beside the drawing: no figure of it may break. */
+export function narrowestMm(order: Order, opening: Opening, stage: Stage): number {
+  return narrowestBoxMm([
+    identity(order, opening),
+    ...sizeData(order, opening),
+    ...placeData(order, opening, stage),
+  ]);
+}
+
+/** Which opening it is; under a stamp where it must not be cut or may still move. */
+function identity({ words }: Order, { speaker, mustNotCut, placed }: Opening): Datum {
+  const stamps = [
+    ...(mustNotCut ? [words.frame.doNotCut] : []),
+    ...(placed === "best" ? [words.frame.computedNotFrozen] : []),
+  ];
+  return {
+    label: [speaker.channel, speaker.model.name].join(" · "),
+    main: speaker.id,
+    others: stamps.length === 0 ? null : stamps.join(" · "),
+    leastMm: MIDDLE_MM,
+  };
+}
+
+/** "round opening, 8 1/4 in across". */
+export function sizeInWords({ words, job }: Order, { speaker: { opening } }: Opening): string {
+  const across = acrossFigures(opening, job.room.units).main;
+  if (opening.kind === "round") return words.template.size.round(across);
+  const [width = "", height = ""] = across.split(" × ");
+  return words.template.size.rectangle(width, height);
+}
+
+export function sizeData({ words, job }: Order, { speaker: { opening } }: Opening): Datum[] {
+  const { size } = words.template;
+  const { units } = job.room;
+  const round = opening.kind === "round";
+  return [
+    { label: round ? size.diameter : size.sides, ...acrossFigures(opening, units) },
+    { label: round ? size.radius : size.halves, ...halfFigures(opening, units) },
+    ...(round ? [] : [{ label: size.diagonals, ...diagonalFigures(opening, units) }]),
+    { label: size.tolerance[opening.kind], ...toleranceFigures(units) },
+  ];
+}
+
+/** The two tapes that govern, and the bay as the second proof of the place. */
+export function placeData(order: Order, opening: Opening, stage: Stage): Datum[] {
+  const { words, job } = order;
+  const [first, second] = tapesOf(job.room, opening, stage).governing;
+  const tape = ({ from, mm }: Tape): Datum => ({
+    label: words.template.from(from),
+    ...unbrokenFigures(mm, order),
+  });
+  return [tape(first), tape(second), bayDatum(order, opening)];
+}
+
+export function unbrokenFigures(mm: number, { job }: Order): Figures {
+  const { main, others } = figuresOf(mm, job.room.units);
+  return { main: unbroken(main), others: unbroken(others) };
+}
+
+function bayDatum({ words: { template } }: Order, { bay }: Opening): Datum {
+  return bay === null
+    ? { label: template.bayUnknown, main: template.unknown, others: null }
+    : { label: template.bay(bay.from), main: template.bayNumber(bay.number), others: null };
+}
+
+/** The gaps on both sides, and to what is nearest of all where that is neither. */
+export function gapsInWords(order: Order, { gap, sides }: Opening): string {
+  const { template } = order.words;
+  if (gap === null) return template.gapUnknown;
+  const both = [sides.before, sides.after].filter((side) => side !== null);
+  const all = both.some((side) => isSame(side, gap)) ? both : [gap, ...both];
+  return template.gaps(
+    all.map(({ mm, member }) => {
+      const { main, others } = unbrokenFigures(Math.abs(mm), order);
+      return { member, figure: `${main} (${others})`, isCut: mm < 0 };
+    }),
+  );
+}
+
+const isSame = (side: Gap, gap: Gap): boolean =>
+  side.member.kind === gap.member.kind && side.member.number === gap.member.number;

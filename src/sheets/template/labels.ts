@@ -1,0 +1,220 @@
+import type { PagePoint, Text, Window } from "../../drawing/drawing.js";
+import { type Ground, type Placed, placeLabel, taking } from "../../drawing/free-place.js";
+import { point, text } from "../../drawing/pen.js";
+import { measureText } from "../../drawing/text.js";
+import { common } from "../../drawing/touches.js";
+import type { Shape } from "../../geometry/shape.js";
+import type { Opening } from "../../job.js";
+import type { Member, Obstruction } from "../../room/room.js";
+import { acrossFigures } from "../cut-figures.js";
+import type { Order } from "../sheet.js";
+import { arrowOnPage, bandOf, nearMembers, placeAbout, reachTo } from "./template-drawing.js";
+
+const CAP_MM = 3.5;
+const SMALL_MM = 2.5;
+const AIR_MM = 1;
+
+type Labelling = (ground: Ground) => Placed;
+
+const nothing = (ground: Ground): Placed => ({ items: [], ground });
+
+/** Names of everything that crosses the page, each in the first of its places that is free. */
+export const labels = (order: Order, opening: Opening): Labelling =>
+  inTurn([
+    ...nearMembers(opening).map((member) => memberLabel(order, opening, member)),
+    ...opening.surface.obstructions.map((obstruction) => obstructionLabel(opening, obstruction)),
+    cutLabel(order, opening),
+    aimLabel(order, opening),
+    flangeLabel(order, opening),
+  ]);
+
+export const inTurn =
+  (steps: readonly Labelling[]): Labelling =>
+  (ground) =>
+    steps.reduce<Placed>((done, step) => {
+      const next = step(done.ground);
+      return { items: [...done.items, ...next.items], ground: next.ground };
+    }, nothing(ground));
+
+interface Side {
+  readonly at: PagePoint;
+  /** Outward, of length 1. */
+  readonly normal: PagePoint;
+}
+
+const STEPS = 24;
+
+/** Places all round a shape, the top first. */
+function rim(shape: Shape): Side[] {
+  if (shape.kind === "round") {
+    return Array.from({ length: STEPS }, (_, index) => {
+      const turn = (index % 2 === 0 ? 1 : -1) * Math.ceil(index / 2) * ((2 * Math.PI) / STEPS);
+      const normal = point(Math.sin(turn), -Math.cos(turn));
+      return { at: point((normal.x * shape.diameterMm) / 2, (normal.y * shape.diameterMm) / 2), normal };
+    });
+  }
+  const [x, y] = [shape.widthMm / 2, shape.heightMm / 2];
+  return [0.5, -0.5, 0.25, -0.25, 0.75, -0.75].flatMap((share) => [
+    { at: point(x * share, -y), normal: point(0, -1) },
+    { at: point(x * share, y), normal: point(0, 1) },
+    { at: point(x, y * share), normal: point(1, 0) },
+    { at: point(-x, y * share), normal: point(-1, 0) },
+  ]);
+}
+
+/** A text centred on a point, on one line. */
+function centred(words: string, at: PagePoint, capMm: number, face: Text["face"] = "regular"): Text {
+  return text(point(at.x, at.y + capMm / 2), words, { capMm, face, anchor: "middle" });
+}
+
+/** Beside an outline, so far off it in the direction given that the whole text clears it. */
+function beside(
+  words: string,
+  { at, normal }: Side,
+  letters: { capMm: number; face?: Text["face"]; offMm: number },
+): Text {
+  const { widthMm } = measureText(words, { capMm: letters.capMm, face: letters.face ?? "regular" });
+  const clear =
+    Math.abs(letters.offMm) + (Math.abs(normal.x) * widthMm + Math.abs(normal.y) * letters.capMm * 1.4) / 2;
+  const off = Math.sign(letters.offMm) * clear;
+  const middle = point(at.x + normal.x * off, at.y + normal.y * off);
+  return centred(words, middle, letters.capMm, letters.face);
+}
+
+const firstOf =
+  (choices: readonly Text[]): Labelling =>
+  (ground) =>
+    placeLabel(choices, ground) ?? nothing(ground);
+
+/** Inside the line, the long words where they fit, else the short ones. */
+function cutLabel({ words }: Order, { speaker, mustNotCut }: Opening): Labelling {
+  const short = `${speaker.id} ${mustNotCut ? words.frame.doNotCut : words.frame.cut}`;
+  const names = mustNotCut ? [short] : [words.template.label.cut(speaker.id), short];
+  return firstOf(
+    names.flatMap((name) =>
+      [-3, -8, -14, -22].flatMap((offMm) =>
+        rim(speaker.opening).map((side) => beside(name, side, { capMm: CAP_MM, face: "bold", offMm })),
+      ),
+    ),
+  );
+}
+
+function flangeLabel({ words, job }: Order, { speaker }: Opening): Labelling {
+  const name = words.template.label.flange(acrossFigures(speaker.flange, job.room.units).main);
+  return firstOf(
+    [1.5, -1.5, 4].flatMap((offMm) =>
+      rim(speaker.flange).map((side) => beside(name, side, { capMm: SMALL_MM, offMm })),
+    ),
+  );
+}
+
+function aimLabel({ words }: Order, { speaker, aim }: Opening): Labelling {
+  if (aim === null || aim.arrowDeg === null) return nothing;
+  const to = arrowOnPage(aim.arrowDeg);
+  const reach = reachTo(speaker.flange, to);
+  const name = words.template.label.aim(aim.target);
+  const aside = [point(-to.y, to.x), point(to.y, -to.x)];
+  const places: Side[] = [
+    { at: point(to.x * reach, to.y * reach), normal: to },
+    ...[0.75, 0.6, 0.45, 0.9, 1].flatMap((share) =>
+      aside.map((normal) => ({ at: point(to.x * reach * share, to.y * reach * share), normal })),
+    ),
+  ];
+  return firstOf(
+    places.flatMap((side) =>
+      [1.5, 4].map((offMm) => beside(name, side, { capMm: CAP_MM, face: "bold", offMm })),
+    ),
+  );
+}
+
+const SHARES = [0.5, 0.3, 0.7, 0.15, 0.85, 0.05, 0.95];
+const ARROWS = { left: "←", right: "→", up: "↑", down: "↓" };
+
+/** Between its edges where the page shows enough of it, else beside the edge with an arrow to it. */
+function memberLabel({ words }: Order, { centre, surface }: Opening, member: Member): Labelling {
+  const { along, edges } = bandOf(member, centre);
+  const box = boxAround(edges.flat());
+  const upright = Math.abs(along.y) > Math.abs(along.x);
+  const known = words.findings.member({ ...member, surface: surface.name });
+  const name = member.basis === "measured" ? known : `${known}, ${words.template.assumed}`;
+  return (ground) => {
+    const seen = common(box, ground.within);
+    if (seen === null) return nothing(ground);
+    const placed = placeLabel([...inBand(name, seen, upright), ...besideBand(name, seen, upright)], ground);
+    // The band itself is no place for other words.
+    const blocked = taking(placed?.ground ?? ground, seen);
+    return { items: placed?.items ?? [], ground: blocked };
+  };
+}
+
+function inBand(name: string, seen: Window, upright: boolean): Text[] {
+  const thickness = upright ? seen.widthMm : seen.heightMm;
+  return [CAP_MM, SMALL_MM]
+    .filter((capMm) => thickness > capMm + 2 * AIR_MM)
+    .flatMap((capMm) =>
+      SHARES.map((share) => {
+        if (!upright) {
+          const reach = measureText(name, { capMm, face: "bold" }).widthMm + 2 * AIR_MM;
+          const x = seen.x + reach / 2 + (seen.widthMm - reach) * share;
+          return centred(name, point(x, seen.y + seen.heightMm / 2), capMm, "bold");
+        }
+        const reach = measureText(name, { capMm, face: "bold" }).widthMm + 2 * AIR_MM;
+        const y = seen.y + reach / 2 + (seen.heightMm - reach) * share;
+        const at = point(seen.x + seen.widthMm / 2 + capMm / 2, y);
+        return text(at, name, { capMm, face: "bold", anchor: "middle", turnDeg: -90 });
+      }),
+    );
+}
+
+function besideBand(name: string, seen: Window, upright: boolean): Text[] {
+  const middle = point(seen.x + seen.widthMm / 2, seen.y + seen.heightMm / 2);
+  const letters = { capMm: SMALL_MM, face: "bold" as const, offMm: 1 };
+  return SHARES.flatMap((share) => {
+    const [x, y] = [seen.x + seen.widthMm * share, seen.y + seen.heightMm * share];
+    if (upright) {
+      return [
+        beside(`${name} ${ARROWS.right}`, { at: point(seen.x, y), normal: point(-1, 0) }, letters),
+        beside(
+          `${ARROWS.left} ${name}`,
+          { at: point(seen.x + seen.widthMm, y), normal: point(1, 0) },
+          letters,
+        ),
+      ];
+    }
+    const toward = middle.y > 0 ? ARROWS.down : ARROWS.up;
+    return [
+      beside(`${name} ${toward}`, { at: point(x, seen.y), normal: point(0, -1) }, letters),
+      beside(`${name} ${toward}`, { at: point(x, seen.y + seen.heightMm), normal: point(0, 1) }, letters),
+    ];
+  });
+}
+
+function obstructionLabel({ centre }: Opening, { area, name }: Obstruction): Labelling {
+  const place = placeAbout(centre);
+  const corners =
+    area.kind === "rectangle"
+      ? [place(area.min), place(area.max)]
+      : [-1, 1].map((side) => {
+          const at = place(area.centre);
+          return point(at.x + (side * area.diameterMm) / 2, at.y + (side * area.diameterMm) / 2);
+        });
+  const box = boxAround(corners);
+  return (ground) => {
+    const seen = common(box, ground.within);
+    if (seen === null) return nothing(ground);
+    const choices = SHARES.flatMap((down) =>
+      SHARES.map((across) =>
+        centred(name, point(seen.x + seen.widthMm * across, seen.y + seen.heightMm * down), CAP_MM, "bold"),
+      ),
+    );
+    const placed = placeLabel([...choices, ...besideBand(name, seen, seen.heightMm > seen.widthMm)], ground);
+    return { items: placed?.items ?? [], ground: taking(placed?.ground ?? ground, seen) };
+  };
+}
+
+function boxAround(points: readonly PagePoint[]): Window {
+  const xs = points.map(({ x }) => x);
+  const ys = points.map(({ y }) => y);
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, widthMm: Math.max(...xs) - x, heightMm: Math.max(...ys) - y };
+}

@@ -1,0 +1,152 @@
+import { WHITE } from "../../drawing/drawing.js";
+import { placeBlock } from "../../drawing/free-block.js";
+import { type Ground, type Placed, taking } from "../../drawing/free-place.js";
+import { filled, PEN, point, rectangle } from "../../drawing/pen.js";
+import { fitText } from "../../drawing/text.js";
+import { type Block, stack, textBlock } from "../../drawing/text-block.js";
+import type { Level } from "../../findings/finding.js";
+import type { LocatedFinding, Opening } from "../../job.js";
+import { CHECK_TAPE_WITHIN_MM } from "../../standards/cutting-practice.js";
+import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
+import { findingText } from "../../words/finding-text.js";
+import { acrossFigures } from "../cut-figures.js";
+import type { Order } from "../sheet.js";
+import { type Stage, tapesOf } from "../tapes.js";
+import { gapsInWords, sizeInWords, unbrokenFigures } from "./band.js";
+
+const SMALL_MM = 2.5;
+const GAP_MM = 1;
+
+/** What is read before the saw is taken up, in the order of the work; nothing about cutting where nothing is to be cut. */
+export function notesOf(order: Order, opening: Opening, stage: Stage): string[] {
+  const { template } = order.words;
+  const facts = [sizeInWords(order, opening), gapsInWords(order, opening)];
+  if (opening.mustNotCut) return facts;
+  const across = acrossFigures(opening.speaker.opening, order.job.room.units);
+  return [
+    ...facts,
+    template.notes.look,
+    template.notes.cut(`${across.main} (${across.others})`),
+    ...(opening.surface.rated ? [template.notes.rated] : []),
+    ...warningsOf(order, opening),
+    checkNote(order, opening, stage),
+    `□ ${template.notes.done}`,
+  ];
+}
+
+function checkNote(order: Order, opening: Opening, stage: Stage): string {
+  const { words, job } = order;
+  const figures = (mm: number): string => {
+    const { main, others } = unbrokenFigures(mm, order);
+    return `${main} (${others})`;
+  };
+  const tapes = tapesOf(job.room, opening, stage).checks.map(({ from, mm }) => ({
+    from,
+    length: figures(mm),
+  }));
+  return words.template.notes.check(tapes, figures(CHECK_TAPE_WITHIN_MM), job.room.call);
+}
+
+/** All notes together where there is room, else each by itself; those for which this page has none are left over. */
+export function placeNotes(
+  notes: readonly string[],
+  ground: Ground,
+): { readonly placed: Placed; readonly left: readonly string[] } {
+  const centre = point(0, 0);
+  const together = placeBlock((place) => writing(notes, place), ground, centre);
+  if (together !== null) return { placed: together, left: [] };
+  const left: string[] = [];
+  const placed = notes.reduce<Placed>(
+    (done, note) => {
+      const next = placeBlock((place) => writing([note], place), done.ground, centre);
+      if (next === null) left.push(note);
+      return next === null ? done : { items: [...done.items, ...next.items], ground: next.ground };
+    },
+    { items: [], ground },
+  );
+  return { placed, left };
+}
+
+function writing(notes: readonly string[], place: { x: number; y: number; widthMm: number }): Block {
+  return stack(
+    place.y,
+    notes.map((note) => (y: number) => textBlock(note, { ...place, y, capMm: SMALL_MM })),
+    GAP_MM,
+  );
+}
+
+function findingsOf({ job }: Order, { speaker, surface }: Opening, level: Level): LocatedFinding[] {
+  return job.findings
+    .filter((finding) => finding.level === level)
+    .filter(
+      (finding) =>
+        finding.speaker === speaker.id || (finding.speaker === null && finding.surface === surface.name),
+    );
+}
+
+/** Sentences of the errors that stand on an opening or on its surface as a whole. */
+export const reasonsOf = (order: Order, opening: Opening): string[] =>
+  findingsOf(order, opening, "error").map((finding) => findingText(order.words, order.measure, finding));
+
+function warningsOf(order: Order, opening: Opening): string[] {
+  const { words, measure } = order;
+  return findingsOf(order, opening, "warning").map((finding) => {
+    const sentence = `⚠ ${findingText(words, measure, finding)}`;
+    return finding.accepted === null
+      ? sentence
+      : `${sentence} (${words.cover.findings.accepted(finding.accepted)})`;
+  });
+}
+
+const STOP_MM = { least: 5, most: 14 };
+const REASON_MM = 3.5;
+const PLATE_PAD_MM = 2.5;
+
+/** DO NOT CUT large across the page, and why, on a plate of its own; as many reasons as the page has room for. */
+export function stopPlate(order: Order, opening: Opening, ground: Ground): Placed {
+  const { within } = ground;
+  const widthMm = Math.min(within.widthMm * 0.86, 170);
+  const inside = {
+    x: within.x + (within.widthMm - widthMm) / 2 + PLATE_PAD_MM,
+    widthMm: widthMm - 2 * PLATE_PAD_MM,
+  };
+  const reasons = reasonsOf(order, opening);
+  const written = (count: number) => (y: number) =>
+    stopWords(order, reasons.slice(0, count), reasons.length - count, { ...inside, y });
+  const most = within.heightMm - 2 * PLATE_PAD_MM;
+  const count = [...reasons.keys()]
+    .map((index) => reasons.length - index)
+    .find((each) => written(each)(0).heightMm <= most);
+  const { heightMm } = written(count ?? 0)(0);
+  const y = within.y + (within.heightMm - heightMm) / 2;
+  const box = { x: inside.x - PLATE_PAD_MM, y: y - PLATE_PAD_MM, widthMm, heightMm: heightMm + PLATE_PAD_MM };
+  return {
+    items: [filled(box, WHITE), rectangle(box, PEN.outline), ...written(count ?? 0)(y).items],
+    ground: taking(ground, box),
+  };
+}
+
+function stopWords(
+  { words }: Order,
+  reasons: readonly string[],
+  more: number,
+  place: { x: number; y: number; widthMm: number },
+): Block {
+  const stop = words.frame.doNotCut.split(BETWEEN_LANGUAGES);
+  const capMm = Math.min(
+    ...stop.map((line) =>
+      fitText(line, { face: "bold", widthMm: place.widthMm, leastMm: STOP_MM.least, mostMm: STOP_MM.most }),
+    ),
+  );
+  const lines = more > 0 && reasons.length > 0 ? [...reasons, words.template.more(more)] : reasons;
+  return stack(
+    place.y,
+    [
+      ...stop.map(
+        (line) => (y: number) => textBlock(line, { ...place, y, capMm, face: "bold", anchor: "middle" }),
+      ),
+      ...lines.map((line) => (y: number) => textBlock(line, { ...place, y, capMm: REASON_MM })),
+    ],
+    0.5,
+  );
+}

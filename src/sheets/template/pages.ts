@@ -1,0 +1,155 @@
+import type { Item, Window } from "../../drawing/drawing.js";
+import { groundOf } from "../../drawing/free-place.js";
+import { layer, point, shifted } from "../../drawing/pen.js";
+import { stack, textBlock } from "../../drawing/text-block.js";
+import { type Grid, type Tile, type Tiling, textBoxes, tile } from "../../drawing/tiles.js";
+import { InternalError } from "../../findings/internal-error.js";
+import type { Body } from "../sheet.js";
+import { inTurn, labels } from "./labels.js";
+import type { Task, TemplateLie } from "./lie.js";
+import { notesOf, placeNotes, stopPlate } from "./notes.js";
+import { axisMarks } from "./page-edges.js";
+import { templateDrawing, templateExtents } from "./template-drawing.js";
+
+/** The ways for the paper to lie, with the figures of a task on each. */
+type Lies = (task: Task) => readonly TemplateLie[];
+
+interface Laid {
+  readonly kind: "laid" | "refused";
+  readonly bodies: readonly Body[];
+  /** Notes for which none of the pages has room beside the drawing. */
+  readonly left: readonly string[];
+}
+
+/**
+ * The pages of one template. What notes the drawing leaves no room for go with the figures, if that costs no page
+ * more; else on a page of their own, in front.
+ */
+export function templatePages(task: Task, lies: Lies): Body[] {
+  const laid = layOut(task, lies(task));
+  if (laid.left.length === 0) return [...laid.bodies];
+  const noted = { ...task, notes: laid.left };
+  const again = layOut(noted, lies(noted));
+  const isAsGood =
+    again.kind === "laid" && again.left.length === 0 && again.bodies.length <= laid.bodies.length;
+  return isAsGood ? [...again.bodies] : [notesPage(task, laid.left, lies(task)), ...laid.bodies];
+}
+
+function layOut(task: Task, lies: readonly TemplateLie[]): Laid {
+  const drawing = templateDrawing(task.opening);
+  const tiling = tiled(task, drawing, lies);
+  if (tiling.kind === "too-large") {
+    return { kind: "refused", bodies: [refusal(task, lies, tiling.grid)], left: [] };
+  }
+  const { lie, tiles } = tiling;
+  const { worded, left } = wordsOnAll(task, tiles, drawing);
+  const bodies = worded.map(({ part, items }) => ({
+    widthMm: lie.widthMm,
+    heightMm: lie.heightMm,
+    title: titleOf(task, part, tiles.length),
+    frame: task.facts,
+    items: [
+      ...lie.items,
+      ...part.items,
+      layer("notes", [shifted(items, part.shift)]),
+      layer("dimensions", axisMarks(task.order, lie, part.shift, part.window)),
+    ],
+  }));
+  return { kind: "laid", bodies, left };
+}
+
+/** With the whole flange, unless that takes more pages than the cut line alone. */
+function tiled(
+  { order, opening }: Task,
+  drawing: readonly Item[],
+  lies: readonly TemplateLie[],
+): Tiling<TemplateLie> {
+  const { wanted, least } = templateExtents(opening);
+  // How parts are joined is one of the notes, so that it takes no height of every page.
+  const words = { ...order.words.template.tiles, join: null };
+  const [whole, bare] = [wanted, least].map((extent) => tile({ drawing, extent, lies, words }));
+  if (whole === undefined || bare === undefined) throw new InternalError("a template has two extents");
+  return pagesOf(bare) < pagesOf(whole) ? bare : whole;
+}
+
+const pagesOf = (tiling: Tiling<TemplateLie>): number =>
+  tiling.kind === "tiled" ? tiling.tiles.length : Number.POSITIVE_INFINITY;
+
+function titleOf({ order, facts }: Task, { name }: Tile, of: number): string {
+  return of === 1 ? facts.title : `${facts.title}, ${order.words.template.tiles.part(name, of)}`;
+}
+
+/** A part with its words in the drawing's coordinates, and the notes that it has no room for. */
+interface Worded {
+  readonly part: Tile;
+  readonly items: readonly Item[];
+  readonly left: readonly string[];
+}
+
+/** Words for every part: what no part has said yet comes first on the next, then what bears saying again. */
+function wordsOnAll(
+  task: Task,
+  parts: readonly Tile[],
+  drawing: readonly Item[],
+): { worded: Worded[]; left: readonly string[] } {
+  const notes = notesToPlace(task, parts.length);
+  const worded: Worded[] = [];
+  let left: readonly string[] = notes;
+  for (const part of parts) {
+    const said = notes.filter((note) => !left.includes(note));
+    const words = wordsOn(task, part, drawing, [...left, ...said]);
+    left = left.filter((note) => words.left.includes(note));
+    worded.push(words);
+  }
+  return { worded, left };
+}
+
+function notesToPlace({ order, opening, stage, notes }: Task, parts: number): string[] {
+  const joining = parts === 1 || opening.mustNotCut ? [] : [order.words.template.tiles.join];
+  return [...joining, ...notesOf(order, opening, stage)].filter((note) => !notes.includes(note));
+}
+
+function wordsOn(task: Task, part: Tile, drawing: readonly Item[], notes: readonly string[]): Worded {
+  const { order, opening } = task;
+  const back = point(-part.shift.x, -part.shift.y);
+  const moved = (box: Window): Window => ({ ...box, x: box.x + back.x, y: box.y + back.y });
+  const ground = groundOf(drawing, moved(part.clear), textBoxes(part.items).map(moved));
+  const stop = opening.mustNotCut ? stopPlate(order, opening, ground) : { items: [], ground };
+  const named = inTurn([labels(order, opening)])(stop.ground);
+  const { placed, left } = placeNotes(notes, named.ground);
+  return { part, items: [...stop.items, ...named.items, ...placed.items], left };
+}
+
+/** Where no tiling is allowed: the figures, and what to print on instead. */
+function refusal(task: Task, lies: readonly TemplateLie[], grid: Grid | null): Body {
+  const { template } = task.order.words;
+  const words = grid === null ? template.noRoom : template.tooLarge(grid.columns, grid.rows);
+  return figuresPage(task, [{ words, capMm: 5 }, ...notesToPlace(task, 1).map(small)], lies);
+}
+
+const notesPage = (task: Task, notes: readonly string[], lies: readonly TemplateLie[]): Body =>
+  figuresPage(task, [{ words: task.facts.title, capMm: 5 }, ...notes.map(small)], lies);
+
+interface Line {
+  readonly words: string;
+  readonly capMm: number;
+}
+
+const small = (words: string): Line => ({ words, capMm: 3.5 });
+
+/** A page with the figures, and words instead of a drawing. */
+function figuresPage(task: Task, lines: readonly Line[], [lie]: readonly TemplateLie[]): Body {
+  if (lie === undefined) throw new InternalError("no way for the paper to lie");
+  const { area, widthMm, heightMm } = lie;
+  const said = stack(
+    area.y,
+    lines.map(
+      ({ words, capMm }) =>
+        (y: number) =>
+          textBlock(words, { ...area, y, capMm, face: "bold" }),
+    ),
+    2,
+  );
+  const items = [...lie.items, layer("notes", said.items)];
+  return { widthMm, heightMm, title: task.facts.title, frame: task.facts, items };
+}
