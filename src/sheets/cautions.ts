@@ -1,6 +1,5 @@
-import type { Item } from "../drawing/drawing.js";
 import { measureText } from "../drawing/text.js";
-import { type Block, LINE_PITCH, stack, textBlock } from "../drawing/text-block.js";
+import { type Block, stack, textBlock } from "../drawing/text-block.js";
 import type { Order } from "./sheet.js";
 
 /** A caution by what it is about; its words are in the catalogue, under the cover. */
@@ -24,16 +23,6 @@ interface Place {
   readonly x: number;
   readonly y: number;
   readonly widthMm: number;
-  readonly capMm?: number;
-}
-
-/** Cautions as short lines, each beside its bold word: for the cover, and for the sheet of the step that it belongs to. */
-export function cautionLines(order: Order, which: readonly Caution[], place: Place): Block {
-  const { cautions } = order.words.cover;
-  return wordedLines(
-    which.map((caution) => cautions[caution]),
-    place,
-  );
 }
 
 export interface WordedLine {
@@ -41,20 +30,30 @@ export interface WordedLine {
   readonly line: string;
 }
 
-/** Lines that each stand beside a bold word, the words in one column as wide as the widest of them, at most a third. */
-export function wordedLines(lines: readonly WordedLine[], place: Place): Block {
-  const capMm = place.capMm ?? 2.5;
-  const widest = Math.max(...lines.map(({ word }) => measureText(word, { capMm, face: "bold" }).widthMm));
-  const wordMm = Math.min(widest, place.widthMm / 3);
-  const lineX = place.x + wordMm + 3;
-  const beside =
-    (entry: WordedLine) =>
-    (y: number): Block => {
-      const word = textBlock(entry.word, { x: place.x, y, widthMm: wordMm, capMm, face: "bold" });
-      const line = textBlock(entry.line, { x: lineX, y, widthMm: place.widthMm - wordMm - 3, capMm });
-      const items: Item[] = [...word.items, ...line.items];
-      return { items, heightMm: Math.max(word.heightMm, line.heightMm) };
-    };
-  const stacked = stack(place.y, lines.map(beside), capMm * (LINE_PITCH - 1.5));
-  return stacked;
+/** Cautions as short lines, each beside its bold word: for the cover, and for the sheet of the step that they belong to. */
+export function cautionLines(order: Order, which: readonly Caution[], place: Place): Block {
+  return stack(place.y, placed(wordedLines(cautionsOf(order, which), place.widthMm), place), LINES_GAP_MM);
+}
+
+export const cautionsOf = ({ words }: Order, which: readonly Caution[]): WordedLine[] =>
+  which.map((caution) => words.cover.cautions[caution]);
+
+const placed = (makers: readonly ((place: Place) => Block)[], place: Place) =>
+  makers.map((make) => (y: number) => make({ ...place, y }));
+
+const CAP_MM = 2.5;
+/** Between lines that stand beside a word each. */
+export const LINES_GAP_MM = 0.6;
+const BESIDE_MM = 3;
+
+/** Lines that each stand beside a bold word; the words in one column as wide as the widest of them, at most a third. */
+export function wordedLines(lines: readonly WordedLine[], widthMm: number): ((place: Place) => Block)[] {
+  const widths = lines.map(({ word }) => measureText(word, { capMm: CAP_MM, face: "bold" }).widthMm);
+  const wordMm = Math.min(Math.max(...widths), widthMm / 3);
+  return lines.map(({ word, line }) => ({ x, y }) => {
+    const bold = textBlock(word, { x, y, widthMm: wordMm, capMm: CAP_MM, face: "bold" });
+    const beside = { x: x + wordMm + BESIDE_MM, y, widthMm: widthMm - wordMm - BESIDE_MM, capMm: CAP_MM };
+    const said = textBlock(line, beside);
+    return { items: [...bold.items, ...said.items], heightMm: Math.max(bold.heightMm, said.heightMm) };
+  });
 }

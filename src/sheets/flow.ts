@@ -41,6 +41,25 @@ export const whole =
     return block.heightMm > free.heightMm && !fresh ? null : { ...block, rest: null };
   };
 
+/** Blocks close under each other, parted between any two where the page ends. */
+export const run =
+  (makers: readonly ((place: Box) => Block)[], gapMm: number): Part =>
+  (free, fresh) => {
+    const items: Item[] = [];
+    let heightMm = 0;
+    let taken = 0;
+    for (const make of makers) {
+      const block = make({ ...free, y: free.y + heightMm });
+      const forced = taken === 0 && fresh;
+      if (heightMm + block.heightMm > free.heightMm && !forced) break;
+      items.push(...block.items);
+      heightMm += block.heightMm + gapMm;
+      taken += 1;
+    }
+    if (taken === 0 && makers.length > 0) return null;
+    return { items, heightMm, rest: taken < makers.length ? run(makers.slice(taken), gapMm) : null };
+  };
+
 /** A table from a row on, its heading repeated on every page. */
 export const rowsOf =
   (table: Table, first = 0): Part =>
