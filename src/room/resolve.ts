@@ -5,7 +5,7 @@ import { framingOf } from "./resolve/framing.js";
 import { labelStockOf } from "./resolve/labels.js";
 import { modelsOf } from "./resolve/models.js";
 import { obstructionOf } from "./resolve/obstructions.js";
-import { all, type Resolved, refused, resolved, then, together } from "./resolve/resolved.js";
+import { all, andThen, type Resolved, refused, resolved, together } from "./resolve/resolved.js";
 import { referenceOf, seatsOf } from "./resolve/seats.js";
 import { boxShell, type Shell } from "./resolve/shell.js";
 import { type SpeakerPlace, speakersOf } from "./resolve/speakers.js";
@@ -67,7 +67,7 @@ function surfacesOf(
         framing: framingOf(surface, file, shell.measuredTo),
         obstructions: obstructionsOn(surface, file, shell),
       });
-      return then(parts, (found): Surface => ({ ...surface, ...found }));
+      return andThen(parts, (found): Surface => ({ ...surface, ...found }));
     }),
   );
   return surfaces.ok ? withinMembers(surfaces.value) : surfaces;
@@ -96,7 +96,7 @@ function obstructionsOn(
 function equipmentOf({ equipment }: RoomFile, shell: Shell): Resolved<Room["equipment"]> {
   if (equipment === undefined) return resolved(null);
   const at = fixAtHeight(equipment.at, equipment.up, { shell, path: ["equipment", "at"] });
-  return then(at, (point) => ({ at: point }));
+  return andThen(at, (point) => ({ at: point }));
 }
 
 type PlainPart =

@@ -7,7 +7,7 @@ import type { Edge, Faces, Framing, Layout, Member, Path } from "../room.js";
 import type { FramingFile } from "../schema/framing.js";
 import type { RoomFile } from "../schema.js";
 import { centresOf } from "./centres.js";
-import { type Resolved, refused, resolved, then } from "./resolved.js";
+import { andThen, type Resolved, refused, resolved } from "./resolved.js";
 import { type Axis, crossing, pointIn, type Strip, stripOf } from "./strip.js";
 import { structureOf } from "./structure.js";
 import type { BareSurface } from "./surfaces.js";
@@ -22,7 +22,7 @@ export function framingOf(surface: BareSurface, file: RoomFile, faces: Faces): R
   if (edge === undefined) return refused(wrongFrom(surface, entry.from, { run, path }));
   const strip = stripOf(surface, edge, run);
   const shiftMm = faces === "finish" ? edge.boardMm : 0;
-  return then(centresOf(entry, { strip, shiftMm, path }), (centres) =>
+  return andThen(centresOf(entry, { strip, shiftMm, path }), (centres) =>
     known(entry, strip, { centres, surface }),
   );
 }

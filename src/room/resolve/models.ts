@@ -4,12 +4,12 @@ import type { Shape } from "../../geometry/shape.js";
 import type { Model, Path } from "../room.js";
 import type { ModelFile, ShapeFile } from "../schema/models.js";
 import type { RoomFile } from "../schema.js";
-import { all, type Resolved, refused, resolved, then } from "./resolved.js";
+import { all, andThen, type Resolved, refused, resolved } from "./resolved.js";
 
 /** Every model of the file by its name. */
 export function modelsOf({ models }: RoomFile): Resolved<ReadonlyMap<string, Model>> {
   const entries = Object.entries(models ?? {}).map(([name, entry]) => modelOf(name, entry));
-  return then(all(entries), (found) => new Map(found.map((model) => [model.name, model])));
+  return andThen(all(entries), (found) => new Map(found.map((model) => [model.name, model])));
 }
 
 function modelOf(name: string, entry: ModelFile): Resolved<Model> {

@@ -3,7 +3,7 @@ import type { Area } from "../../geometry/shape.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Obstruction, Path } from "../room.js";
 import type { ObstructionFile } from "../schema/obstructions.js";
-import { type Resolved, then, together } from "./resolved.js";
+import { andThen, type Resolved, together } from "./resolved.js";
 import type { Shell } from "./shell.js";
 import { fixOn } from "./tapes.js";
 
@@ -15,7 +15,7 @@ export interface ObstructionPlace {
 
 /** An obstruction in the (u, v) of the surface that it stands in. */
 export function obstructionOf(entry: ObstructionFile, place: ObstructionPlace): Resolved<Obstruction> {
-  return then(areaOf(entry, place), (area) => ({
+  return andThen(areaOf(entry, place), (area) => ({
     name: entry.name,
     area,
     keepMm: entry.keep ?? 0,
@@ -27,13 +27,13 @@ export function obstructionOf(entry: ObstructionFile, place: ObstructionPlace): 
 function areaOf(entry: ObstructionFile, { surface, shell, path }: ObstructionPlace): Resolved<Area> {
   if ("round" in entry) {
     const centre = fixOn(entry.at, surface, { shell, path: [...path, "at"] });
-    return then(centre, (fixed) => ({ kind: "round", centre: fixed.centre, diameterMm: entry.round }));
+    return andThen(centre, (fixed) => ({ kind: "round", centre: fixed.centre, diameterMm: entry.round }));
   }
   const corners = together({
     corner: fixOn(entry.corner, surface, { shell, path: [...path, "corner"] }),
     opposite: fixOn(entry.opposite, surface, { shell, path: [...path, "opposite"] }),
   });
-  return then(corners, ({ corner, opposite }) => rectangleBetween(corner.centre, opposite.centre));
+  return andThen(corners, ({ corner, opposite }) => rectangleBetween(corner.centre, opposite.centre));
 }
 
 const rectangleBetween = (a: SurfacePoint, b: SurfacePoint): Area => ({

@@ -29,7 +29,7 @@ export function together<Parts extends Record<string, Resolved<unknown>>>(
 const withKey = (key: string, part: Resolved<unknown>): Resolved<readonly [string, unknown]> =>
   part.ok ? resolved([key, part.value] as const) : part;
 
-/** What `next` makes of the value. */
-export function then<Value, Next>(part: Resolved<Value>, next: (value: Value) => Next): Resolved<Next> {
+/** What `next` makes of the value. Not called `then`: a module that exports one is a promise to whoever imports it dynamically. */
+export function andThen<Value, Next>(part: Resolved<Value>, next: (value: Value) => Next): Resolved<Next> {
   return part.ok ? resolved(next(part.value)) : part;
 }

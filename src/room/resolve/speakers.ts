@@ -4,7 +4,7 @@ import { NO_AIM, REFERENCE } from "../references.js";
 import type { Model, Path, Position, Seat, Speaker, Target } from "../room.js";
 import type { SpeakerFile } from "../schema/speakers.js";
 import type { RoomFile } from "../schema.js";
-import { all, type Resolved, refused, resolved, then, together } from "./resolved.js";
+import { all, andThen, type Resolved, refused, resolved, together } from "./resolved.js";
 import { referenceOf } from "./seats.js";
 import type { Shell } from "./shell.js";
 import type { BareSurface } from "./surfaces.js";
@@ -26,7 +26,7 @@ function speakerOf(entry: SpeakerFile, place: SpeakerPlace, path: Path): Resolve
   if (model === undefined) throw new InternalError(`no model named ${entry.model}`);
   const turnDeg = entry.turn ?? 0;
   const parts = together({ position: positionOf(entry, place, path), target: targetOf(entry, place, path) });
-  return then(parts, ({ position, target }) => ({
+  return andThen(parts, ({ position, target }) => ({
     id: entry.id,
     channel: entry.channel,
     model,
@@ -64,7 +64,7 @@ function positionOf(entry: SpeakerFile, { shell, surfaces }: SpeakerPlace, path:
   const surface = surfaceOf(entry, surfaces);
   if (entry.at !== "best") {
     const fixed = fixOn(entry.at, surface, { shell, path: [...path, "at"] });
-    return then(fixed, ({ centre, tapes }) => ({ kind: "given", centre, tapes }));
+    return andThen(fixed, ({ centre, tapes }) => ({ kind: "given", centre, tapes }));
   }
   const hold = entry.hold ?? {};
   const ground = groundOf(surface.name, surface.frame);
@@ -79,7 +79,7 @@ function targetOf({ aim }: SpeakerFile, { shell, seats }: SpeakerPlace, path: Pa
   const point = isNested(aim)
     ? fixAtHeight(aim.at, aim.up, { shell, path: [...where.path, "at"] })
     : fixInRoom(aim, where);
-  return then(point, (at) => ({ kind: "point", at }));
+  return andThen(point, (at) => ({ kind: "point", at }));
 }
 
 type AimPoint = Exclude<NonNullable<SpeakerFile["aim"]>, string>;

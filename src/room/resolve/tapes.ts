@@ -4,7 +4,7 @@ import { type Frame, toSurface } from "../../geometry/frame.js";
 import { type SurfacePoint, type Vector, vector } from "../../geometry/vector.js";
 import type { Path, Tape } from "../room.js";
 import { isParallel, meetingPoint, type Plane, planeThrough } from "./planes.js";
-import { type Resolved, refused, resolved, then } from "./resolved.js";
+import { andThen, type Resolved, refused, resolved } from "./resolved.js";
 import type { Shell } from "./shell.js";
 
 /** Tapes by the key that each was typed under, in mm, in the order that they were typed. */
@@ -108,7 +108,7 @@ export function fixOn(
   where: Where,
 ): Resolved<{ readonly centre: SurfacePoint; readonly tapes: readonly [Tape, Tape] }> {
   const fixed = fix(typed, groundOf(surface.name, surface.frame), where);
-  return then(fixed, ({ point, tapes }) => ({ centre: toSurface(surface.frame, point), tapes }));
+  return andThen(fixed, ({ point, tapes }) => ({ centre: toSurface(surface.frame, point), tapes }));
 }
 
 /** A level in the room, so far above the floor as it stands. */
@@ -119,7 +119,7 @@ export const level = (heightMm: number): Ground => ({
 
 /** A point in the room, by two walls and a height. */
 export const fixAtHeight = (typed: TapesFile, heightMm: number, where: Where): Resolved<Vector> =>
-  then(fix(typed, level(heightMm), where), ({ point }) => point);
+  andThen(fix(typed, level(heightMm), where), ({ point }) => point);
 
 /** A point in the room by its tapes alone: two walls, and `up` or `down`. */
 export function fixInRoom(typed: TapesFile, where: Where): Resolved<Vector> {
@@ -131,5 +131,5 @@ export function fixInRoom(typed: TapesFile, where: Where): Resolved<Vector> {
     return refused({ code: "tapes-count", path: where.path, at: "value", figures: { given, wanted: 3 } });
   }
   const plane = planeOf({ from: hookOf(key), mm: heightMm }, where.shell);
-  return then(fix(plan, { name: "floor", plane }, where), ({ point }) => point);
+  return andThen(fix(plan, { name: "floor", plane }, where), ({ point }) => point);
 }
