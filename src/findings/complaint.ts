@@ -27,7 +27,19 @@ export type NameOf =
 export type BadCharacter = "control" | "direction" | "invisible" | "surrogate" | "right-to-left" | "no-glyph";
 
 /** What keeps a text from being YAML, as far as a person can act on it. */
-export type YamlSlip = "tab" | "missing-mark" | "indent" | "start" | "colon" | "escape" | "comma" | "other";
+export type YamlSlip =
+  | "tab"
+  | "open-quote"
+  | "open-bracket"
+  | "missing-mark"
+  | "indent"
+  | "start"
+  | "in-brackets"
+  | "colon"
+  | "no-colon"
+  | "escape"
+  | "comma"
+  | "other";
 
 export interface FiguresByComplaint {
   "file-too-large": { bytes: number; mostBytes: number };

@@ -8,33 +8,51 @@ export interface Position {
   readonly column: number;
 }
 
-/** Turns offsets in a text into lines and columns. */
+/** Turns offsets in a text into lines and columns, each in a few steps however long the text and its lines are. */
 export function positionsIn(text: string): (offset: number) => Position {
-  const starts = [0, ...[...text.matchAll(/\n/gu)].map(({ index }) => index + 1)];
+  const starts = [0, ...offsetsOf(text, /\n/gu).map((offset) => offset + 1)];
+  const pairs = offsetsOf(text, /[\u{10000}-\u{10ffff}]/gu);
+  const charactersTo = (offset: number): number => offset - countBefore(pairs, offset);
   return (offset) => {
-    const line = lastAtOrBefore(starts, offset);
-    const start = starts[line] ?? 0;
-    return { line: line + 1, column: [...text.slice(start, offset)].length + 1 };
+    const line = countBefore(starts, offset + 1);
+    return { line, column: charactersTo(offset) - charactersTo(starts[line - 1] ?? 0) + 1 };
   };
 }
 
-/** Index of the last of the ascending starts that is not past the offset. */
-function lastAtOrBefore(starts: readonly number[], offset: number): number {
-  let [low, high] = [0, starts.length];
-  while (high - low > 1) {
+/** Where the pattern begins, ascending. */
+const offsetsOf = (text: string, pattern: RegExp): readonly number[] =>
+  [...text.matchAll(pattern)].map(({ index }) => index);
+
+/** How many of the ascending offsets lie before the limit. */
+function countBefore(offsets: readonly number[], limit: number): number {
+  let [low, high] = [0, offsets.length];
+  while (low < high) {
     const middle = (low + high) >> 1;
-    if ((starts[middle] ?? 0) <= offset) low = middle;
+    if ((offsets[middle] ?? limit) < limit) low = middle + 1;
     else high = middle;
   }
   return low;
 }
 
+export type OffsetAt = (path: Path, at: "key" | "value") => number;
+
 /**
- * Offset of the value at the path, or of its key. Where the file does not have it, the nearest thing above it that
- * the file has; where nothing stands behind a key, the key.
+ * Tells the offset of the value at a path, or of its key. Where the file does not have it, the nearest thing above it
+ * that the file has; where nothing stands behind a key, the key.
  */
-export function offsetAt(document: Document, path: Path, at: "key" | "value"): number {
-  let node: unknown = document.contents;
+export function offsetsIn(document: Document): OffsetAt {
+  const pairOf = pairFinder();
+  return (path, at) => offsetBelow(document.contents, { path, at, pairOf });
+}
+
+interface Search {
+  readonly path: Path;
+  readonly at: "key" | "value";
+  readonly pairOf: PairFinder;
+}
+
+function offsetBelow(contents: unknown, { path, at, pairOf }: Search): number {
+  let node = contents;
   let offset = offsetOf(node);
   for (const [index, step] of path.entries()) {
     if (isSeq(node) && typeof step === "number" && step < node.items.length) {
@@ -51,8 +69,23 @@ export function offsetAt(document: Document, path: Path, at: "key" | "value"): n
   return offset;
 }
 
-const pairOf = (map: YAMLMap, key: string | number): Pair | undefined =>
-  map.items.find((pair) => keyText(pair) === key);
+type PairFinder = (map: YAMLMap, key: string | number) => Pair | undefined;
+
+/** Finds pairs by their keys; each map is gone through once, however many are asked for. */
+function pairFinder(): PairFinder {
+  const known = new Map<YAMLMap, PairsByKey>();
+  return (map, key) => {
+    const pairs = known.get(map) ?? pairsByKey(map);
+    known.set(map, pairs);
+    return pairs.get(key);
+  };
+}
+
+type PairsByKey = ReadonlyMap<string | number | null, Pair>;
+
+/** Of a repeated key the first, which is the one that counts. */
+const pairsByKey = (map: YAMLMap): PairsByKey =>
+  new Map(map.items.map((pair): [string | null, Pair] => [keyText(pair), pair]).reverse());
 
 /** True for what the parser puts where nothing is written. */
 const isNothing = (node: unknown): boolean =>

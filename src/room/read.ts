@@ -5,7 +5,7 @@ import { complaintsOf, inOrder, type Locate } from "./complaint.js";
 import { bytesOf, decode, fingerprintOf } from "./decode.js";
 import { kindOf, problemsOf } from "./issues.js";
 import { ownProblems } from "./own-problems.js";
-import { offsetAt, positionsIn } from "./position.js";
+import { offsetsIn, positionsIn } from "./position.js";
 import { problemsAcross } from "./references.js";
 import type { Path } from "./room.js";
 import { type RoomFile, roomFileSchema } from "./schema.js";
@@ -66,22 +66,28 @@ function readText(text: string, options: ReadOptions): Read {
   return { ok: true, file: checked.file, locate };
 }
 
-const locator =
-  (document: Document, positionOf: ReturnType<typeof positionsIn>): Locate =>
-  (path: Path, at = "value") =>
-    positionOf(offsetAt(document, path, at));
+function locator(document: Document, positionOf: ReturnType<typeof positionsIn>): Locate {
+  const offsetAt = offsetsIn(document);
+  return (path: Path, at = "value") => positionOf(offsetAt(path, at));
+}
 
 function checkTree(
   tree: Tree,
   locate: Locate,
   { hasGlyph }: ReadOptions,
 ): { readonly file: RoomFile | null; readonly problems: readonly Problem[] } {
-  const found = kindOf(tree);
-  if (found !== "map") {
-    return { file: null, problems: [{ code: "not-a-room", path: [], at: "value", figures: { found } }] };
-  }
+  const wrong = wrongWhole(tree);
+  if (wrong !== null) return { file: null, problems: [wrong] };
   const parsed = roomFileSchema(hasGlyph).safeParse(tree);
   const shape = parsed.success ? [] : problemsOf(parsed.error.issues, tree);
   const problems = [...shape, ...problemsAcross(tree, locate)];
   return { file: parsed.success ? parsed.data : null, problems };
+}
+
+/** What is wrong with a file that holds no keys at all. */
+function wrongWhole(tree: Tree): Problem | null {
+  const found = kindOf(tree);
+  if (found === "map") return null;
+  if (found === "nothing") return { code: "empty-file", path: [], at: "value", figures: {} };
+  return { code: "not-a-room", path: [], at: "value", figures: { found } };
 }

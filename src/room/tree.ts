@@ -39,6 +39,11 @@ function read(node: unknown, walk: Walk): Tree {
     report(walk, node, { code: "yaml-alias", path: walk.path, at: "value", figures: { written: reference } });
     return null;
   }
+  const tag = tagOf(node);
+  if (tag !== null) {
+    report(walk, node, { code: "yaml-tag", path: walk.path, at: "value", figures: { written: tag } });
+    return null;
+  }
   if (isMap(node)) return readMap(node, walk);
   if (isSeq(node)) return node.items.map((item, index) => read(item, below(walk, index)));
   return writtenText(node);
@@ -55,6 +60,12 @@ function referenceIn(node: unknown): string | null {
   if (isAlias(node)) return shown(`*${node.source}`);
   const anchor = isCollection(node) || isScalar(node) ? node.anchor : undefined;
   return anchor === undefined ? null : shown(`&${anchor}`);
+}
+
+/** A tag as it was resolved; null for a node that has none, as every node of a room file. */
+function tagOf(node: unknown): string | null {
+  const tag = isCollection(node) || isScalar(node) ? node.tag : undefined;
+  return tag === undefined ? null : shown(tag.replace(/^tag:yaml\.org,2002:/u, "!!"));
 }
 
 /** A scalar as it was written, without spaces round it; null for an empty one, `~` or `null`. */

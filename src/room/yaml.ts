@@ -1,7 +1,7 @@
-import { Composer, type Document, Lexer, Parser, type YAMLError } from "yaml";
+import { Composer, type Document, isCollection, isScalar, Lexer, Parser, visit, type YAMLError } from "yaml";
 import type { Problem, YamlSlip } from "../findings/complaint.js";
 import { shown } from "./shown.js";
-import type { PlacedProblem } from "./tree.js";
+import { offsetOf, type PlacedProblem } from "./tree.js";
 
 /** Deeper than any room file goes. The composer calls itself for each level, and a deep enough one ends the process. */
 const MOST_LEVELS = 24;
@@ -63,26 +63,59 @@ const emptyFile = (): PlacedProblem => placed(0, { code: "empty-file", path: [],
 function slipsOf(document: ParsedDocument, text: string): PlacedProblem[] {
   const version = document.directives.yaml.version;
   if (version !== VERSION) return [directiveAt(text.indexOf("%YAML"), text)];
+  const slips = document.errors.map((error) => openSlip(error, document) ?? slipOf(error));
   const warnings = document.warnings.map((warning) => warningOf(warning, text));
-  return [...document.errors.map(slipOf), ...warnings].slice(0, MOST_SLIPS);
+  return onePerPlace([...slips.slice(0, MOST_SLIPS), ...warnings]);
 }
 
-function slipOf({ code, pos: [offset] }: YAMLError): PlacedProblem {
-  const slip = SLIPS.get(code) ?? "other";
-  return placed(offset, { code: "not-yaml", path: [], at: "value", figures: { slip } });
+/** At one place only what was said first; nothing after a mark that was never closed, which all follows from it. */
+function onePerPlace(slips: readonly PlacedProblem[]): PlacedProblem[] {
+  const open = slips.findIndex(({ problem }) => problem.code === "not-yaml" && isOpen(problem.figures.slip));
+  const own = open === -1 ? slips : slips.slice(0, open === 0 ? 1 : open);
+  return [...new Map([...own].reverse().map((slip) => [slip.offset, slip])).values()];
 }
+
+const isOpen = (slip: YamlSlip): boolean => slip === "open-quote" || slip === "open-bracket";
+
+const slipAt = (offset: number, slip: YamlSlip): PlacedProblem =>
+  placed(offset, { code: "not-yaml", path: [], at: "value", figures: { slip } });
+
+const slipOf = ({ code, pos: [offset] }: YAMLError): PlacedProblem =>
+  slipAt(offset, SLIPS.get(code) ?? "other");
 
 const SLIPS: ReadonlyMap<YAMLError["code"], YamlSlip> = new Map([
   ["TAB_AS_INDENT", "tab"],
   ["MISSING_CHAR", "missing-mark"],
   ["BAD_INDENT", "indent"],
   ["BAD_SCALAR_START", "start"],
-  ["BLOCK_IN_FLOW", "start"],
+  ["BLOCK_IN_FLOW", "in-brackets"],
   ["BLOCK_AS_IMPLICIT_KEY", "colon"],
-  ["MULTILINE_IMPLICIT_KEY", "colon"],
+  ["MULTILINE_IMPLICIT_KEY", "no-colon"],
   ["BAD_DQ_ESCAPE", "escape"],
   ["UNEXPECTED_TOKEN", "comma"],
 ]);
+
+/** The parser says where it gave up, lines further; a person looks for the mark that was never closed. */
+function openSlip({ message, pos: [gaveUpAt] }: YAMLError, document: Document): PlacedProblem | null {
+  const slip = OPEN.find(([pattern]) => pattern.test(message))?.[1];
+  if (slip === undefined) return null;
+  let last = gaveUpAt;
+  visit(document, (_key, node) => {
+    const opens = slip === "open-quote" ? isQuoted(node) : isCollection(node) && node.flow === true;
+    const from = opens ? offsetOf(node) : gaveUpAt;
+    if (from < gaveUpAt) last = from;
+  });
+  return slipAt(last, slip);
+}
+
+/** In the words of the `yaml` package, whose codes do not tell these apart. */
+const OPEN: readonly (readonly [RegExp, YamlSlip])[] = [
+  [/^Missing closing/u, "open-quote"],
+  [/end with a? ?[\]}]/u, "open-bracket"],
+];
+
+const isQuoted = (node: unknown): boolean =>
+  isScalar(node) && (node.type === "QUOTE_DOUBLE" || node.type === "QUOTE_SINGLE");
 
 function warningOf({ code, pos: [from, to] }: YAMLError, text: string): PlacedProblem {
   if (code !== "TAG_RESOLVE_FAILED") return directiveAt(from, text);

@@ -30,7 +30,7 @@ export function length(limits: Limits, description: string) {
       if (read.mm >= leastMm && read.mm <= mostMm) return read.mm;
       return complain(context, "out-of-limits", { typed: shown(typed), ...limits });
     })
-    .meta({ description, examples: [`9' 1 1/2"`, "2780 mm"], ...WITH_UNIT_OR_ZERO });
+    .meta({ description, ...WITH_UNIT_OR_ZERO });
 }
 
 /** A limit of ours as mm; it is a constant of this program, so a bad one throws. */
@@ -126,7 +126,7 @@ export function quantity({ quantity, least, most, description }: QuantityOptions
         ...limitsOf({ quantity, least, most }),
       });
     })
-    .meta({ description, examples: [...waysOf(quantity, TYPICAL[quantity])], ...WITH_UNIT_OR_ZERO });
+    .meta({ description, ...WITH_UNIT_OR_ZERO });
 }
 
 type QuantityLimits = Omit<QuantityOptions, "description">;

@@ -16,7 +16,7 @@ const paper = z
     const read = parsePaper(typed);
     return read.ok ? typed.trim() : complainOfPaper(context, typed, read.problem);
   })
-  .meta({ description: "Paper by name, or a size such as 13 in x 19 in", examples: ["letter", "A4"] });
+  .meta({ description: "Paper by name, or a size such as 13 in x 19 in" });
 
 function complainOfPaper(context: Reading, text: string, problem: PaperProblem): never {
   const typed = shown(text);

@@ -7,7 +7,7 @@ import { length } from "./measures.js";
 export const tapes = (description: string) =>
   z
     .record(z.string(), length(TAPE, "Tape from this wall, `up` from the floor or `down` from the ceiling"))
-    .meta({ description, examples: [{ left: `7' 9"`, front: `12' 6"` }] });
+    .describe(description);
 
 export const roomSide = (description: string) => length(ROOM_SIDE, description);
 

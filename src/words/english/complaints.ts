@@ -37,10 +37,13 @@ const NAMES: Readonly<Record<NameOf, readonly [one: string, many: string]>> = {
 
 const SLIPS: Readonly<Record<YamlSlip, string>> = {
   tab: "a tab indents this line; use spaces",
-  "missing-mark":
-    "a closing quote, a bracket, a comma or the colon after a key is missing at or before this place",
-  indent:
-    "a bracket is not closed, or this line begins at another column than its neighbours; indent them alike, with spaces",
+  "open-quote": "this quote is not closed; close it, or take it off where the value needs none",
+  "open-bracket": "this bracket is not closed; close it",
+  "missing-mark": "a comma is missing, or the colon after a key",
+  indent: "this line begins at another column than its neighbours; indent them alike, with spaces",
+  "in-brackets":
+    "inside brackets a comma is missing before this place, or a value with a dash or a colon needs quotes",
+  "no-colon": "a colon is missing after a key, or these lines are not indented alike",
   start: "a value cannot begin so; put it between quotes",
   colon: "a colon and a space inside a value begin a new key; put the value between quotes",
   escape: "a backslash between double quotes begins a code, and this is none; use single quotes",

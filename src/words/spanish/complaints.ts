@@ -37,10 +37,13 @@ const NAMES: Readonly<Record<NameOf, readonly [none: string, many: string]>> = {
 
 const SLIPS: Readonly<Record<YamlSlip, string>> = {
   tab: "esta línea empieza con un tabulador; use espacios",
-  "missing-mark":
-    "falta una comilla, un corchete, una coma o los dos puntos después de una clave, aquí o antes",
-  indent:
-    "no se cerró un corchete, o esta línea empieza en otra columna que sus vecinas; alinéelas igual, con espacios",
+  "open-quote": "esta comilla no se cierra; ciérrela, o quítela si el valor no la necesita",
+  "open-bracket": "este corchete o llave no se cierra; ciérrelo",
+  "missing-mark": "falta una coma, o los dos puntos después de una clave",
+  indent: "esta línea empieza en otra columna que sus vecinas; alinéelas igual, con espacios",
+  "in-brackets":
+    "dentro de corchetes falta una coma antes de este lugar, o un valor con guion o dos puntos necesita comillas",
+  "no-colon": "faltan los dos puntos después de una clave, o estas líneas no tienen la misma sangría",
   start: "un valor no puede empezar así; póngalo entre comillas",
   colon: "dos puntos y un espacio dentro de un valor empiezan otra clave; ponga el valor entre comillas",
   escape:
