@@ -14,8 +14,12 @@ export interface Laid extends Block {
  */
 export type Part = (free: Box, fresh: boolean) => Laid | null;
 
+/** How far an accent rises over a capital of 5 mm, the largest that a page of text begins with. */
+const ACCENT_MM = 1.3;
+
 /** Parts one under the other, over as many pages as they need; the items of each page. Never an empty list. */
-export function flow(parts: readonly Part[], area: Box, gapMm: number): Item[][] {
+export function flow(parts: readonly Part[], box: Box, gapMm: number): Item[][] {
+  const area = { ...box, y: box.y + ACCENT_MM, heightMm: box.heightMm - ACCENT_MM };
   const pages: Item[][] = [[]];
   const waiting = [...parts];
   let y = area.y;

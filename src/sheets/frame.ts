@@ -80,7 +80,8 @@ function downRuler(inside: Box, headMm: number, footMm: number): Item[] {
 function header(order: Order, facts: FrameFacts, inside: Box): Block {
   const mark = frontMark(order, facts, inside);
   const widthMm = inside.widthMm - mark.widthMm;
-  const words = stack(inside.y, [
+  const risenMm = accentsMm(facts);
+  const words = stack(inside.y + risenMm, [
     (y) => headline(facts, { x: inside.x, y, widthMm }),
     (y) =>
       facts.hold === null
@@ -88,7 +89,7 @@ function header(order: Order, facts: FrameFacts, inside: Box): Block {
         : textBlock(facts.hold, { x: inside.x, y, widthMm, capMm: 3.5, face: "bold" }),
     (y) => textBlock(jobLine(order), { x: inside.x, y, widthMm, capMm: 2.5 }),
   ]);
-  const heightMm = Math.max(words.heightMm, mark.heightMm);
+  const heightMm = Math.max(risenMm + words.heightMm, mark.heightMm);
   const y = inside.y + heightMm + 1;
   return {
     items: [
@@ -98,6 +99,12 @@ function header(order: Order, facts: FrameFacts, inside: Box): Block {
     ],
     heightMm: heightMm + 1,
   };
+}
+
+/** How far accents and tall letters of the headline rise over its capitals: they are to be printed too. */
+function accentsMm({ title, view }: FrameFacts): number {
+  const size = { capMm: HEADLINE_MM.most, face: "bold" } as const;
+  return measureText(title + (view ?? ""), size).ascentMm - size.capMm;
 }
 
 const nothing: Block = { items: [], heightMm: 0 };
