@@ -65,7 +65,8 @@ export function leader(from: Window, to: Window): Item[] {
 
 const LEAST_LEADER_MM = 3.5;
 
-const middleOf = ({ x, y, widthMm, heightMm }: Window): PagePoint => point(x + widthMm / 2, y + heightMm / 2);
+export const middleOf = ({ x, y, widthMm, heightMm }: Window): PagePoint =>
+  point(x + widthMm / 2, y + heightMm / 2);
 
 const nearestIn = ({ x, y, widthMm, heightMm }: Window, at: PagePoint): PagePoint =>
   point(Math.min(Math.max(at.x, x), x + widthMm), Math.min(Math.max(at.y, y), y + heightMm));
@@ -93,13 +94,22 @@ export function middlesAlong(from: PagePoint, to: PagePoint): PagePoint[] {
   );
 }
 
-/** Middles all over a box, the nearest to a point first: where nothing nearer is free. */
+/** Places looked at along either side of a box when none near is free. */
+const MOST_PLACES = 40;
+
+/** Middles all over a box, `stepMm` apart or further where it is large, the nearest to a point first. */
 export function middlesOver(box: Window, near: PagePoint, stepMm: number): PagePoint[] {
-  const columns = Math.max(1, Math.floor(box.widthMm / stepMm));
-  const rows = Math.max(1, Math.floor(box.heightMm / stepMm));
+  const columns = placesAlong(box.widthMm, stepMm);
+  const rows = placesAlong(box.heightMm, stepMm);
   const all = Array.from({ length: columns * rows }, (_, index) =>
-    point(box.x + ((index % columns) + 0.5) * stepMm, box.y + (Math.floor(index / columns) + 0.5) * stepMm),
+    point(
+      box.x + (((index % columns) + 0.5) * box.widthMm) / columns,
+      box.y + ((Math.floor(index / columns) + 0.5) * box.heightMm) / rows,
+    ),
   );
   const away = (each: PagePoint): number => Math.hypot(each.x - near.x, each.y - near.y);
   return all.sort((a, b) => away(a) - away(b));
 }
+
+const placesAlong = (longMm: number, stepMm: number): number =>
+  Math.min(MOST_PLACES, Math.max(1, Math.floor(longMm / stepMm)));

@@ -12,6 +12,8 @@ import { type SurfaceStage, surfaceAt, surfacesToMark } from "./marking/surface-
 import type { Order, Sheet } from "./sheet.js";
 import { facesAt, type Stage, stagesOf } from "./tapes.js";
 
+export { fullSizeMarks } from "./full-size-marks.js";
+
 /**
  * Marking sheets of every ceiling and wall with openings, at a round scale, seen by the person who cuts: LOOKING UP,
  * or FACING the wall. One for each stage that it is used at; the second is named "-after".

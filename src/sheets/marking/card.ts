@@ -151,7 +151,7 @@ function bayLines({ words, job }: Order, opening: Opening): string[] {
   const { units } = job.room;
   if (gap === null) return [say.bayUnknown];
   const figure = ({ mm, member }: Gap, toward: string | null) => ({
-    ...member,
+    member,
     figure: both(figuresOf(Math.abs(mm), units)),
     cuts: mm < 0,
     toward,

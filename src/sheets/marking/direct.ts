@@ -11,7 +11,7 @@ import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
 import { tapesOf } from "../tapes.js";
 import { openingBox } from "./openings.js";
-import type { Piece, WordsWish } from "./sketch.js";
+import type { Piece, WordsWish } from "./piece.js";
 import type { SurfaceStage } from "./surface-stage.js";
 import type { View } from "./view.js";
 

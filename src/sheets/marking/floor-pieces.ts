@@ -8,7 +8,7 @@ import type { Seat } from "../../room/room.js";
 import type { Order } from "../sheet.js";
 import { below, type FloorPlan } from "./floor-plan.js";
 import { nameOf } from "./openings.js";
-import type { Piece, WordsWish } from "./sketch.js";
+import type { Piece, WordsWish } from "./piece.js";
 import type { View } from "./view.js";
 
 /** Size of a mark on the page; it has none on the floor. */

@@ -1,7 +1,7 @@
-import { grey, type Item, type PagePoint } from "../../drawing/drawing.js";
+import { grey, type Item, type PagePoint, type Window } from "../../drawing/drawing.js";
 import { hatch } from "../../drawing/hatch.js";
 import { label } from "../../drawing/label.js";
-import { middlesAlong } from "../../drawing/label-places.js";
+import { boxAbout, leader, middleOf, middlesAlong, middlesOver } from "../../drawing/label-places.js";
 import { dashed, line, outline, PEN, point } from "../../drawing/pen.js";
 import { measureText, wrapText } from "../../drawing/text.js";
 import type { Polygon } from "../../geometry/shape.js";
@@ -10,8 +10,8 @@ import type { Framing, Member, Surface } from "../../room/room.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
 import { LINES } from "./lines.js";
-import type { Piece, WordsWish } from "./sketch.js";
-import { extentOf, type View } from "./view.js";
+import type { Piece, WordsWish } from "./piece.js";
+import { boxOf, extentOf, type View } from "./view.js";
 
 /** Distance of the lines that cover what is unknown, on the page. */
 const HATCH_MM = 4;
@@ -55,8 +55,7 @@ function assumed(order: Order, framing: Framing, view: View): WordsWish[] {
     ({ kind, basis }) => basis === "assumed" && (kind === "joist" || kind === "stud"),
   );
   if (repeated.length === 0) return [];
-  const { box } = view;
-  const centre = point(box.x + box.widthMm / 2, box.y + box.heightMm / 2);
+  const centre = middleOf(view.box);
   const away = (each: PagePoint): number => Math.hypot(each.x - centre.x, each.y - centre.y);
   const middles = repeated
     .flatMap(({ from, to }) => middlesAlong(view.place(from), view.place(to)))
@@ -77,19 +76,17 @@ function saying(words: string, widthMm: number, { heights }: View) {
 function unknownWish({ words }: Order, area: Polygon, view: View): WordsWish {
   const { widthMm } = extentOf(area);
   const said = saying(words.marking.framingUnknown, view.shrunk(widthMm) - 2, view);
-  return { ...said, middles: middlesIn(area, view) };
+  const box = boxOf(area.map(view.place));
+  const anywhere: WordsWish = {
+    ...said,
+    draw: (middle) => [...leader(box, boxAbout(middle, said)), ...said.draw(middle)],
+    middles: middlesOver(view.box, middleOf(box), 4),
+  };
+  return { ...said, middles: middlesIn(box), otherwise: anywhere };
 }
 
-/** Places over the box of an area, its middle first. */
-function middlesIn(area: Polygon, view: View): PagePoint[] {
-  const points = area.map(view.place);
-  const xs = points.map(({ x }) => x);
-  const ys = points.map(({ y }) => y);
-  const at = (across: number, down: number): PagePoint =>
-    point(
-      Math.min(...xs) + (Math.max(...xs) - Math.min(...xs)) * across,
-      Math.min(...ys) + (Math.max(...ys) - Math.min(...ys)) * down,
-    );
+/** Places over a box, its middle first. */
+function middlesIn({ x, y, widthMm, heightMm }: Window): PagePoint[] {
   const parts = [0.5, 0.35, 0.65, 0.2, 0.8];
-  return parts.flatMap((down) => parts.map((across) => at(across, down)));
+  return parts.flatMap((down) => parts.map((across) => point(x + widthMm * across, y + heightMm * down)));
 }

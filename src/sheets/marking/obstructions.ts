@@ -1,6 +1,13 @@
 import type { Face, Item, PagePoint, Stroke, Window } from "../../drawing/drawing.js";
 import { type Label, type LabelLine, label } from "../../drawing/label.js";
-import { boxAbout, type LabelWish, leader, middlesAround, middlesOver } from "../../drawing/label-places.js";
+import {
+  boxAbout,
+  type LabelWish,
+  leader,
+  middleOf,
+  middlesAround,
+  middlesOver,
+} from "../../drawing/label-places.js";
 import { circle, line, PEN, point, rectangle } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
 import { grown } from "../../drawing/touches.js";
@@ -8,7 +15,7 @@ import { InternalError } from "../../findings/internal-error.js";
 import type { Obstruction, Surface } from "../../room/room.js";
 import type { Order } from "../sheet.js";
 import { LINES } from "./lines.js";
-import type { Piece } from "./sketch.js";
+import type { Piece } from "./piece.js";
 import { boxBetween, type View } from "./view.js";
 
 const WIDE_MM = 46;
@@ -68,7 +75,7 @@ function boxOf({ area }: Obstruction, view: View): Window {
 /** Wide beside it, else narrow beside it, else anywhere with a line to it. */
 function nameOf(order: Order, obstruction: Obstruction, view: View): LabelWish {
   const box = boxOf(obstruction, view);
-  const centre = point(box.x + box.widthMm / 2, box.y + box.heightMm / 2);
+  const centre = middleOf(box);
   const [wide, narrow] = [WIDE_MM, LABEL_MM].map((widthMm) =>
     label(linesOf(order, obstruction, { widthMm, capMm: view.heights.smallMm })),
   );

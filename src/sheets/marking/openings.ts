@@ -1,6 +1,13 @@
 import type { Item, PagePoint, Window } from "../../drawing/drawing.js";
 import { type Label, type LabelLine, label } from "../../drawing/label.js";
-import { boxAbout, type LabelWish, leader, middlesAround, middlesOver } from "../../drawing/label-places.js";
+import {
+  boxAbout,
+  type LabelWish,
+  leader,
+  middleOf,
+  middlesAround,
+  middlesOver,
+} from "../../drawing/label-places.js";
 import { arrow, circle, dashed, line, PEN, point, rectangle } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
 import { grown } from "../../drawing/touches.js";
@@ -9,8 +16,8 @@ import type { Opening } from "../../job.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
 import { type Flag, flagAt, flagSize } from "./flags.js";
+import type { Piece } from "./piece.js";
 import { codesAgainst } from "./reasons.js";
-import type { Piece } from "./sketch.js";
 import type { View } from "./view.js";
 
 const WIDE_MM = 42;
@@ -95,7 +102,7 @@ export function nameOf(order: Order, opening: Opening, flags: readonly Flag[], n
     middles: middlesAround(grown(box, 0.5), words, [1, 3, 6, 10]),
   });
   const narrow = near(form(LABEL_MM));
-  const centre = point(box.x + box.widthMm / 2, box.y + box.heightMm / 2);
+  const centre = middleOf(box);
   const anywhere = { ...narrow, middles: middlesOver(view.box, centre, 4) };
   return { ...near(form(WIDE_MM)), otherwise: { ...narrow, otherwise: anywhere } };
 }

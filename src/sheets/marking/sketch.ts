@@ -1,27 +1,12 @@
-import type { Item, Layer, PagePoint, Text, Window } from "../../drawing/drawing.js";
-import { type LabelWish, placeLabels } from "../../drawing/label-places.js";
+import type { Item, PagePoint, Text, Window } from "../../drawing/drawing.js";
 import { layer, outline, PEN, point } from "../../drawing/pen.js";
 import { textBox } from "../../drawing/text.js";
 import type { Polygon } from "../../geometry/shape.js";
 import type { ChainOf } from "./chains.js";
 import { type NamedEdge, nameWishes } from "./edge-names.js";
+import { drawPieces, type Piece } from "./piece.js";
 import { type Surroundings, surround } from "./surround.js";
 import type { Heights, View } from "./view.js";
-
-/** One kind of thing in the drawing: its lines, the words that look for a place, and what no words may cover. */
-export interface Piece {
-  readonly layer: Layer;
-  readonly items: readonly Item[];
-  readonly wishes?: readonly WordsWish[];
-  readonly taken?: readonly Window[];
-  /** Whose words choose their places first: the lowest. */
-  readonly rank: number;
-}
-
-/** Words that look for a place; what is optional is said elsewhere on the drawing too. */
-export interface WordsWish extends LabelWish {
-  readonly optional?: boolean;
-}
 
 /** A drawing to mark by, in mm of the surface or plan, before it has a scale. */
 export interface Sketch {
@@ -65,23 +50,17 @@ function wholeBox({ view, margins }: Surroundings): Window {
 export function drawSketch(sketch: Sketch, scaled: Scaled, corner: PagePoint): Drawn {
   const { margins } = surround(sketch, scaled, corner);
   const around = surround(sketch, scaled, point(corner.x + margins.left, corner.y + margins.top));
-  const pieces = sketch.inside(around.view);
   const names: Piece = { layer: "notes", items: [], wishes: nameWishes(sketch.edges, around.view), rank: 0 };
-  const wishes = [names, ...pieces]
-    .sort((a, b) => a.rank - b.rank)
-    .flatMap((piece) => (piece.wishes ?? []).map((wish) => ({ ...wish, layer: piece.layer })));
-  const words = placeLabels(wishes, {
-    taken: [...pieces.flatMap(({ taken }) => taken ?? []), ...textBoxes(around.items)],
+  const drawn = drawPieces([names, ...sketch.inside(around.view)], {
+    taken: textBoxes(around.items),
     bounds: wholeBox(around),
   });
   const items = [
     outline(sketch.outline.map(around.view.place), { stroke: PEN.outline }),
     layer("dimensions", around.items),
-    ...pieces.map((piece) => layer(piece.layer, piece.items)),
-    ...wishes.map((wish, index) => layer(wish.layer, words[index] ?? [])),
+    ...drawn.items,
   ];
-  const leftOut = wishes.filter((wish, index) => words[index] === null && !wish.optional).length;
-  return { items, leftOut: leftOut + around.dropped };
+  return { items, leftOut: drawn.leftOut + around.dropped };
 }
 
 const textBoxes = (items: readonly Item[]): Window[] =>

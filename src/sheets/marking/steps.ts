@@ -9,6 +9,7 @@ import { type Figures, figuresOf } from "../figures.js";
 import { type Part, whole } from "../flow.js";
 import type { Order } from "../sheet.js";
 import { facesAt } from "../tapes.js";
+import { unbroken } from "../unbroken.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
 const CAP_MM = 3;
@@ -81,9 +82,8 @@ export function diagonalsWithinMm(a: number, b: number): number {
 /** What is allowed, never rounded up. */
 export function tolerated(mm: number, { job }: Order): string {
   const rounding = "down";
-  return job.room.units === "metric"
-    ? millimetres(mm, { rounding }).plain
-    : feetInches(mm, { rounding }).plain;
+  const figure = job.room.units === "metric" ? millimetres(mm, { rounding }) : feetInches(mm, { rounding });
+  return unbroken(figure.plain);
 }
 
 const saying = (words: string, face: "regular" | "bold" = "regular"): Part =>

@@ -53,9 +53,13 @@ export function viewOf(
   };
 }
 
-/** The box around two points on the page. */
-export function boxBetween(a: PagePoint, b: PagePoint): Window {
-  const x = Math.min(a.x, b.x);
-  const y = Math.min(a.y, b.y);
-  return { x, y, widthMm: Math.abs(a.x - b.x), heightMm: Math.abs(a.y - b.y) };
+/** The upright box around points on the page. */
+export function boxOf(points: readonly PagePoint[]): Window {
+  const xs = points.map(({ x }) => x);
+  const ys = points.map(({ y }) => y);
+  const x = Math.min(...xs);
+  const y = Math.min(...ys);
+  return { x, y, widthMm: Math.max(...xs) - x, heightMm: Math.max(...ys) - y };
 }
+
+export const boxBetween = (a: PagePoint, b: PagePoint): Window => boxOf([a, b]);

@@ -1,4 +1,5 @@
-import type { Code } from "../../findings/finding.js";
+import type { Code, MemberName } from "../../findings/finding.js";
+import { findings } from "./findings.js";
 import { frame } from "./frame.js";
 
 /** What a tape hooks on or an arrow points to. */
@@ -10,15 +11,6 @@ const ceilingOf = (name: string): string => (name === "ceiling" ? "" : ` ${name.
 
 type Stage = "bare" | "boarded";
 const STAGES: Readonly<Record<Stage, string>> = { bare: "BEFORE wall board", boarded: "AFTER wall board" };
-
-const KINDS = {
-  joist: "joist",
-  stud: "stud",
-  "bottom-plate": "bottom plate",
-  "top-plate": "top plate",
-  "end-stud": "end stud",
-  blocking: "blocking",
-};
 
 /** Why not to cut, in as few words as stand beside an opening on a drawing. */
 const reason: Readonly<Record<Code, string>> = {
@@ -68,6 +60,7 @@ export const marking = {
     wall: (name: string) => `Wall marks, ${frame.wall(name)}: figures`,
   },
   full: {
+    prove: "Prove by tape before cutting: paper stretches. LOOK behind the board. Never cut framing.",
     ceiling: (name: string) => `Ceiling marks${ceilingOf(name)}, full size`,
     wall: (name: string) => `Wall marks, ${frame.wall(name)}, full size`,
   },
@@ -121,7 +114,8 @@ export const marking = {
     behind: "behind the board",
     brackets: "Figures in ( ) only check. Running figures count from 0.",
   },
-  moreInTable: (count: number) => `${count} figures or names had no room on the drawing: see the table.`,
+  moreInTable: (count: number) =>
+    `${count === 1 ? "1 figure or name" : `${count} figures or names`} had no room on the drawing: see the table.`,
   card: {
     toCentre: (from: string) => `FROM ${hook(from)}`,
     compass: (radius: string, tolerance: string) => `Compass radius ${radius}. Diameter ${tolerance}.`,
@@ -158,8 +152,7 @@ interface Arrow {
 interface Gap {
   readonly figure: string;
   readonly cuts: boolean;
-  readonly kind: keyof typeof KINDS;
-  readonly number: number;
+  readonly member: MemberName;
   /** Toward which wall it lies; null where that is not known. */
   readonly toward: string | null;
 }
@@ -167,9 +160,9 @@ interface Gap {
 const memberFigures = (edges: boolean, assumed: boolean): string =>
   `number · centre${edges ? " [near edge]" : ""}${assumed ? ". ASSUMED: write what you find in the box" : ", measured"}`;
 
-function gapSaid({ figure, cuts, kind, number, toward }: Gap): string {
+function gapSaid({ figure, cuts, member, toward }: Gap): string {
   const side = toward === null ? "" : ` toward ${hook(toward)}`;
-  return `${cuts ? "CUTS IN " : ""}${figure} to ${KINDS[kind]} ${number}${side}`;
+  return `${cuts ? "CUTS IN " : ""}${figure} to ${findings.member(member)}${side}`;
 }
 
 /** Members on a wall end at floor and ceiling; those that end at walls are joists. */

@@ -1,5 +1,6 @@
 import type { Code } from "../../findings/finding.js";
 import type { marking as english } from "../english/marking.js";
+import { findings } from "./findings.js";
 import { frame } from "./frame.js";
 
 const hook = (name: string): string => {
@@ -18,15 +19,6 @@ const ceilingOf = (name: string): string => (name === "ceiling" ? "" : ` ${name.
 const STAGES = {
   bare: "ANTES de la tablaroca de paredes",
   boarded: "DESPUÉS de la tablaroca de paredes",
-};
-
-const KINDS = {
-  joist: "vigueta",
-  stud: "montante",
-  "bottom-plate": "solera inferior",
-  "top-plate": "solera superior",
-  "end-stud": "montante de extremo",
-  blocking: "bloque",
 };
 
 const reason: Readonly<Record<Code, string>> = {
@@ -75,6 +67,7 @@ export const marking: typeof english = {
     wall: (name) => `Marcas de la pared ${of(name)}: cifras`,
   },
   full: {
+    prove: "Verifique con cinta antes de cortar: el papel estira. MIRE detrás. Nunca corte la estructura.",
     ceiling: (name) => `Marcas del cielo raso${ceilingOf(name)}, tamaño real`,
     wall: (name) => `Marcas de la pared ${of(name)}, tamaño real`,
   },
@@ -127,7 +120,8 @@ export const marking: typeof english = {
     behind: "detrás de la tablaroca",
     brackets: "Las cifras en ( ) solo verifican. Las cifras corridas cuentan desde 0.",
   },
-  moreInTable: (count) => `${count} cifras o nombres no caben en el dibujo: vea la tabla.`,
+  moreInTable: (count) =>
+    `${count === 1 ? "1 cifra o nombre no cabe" : `${count} cifras o nombres no caben`} en el dibujo: vea la tabla.`,
   card: {
     toCentre: (from) => `DESDE ${hook(from)}`,
     compass: (radius, tolerance) => `Radio del compás ${radius}. Diámetro ${tolerance}.`,
@@ -156,9 +150,9 @@ type Arrow = Parameters<typeof english.arrowInWords>[0];
 const memberFigures = (edges: boolean, assumed: boolean): string =>
   `número · centro${edges ? " [orilla cercana]" : ""}${assumed ? ". SUPUESTO: anote en la caja lo que encuentre" : ", medido"}`;
 
-function gapSaid({ figure, cuts, kind, number, toward }: Gap): string {
+function gapSaid({ figure, cuts, member, toward }: Gap): string {
   const side = toward === null ? "" : ` hacia ${hook(toward)}`;
-  return `${cuts ? "CORTA " : ""}${figure} a ${KINDS[kind]} ${number}${side}`;
+  return `${cuts ? "CORTA " : ""}${figure} a ${findings.member(member)}${side}`;
 }
 
 const memberEndingAt = (end: string): string =>

@@ -1,0 +1,159 @@
+import type { Item, PagePoint, Window } from "../../drawing/drawing.js";
+import { type Label, type LabelLine, label } from "../../drawing/label.js";
+import {
+  boxAbout,
+  type LabelWish,
+  leader,
+  middleOf,
+  middlesAround,
+  middlesOver,
+} from "../../drawing/label-places.js";
+import { layer, outline, PEN, point } from "../../drawing/pen.js";
+import type { Opening } from "../../job.js";
+import { repeats } from "../../place/run.js";
+import type { Edge, Member } from "../../room/room.js";
+import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
+import { acrossFigures } from "../cut-figures.js";
+import { figuresOf } from "../figures.js";
+import type { Order } from "../sheet.js";
+import { tapeFromEdge, tapesOf } from "../tapes.js";
+import { framingPiece } from "./framing.js";
+import { obstructionsPiece } from "./obstructions.js";
+import { aimPiece, openingBox, openingsPiece } from "./openings.js";
+import { drawPieces, type Piece, type WordsWish } from "./piece.js";
+import { codesAgainst } from "./reasons.js";
+import type { SurfaceStage } from "./surface-stage.js";
+import { type Heights, type View, viewOf } from "./view.js";
+
+/** Read from the floor or from a ladder: larger than on a sheet in the hand. */
+const HEIGHTS: Heights = { smallMm: 7, wallMm: 20, idMm: 25 };
+/** Names of edges and members come again at this distance, so that a strip seldom has none. */
+const AGAIN_MM = 1200;
+
+export interface FullSize {
+  readonly items: readonly Item[];
+  readonly extent: Window;
+}
+
+/** A surface at 1:1 in coordinates of its own, from the top left corner of its outline. */
+export function fullSizeDrawing(order: Order, at: SurfaceStage): FullSize {
+  const corners = at.edges.map(({ from }) => from);
+  const view = viewOf(corners, { ratio: 1, heights: HEIGHTS, corner: point(0, 0) });
+  const pieces: Piece[] = [
+    framingPiece(order, at.surface, corners, view),
+    obstructionsPiece(order, at.surface, view),
+    aimPiece(at.openings, view),
+    {
+      ...openingsPiece(order, at.openings, [], view),
+      wishes: at.openings.map((opening) => openingName(order, at, opening, view)),
+    },
+    { layer: "framing", rank: 5, items: [], wishes: memberNames(order, at, view) },
+    { layer: "notes", rank: 6, items: [], wishes: at.edges.flatMap((edge) => edgeNames(order, edge, view)) },
+  ];
+  return {
+    extent: view.box,
+    items: [
+      outline(corners.map(view.place), { stroke: PEN.outline }),
+      ...drawPieces(pieces, { bounds: view.box }).items,
+      ...at.openings.filter(({ mustNotCut }) => mustNotCut).map((opening) => across(order, opening, view)),
+    ],
+  };
+}
+
+/** Everything that proves the mark, beside it. */
+function openingName(order: Order, at: SurfaceStage, opening: Opening, view: View): LabelWish {
+  const box = openingBox(opening, view);
+  const words = label(openingLines(order, at, opening));
+  const near = {
+    ...words,
+    draw: (middle: PagePoint) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
+    middles: middlesAround(box, words, [15, 40, 80]),
+  };
+  return { ...near, otherwise: { ...near, middles: middlesOver(view.box, middleOf(box), 60) } };
+}
+
+function openingLines(order: Order, at: SurfaceStage, opening: Opening): LabelLine[] {
+  const { words, job } = order;
+  const { units } = job.room;
+  const { speaker, mustNotCut } = opening;
+  const { full } = words.marking;
+  const bold = (said: string, capMm: number): LabelLine => ({ words: said, capMm, face: "bold" });
+  const size = acrossFigures(speaker.opening, units);
+  const tapes = tapesOf(job.room, opening, at.stage).governing.map(({ from, mm }) => {
+    const { main, others } = figuresOf(mm, units);
+    return bold(`${words.frame.wall(from)}  ${main}  (${others})`, 8);
+  });
+  const cutting = [
+    bold(`${speaker.opening.kind === "round" ? "⌀ " : ""}${size.main}  (${size.others})`, 10),
+    ...tapes,
+    ...full.prove
+      .split(BETWEEN_LANGUAGES)
+      .map((said): LabelLine => ({ words: said, capMm: 5, face: "regular" })),
+  ];
+  const reasons = words.marking.card.doNotCut(codesAgainst(order, opening)).split(BETWEEN_LANGUAGES);
+  return [
+    bold(speaker.id, HEIGHTS.idMm),
+    { words: `${speaker.channel} · ${speaker.model.name}`, capMm: HEIGHTS.smallMm, face: "regular" },
+    ...(mustNotCut ? reasons.map((said) => bold(said, HEIGHTS.smallMm)) : cutting),
+    ...(opening.placed === "best" ? [bold(words.frame.computedNotFrozen, HEIGHTS.smallMm)] : []),
+  ];
+}
+
+/** DO NOT CUT in the middle of what would be the hole. */
+function across({ words }: Order, opening: Opening, view: View): Item {
+  const lines = words.frame.doNotCut.split(BETWEEN_LANGUAGES);
+  const said = label(lines.map((each) => ({ words: each, capMm: 15, face: "bold" })));
+  return layer("cut", said.draw(view.place(opening.centre)));
+}
+
+function memberNames(order: Order, at: SurfaceStage, view: View): WordsWish[] {
+  const { framing } = at.surface;
+  if (framing.kind === "unknown") return [];
+  const zero = framing.run === "u" ? at.zero.v : at.zero.u;
+  return framing.members.filter(repeats).flatMap((member) => {
+    const words = memberLabel(order, at, member, zero);
+    return everySoOften(view.place(member.from), view.place(member.to)).map((middle) => ({
+      ...words,
+      middles: [middle],
+      optional: true,
+    }));
+  });
+}
+
+function memberLabel(order: Order, at: SurfaceStage, member: Member, zero: Edge | null): Label {
+  const { words, job } = order;
+  const figure =
+    zero === null ? [] : [figuresOf(tapeFromEdge(zero, member.from, at.stage).mm, job.room.units).main];
+  const assumed = member.basis === "assumed" ? [words.marking.assumed] : [];
+  const said = [words.findings.member({ surface: at.surface.name, ...member }), ...figure, ...assumed].join(
+    "  ·  ",
+  );
+  return label([{ words: said, capMm: HEIGHTS.smallMm, face: "regular" }]);
+}
+
+/** Points along a line, at equal distances of `AGAIN_MM` at most. */
+function everySoOften(from: PagePoint, to: PagePoint): PagePoint[] {
+  const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / AGAIN_MM));
+  return Array.from({ length: count }, (_, index) => {
+    const part = (index + 0.5) / count;
+    return point(from.x + (to.x - from.x) * part, from.y + (to.y - from.y) * part);
+  });
+}
+
+/** What stands along an edge, inside of it, again and again. */
+function edgeNames({ words }: Order, edge: Edge, view: View): WordsWish[] {
+  const name = label([{ words: words.frame.wall(edge.along), capMm: HEIGHTS.wallMm, face: "bold" }]);
+  const [from, to] = [view.place(edge.from), view.place(edge.to)];
+  const long = Math.hypot(to.x - from.x, to.y - from.y);
+  if (long === 0) return [];
+  // The outline runs anticlockwise as it is seen, so what is inside lies to the left of its edges: with y down, at (dy, -dx).
+  const inside = point((to.y - from.y) / long, -(to.x - from.x) / long);
+  const away = (Math.abs(inside.x) * name.widthMm + Math.abs(inside.y) * name.heightMm) / 2 + 8;
+  return everySoOften(from, to).map((at) => ({
+    ...name,
+    middles: [0, 30, 60].map((more) =>
+      point(at.x + inside.x * (away + more), at.y + inside.y * (away + more)),
+    ),
+    optional: true,
+  }));
+}
