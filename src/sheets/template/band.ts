@@ -3,10 +3,9 @@ import { type Block, stack, textBlock } from "../../drawing/text-block.js";
 import type { Opening } from "../../job.js";
 import type { Tape } from "../../room/room.js";
 import { acrossFigures, diagonalFigures, halfFigures, toleranceFigures } from "../cut-figures.js";
-import { type Figures, figuresOf } from "../figures.js";
+import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
 import { type Stage, tapesOf } from "../tapes.js";
-import { unbroken } from "../unbroken.js";
 import { type Datum, dataBoxes, narrowestBoxMm, type Place } from "./data-boxes.js";
 
 const MIDDLE_MM = 3.5;
@@ -88,14 +87,9 @@ export function placeData(order: Order, opening: Opening, stage: Stage): Datum[]
   const [first, second] = tapesOf(job.room, opening, stage).governing;
   const tape = ({ from, mm }: Tape): Datum => ({
     label: words.template.from(from),
-    ...unbrokenFigures(mm, order),
+    ...figuresOf(mm, job.room.units),
   });
   return [tape(first), tape(second), bayDatum(order, opening)];
-}
-
-export function unbrokenFigures(mm: number, { job }: Order): Figures {
-  const { main, others } = figuresOf(mm, job.room.units);
-  return { main: unbroken(main), others: unbroken(others) };
 }
 
 function bayDatum({ words: { template } }: Order, { bay }: Opening): Datum {
@@ -112,7 +106,7 @@ export function gapsInWords(order: Order, { gap, sides }: Opening): string {
   const all = both.some((side) => isSame(side, gap)) ? both : [gap, ...both];
   return template.gaps(
     all.map(({ mm, member }) => {
-      const { main, others } = unbrokenFigures(Math.abs(mm), order);
+      const { main, others } = figuresOf(Math.abs(mm), order.job.room.units);
       return { member, figure: `${main} (${others})`, isCut: mm < 0 };
     }),
   );

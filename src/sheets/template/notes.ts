@@ -10,9 +10,11 @@ import { CHECK_TAPE_WITHIN_MM } from "../../standards/cutting-practice.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import { findingText } from "../../words/finding-text.js";
 import { acrossFigures } from "../cut-figures.js";
+import { figuresOf } from "../figures.js";
+import { findingsAbout } from "../finding-lines.js";
 import type { Order } from "../sheet.js";
 import { type Stage, tapesOf } from "../tapes.js";
-import { gapsInWords, sizeInWords, unbrokenFigures } from "./band.js";
+import { gapsInWords, sizeInWords } from "./band.js";
 
 const SMALL_MM = 2.5;
 const GAP_MM = 1;
@@ -37,7 +39,7 @@ export function notesOf(order: Order, opening: Opening, stage: Stage): string[] 
 function checkNote(order: Order, opening: Opening, stage: Stage): string {
   const { words, job } = order;
   const figures = (mm: number): string => {
-    const { main, others } = unbrokenFigures(mm, order);
+    const { main, others } = figuresOf(mm, job.room.units);
     return `${main} (${others})`;
   };
   const tapes = tapesOf(job.room, opening, stage).checks.map(({ from, mm }) => ({
@@ -75,14 +77,8 @@ function writing(notes: readonly string[], place: { x: number; y: number; widthM
   );
 }
 
-function findingsOf({ job }: Order, { speaker, surface }: Opening, level: Level): LocatedFinding[] {
-  return job.findings
-    .filter((finding) => finding.level === level)
-    .filter(
-      (finding) =>
-        finding.speaker === speaker.id || (finding.speaker === null && finding.surface === surface.name),
-    );
-}
+const findingsOf = (order: Order, { speaker }: Opening, level: Level): LocatedFinding[] =>
+  findingsAbout(order, speaker).filter((finding) => finding.level === level);
 
 /** Sentences of the errors that stand on an opening or on its surface as a whole. */
 export const reasonsOf = (order: Order, opening: Opening): string[] =>
