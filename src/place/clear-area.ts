@@ -21,16 +21,18 @@ export function clearArea(surface: Surface, fitting: Fitting, neighbours: readon
 }
 
 /**
- * Arcs are chords this much inside the true arc at most, and everything is grown by as much again, so that the area
- * left is never more than the rule passes and at most the house's tolerance less.
+ * Everything is grown by this much more than the rule asks for, and arcs are chords that lie inside the true arc by
+ * less: what is between the two is for the whole steps that the clipping library reckons in. So the area left is
+ * never more than what the rule passes, and at most the house's tolerance less.
  */
-const ARC_MM = EPSILON_MM / 2;
+const GROWN_MM = EPSILON_MM / 2;
+const ARC_MM = 0.4 * EPSILON_MM;
 
 function takenFrom(surface: Surface, { what, ...obstacle }: Obstacle): Region {
   const { core, radiusMm } = takenBy(obstacle);
   const line = what.kind === "member" ? what.member : what.kind === "edge" ? what.edge : null;
   const isThrough = line !== null && runsThrough(line, surface);
-  return isThrough ? growMitred(core, radiusMm + ARC_MM) : grow(core, radiusMm + ARC_MM, ARC_MM);
+  return isThrough ? growMitred(core, radiusMm + GROWN_MM) : grow(core, radiusMm + GROWN_MM, ARC_MM);
 }
 
 /**
