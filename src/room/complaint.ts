@@ -8,10 +8,15 @@ export type Locate = (path: Path, at?: "key" | "value") => Position;
 /** Past these a file is not one that a person typed; the last one says how many were left out. Our own choice. */
 const MOST_COMPLAINTS = 100;
 
-/** Problems with their places, in the file's order, each once. */
+/** Problems with their places, in the file's order. */
 export function complaintsOf(problems: readonly Problem[], locate: Locate): readonly Complaint[] {
-  return inOrder(problems.map((problem) => ({ ...problem, ...locate(problem.path, problem.at) })));
+  return inOrder(problems.map((problem) => placedBy(locate, problem)));
 }
+
+export const placedBy = (locate: Locate, problem: Problem): Complaint => ({
+  ...problem,
+  ...locate(problem.path, problem.at),
+});
 
 /** Complaints in the file's order, not more than a person reads. */
 export function inOrder(complaints: readonly Complaint[]): readonly Complaint[] {

@@ -1,7 +1,7 @@
 import type { Document } from "yaml";
 import type { Complaint, Problem } from "../findings/complaint.js";
 import type { HasGlyph } from "./characters.js";
-import { complaintsOf, inOrder, type Locate } from "./complaint.js";
+import { inOrder, type Locate, placedBy } from "./complaint.js";
 import { bytesOf, decode, fingerprintOf } from "./decode.js";
 import { kindOf, problemsOf } from "./issues.js";
 import { ownProblems } from "./own-problems.js";
@@ -61,7 +61,7 @@ function readText(text: string, options: ReadOptions): Read {
   const checked = checkTree(tree, locate, options);
   const already = problems.map(({ problem }) => problem);
   const own = ownProblems(checked.problems, already);
-  const complaints = inOrder([...problems.map(place), ...complaintsOf(own, locate)]);
+  const complaints = inOrder([...problems.map(place), ...own.map((problem) => placedBy(locate, problem))]);
   if (checked.file === null || complaints.length > 0) return { ok: false, complaints };
   return { ok: true, file: checked.file, locate };
 }
@@ -78,7 +78,8 @@ function checkTree(
 ): { readonly file: RoomFile | null; readonly problems: readonly Problem[] } {
   const wrong = wrongWhole(tree);
   if (wrong !== null) return { file: null, problems: [wrong] };
-  const parsed = roomFileSchema(hasGlyph).safeParse(tree);
+  // A file is read once: what zod would compile for a schema that is used often costs more than it saves.
+  const parsed = roomFileSchema(hasGlyph).safeParse(tree, { jitless: true });
   const shape = parsed.success ? [] : problemsOf(parsed.error.issues, tree);
   const problems = [...shape, ...problemsAcross(tree, locate)];
   return { file: parsed.success ? parsed.data : null, problems };

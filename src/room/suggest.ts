@@ -3,7 +3,7 @@ import { distance } from "fastest-levenshtein";
 /** How many letters may be wrong in a word of that length for us to guess what was meant. Our own choice. */
 const slipsAllowed = (length: number): number => (length <= 3 ? 1 : length <= 7 ? 2 : 3);
 
-/** The choice that was most likely meant, without regard to case; null where none is near. */
+/** The choice that was most likely meant, without regard to case; null where none is near, or two are as near. */
 export function suggest(typed: string, choices: readonly string[]): string | null {
   const word = typed.trim().toLowerCase();
   const most = slipsAllowed(word.length);
@@ -11,5 +11,6 @@ export function suggest(typed: string, choices: readonly string[]): string | nul
     .map((choice) => ({ choice, slips: distance(word, choice.toLowerCase()) }))
     .filter(({ choice, slips }) => slips <= most && slips < Math.max(choice.length, word.length))
     .sort((a, b) => a.slips - b.slips);
-  return near[0]?.choice ?? null;
+  const [first, second] = near;
+  return first === undefined || first.slips === second?.slips ? null : first.choice;
 }

@@ -68,14 +68,20 @@ function slipsOf(document: ParsedDocument, text: string): PlacedProblem[] {
   return onePerPlace([...slips.slice(0, MOST_SLIPS), ...warnings]);
 }
 
-/** At one place only what was said first; nothing after a mark that was never closed, which all follows from it. */
+/** At one place only what was said first; nothing after a slip that puts all the lines after it out of order. */
 function onePerPlace(slips: readonly PlacedProblem[]): PlacedProblem[] {
-  const open = slips.findIndex(({ problem }) => problem.code === "not-yaml" && isOpen(problem.figures.slip));
-  const own = open === -1 ? slips : slips.slice(0, open === 0 ? 1 : open);
+  const first = slips.findIndex((slip) => UPSETTING.has(slipIn(slip)));
+  // A bracket also seems open where something inside it could not be read.
+  const isFollowing = first > 0 && slipIn(slips[first]) === "open-bracket";
+  const end = isFollowing ? first : first + 1;
+  const own = first === -1 ? slips : slips.slice(0, end);
   return [...new Map([...own].reverse().map((slip) => [slip.offset, slip])).values()];
 }
 
-const isOpen = (slip: YamlSlip): boolean => slip === "open-quote" || slip === "open-bracket";
+const slipIn = (slip: PlacedProblem | undefined): YamlSlip =>
+  slip?.problem.code === "not-yaml" ? slip.problem.figures.slip : "other";
+
+const UPSETTING: ReadonlySet<YamlSlip> = new Set(["open-quote", "open-bracket", "tab", "indent", "no-colon"]);
 
 const slipAt = (offset: number, slip: YamlSlip): PlacedProblem =>
   placed(offset, { code: "not-yaml", path: [], at: "value", figures: { slip } });
