@@ -147,7 +147,7 @@ describe("in any room", () => {
           }
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
     // Both sides of the rule were met.
     expect(inside).toBeGreaterThan(500);
