@@ -85,6 +85,7 @@ export const headed =
       y: free.y + head.heightMm,
       heightMm: free.heightMm - head.heightMm,
     };
+    if (below.heightMm < 0 && !fresh) return null;
     const laid = part(below, fresh);
     if (laid === null) return null;
     return {

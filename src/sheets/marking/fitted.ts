@@ -11,6 +11,7 @@ import type { Heights } from "./view.js";
 
 const HEIGHTS: Heights = { smallMm: 2.5, wallMm: 3.5, idMm: 3.5 };
 const GAP_MM = 2;
+const AIR_MM = 1;
 /** A drawing is not made smaller than this to bring its figures onto its page. Our own choice: at 1:50 a stud is 1 mm. */
 const LEAST_READABLE = 50;
 
@@ -25,12 +26,15 @@ export interface Fitted {
   readonly parts: readonly Part[];
 }
 
-interface Candidate {
+interface ScaledPage {
   readonly ratio: number;
   readonly size: PageSize;
   readonly facts: FrameFacts;
   readonly area: Box;
   readonly drawing: Box;
+}
+
+interface Candidate extends ScaledPage {
   /** Parts that found no room on the page of the drawing. */
   readonly waiting: number;
 }
@@ -71,19 +75,38 @@ function withNote(order: Order, parts: readonly Part[], leftOut: number): readon
 }
 
 function choose(order: Order, fitted: Fitted): Candidate {
-  const candidates = ratiosFor(order.job.room.units).flatMap((ratio) => bestAt(order, fitted, ratio) ?? []);
-  const [largest] = candidates;
-  if (largest === undefined) return forced(order, fitted);
-  const onOnePage = candidates.find(({ waiting }) => waiting === 0);
-  const { ratio } = onOnePage ?? largest;
-  return ratio <= 2 * largest.ratio && ratio <= LEAST_READABLE ? (onOnePage ?? largest) : largest;
+  const ratios = ratiosFor(order.job.room.units);
+  const largest = firstOf(ratios, (ratio) => bestAt(order, fitted, ratio));
+  if (largest === null) return forced(order, fitted);
+  if (largest.waiting === 0) return largest;
+  const smaller = ratios.filter(
+    (ratio) => ratio > largest.ratio && ratio <= Math.min(2 * largest.ratio, LEAST_READABLE),
+  );
+  const onOnePage = (ratio: number): Candidate | null => {
+    const best = bestAt(order, fitted, ratio);
+    return best?.waiting === 0 ? best : null;
+  };
+  return firstOf(smaller, onOnePage) ?? largest;
+}
+
+/** The first answer that is one; nothing is asked after it. */
+function firstOf<Asked, Answer>(
+  all: readonly Asked[],
+  answer: (asked: Asked) => Answer | null,
+): Answer | null {
+  for (const each of all) {
+    const found = answer(each);
+    if (found !== null) return found;
+  }
+  return null;
 }
 
 /** Of both ways up at one ratio the one that leaves fewer parts waiting; null where neither holds the drawing. */
 function bestAt(order: Order, fitted: Fitted, ratio: number): Candidate | null {
   const fitting = liesOf(order)
-    .map((size) => candidate(order, fitted, ratio, size))
-    .filter(({ area, drawing }) => drawing.widthMm <= area.widthMm && drawing.heightMm <= area.heightMm);
+    .map((size) => scaled(order, fitted, ratio, size))
+    .filter(({ area, drawing }) => drawing.widthMm <= area.widthMm && drawing.heightMm <= area.heightMm)
+    .map((placed) => candidate(fitted, placed));
   return fitting.reduce<Candidate | null>(
     (best, each) => (best === null || each.waiting < best.waiting ? each : best),
     null,
@@ -97,12 +120,17 @@ function liesOf({ reading: { widthMm, heightMm } }: Order): PageSize[] {
   ];
 }
 
-function candidate(order: Order, fitted: Fitted, ratio: number, size: PageSize): Candidate {
+function scaled(order: Order, fitted: Fitted, ratio: number, size: PageSize): ScaledPage {
   const facts = { ...fitted.facts, scale: order.words.frame.fitted(ratioText(ratio)) };
-  const area = frameArea(order, facts, size);
+  const area = inside(frameArea(order, facts, size));
   const drawing = { ...point(area.x, area.y), ...sketchSize(fitted.sketch, { ratio, heights: HEIGHTS }) };
-  const { rest } = fill(fitted.parts, freeBoxes(area, drawing), GAP_MM);
-  return { ratio, size, facts, area, drawing: centred(area, drawing), waiting: rest.length };
+  return { ratio, size, facts, area, drawing };
+}
+
+function candidate({ parts }: Fitted, page: ScaledPage): Candidate {
+  const { area, drawing } = page;
+  const { rest } = fill(parts, freeBoxes(area, drawing), GAP_MM);
+  return { ...page, drawing: centred(area, drawing), waiting: rest.length };
 }
 
 /** In the middle of the page where nothing finds room beside it. */
@@ -115,8 +143,11 @@ function centred(area: Box, drawing: Box): Box {
 function forced(order: Order, fitted: Fitted): Candidate {
   const ratio = ratiosFor(order.job.room.units).at(-1) ?? 1;
   const [size = order.reading] = liesOf(order);
-  return candidate(order, fitted, ratio, size);
+  return candidate(fitted, scaled(order, fitted, ratio, size));
 }
+
+/** Without a strip at the top and the bottom, for accents over capitals and tails under lines. */
+const inside = (area: Box): Box => ({ ...area, y: area.y + AIR_MM, heightMm: area.heightMm - 2 * AIR_MM });
 
 function figurePages(order: Order, { facts, figuresTitle }: Fitted, parts: readonly Part[]): Body[] {
   const frame: FrameFacts = {
@@ -127,7 +158,7 @@ function figurePages(order: Order, { facts, figuresTitle }: Fitted, parts: reado
     front: null,
     scale: order.words.frame.notToScale,
   };
-  const area = frameArea(order, frame, order.reading);
+  const area = inside(frameArea(order, frame, order.reading));
   return flow(parts, area, GAP_MM).map((items) => body(order.reading, frame, items));
 }
 

@@ -77,9 +77,10 @@ function unknownWish({ words }: Order, area: Polygon, view: View): WordsWish {
   const { widthMm } = extentOf(area);
   const said = saying(words.marking.framingUnknown, view.shrunk(widthMm) - 2, view);
   const box = boxOf(area.map(view.place));
+  const spot = boxAbout(middleOf(box), { widthMm: 0, heightMm: 0 });
   const anywhere: WordsWish = {
     ...said,
-    draw: (middle) => [...leader(box, boxAbout(middle, said)), ...said.draw(middle)],
+    draw: (middle) => [...leader(spot, boxAbout(middle, said)), ...said.draw(middle)],
     middles: middlesOver(view.box, middleOf(box), 4),
   };
   return { ...said, middles: middlesIn(box), otherwise: anywhere };

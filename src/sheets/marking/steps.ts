@@ -58,17 +58,25 @@ function squareParts(order: Order, at: SurfaceStage): Part[] {
   const said = ({ main, others }: Figures): string => `${main} (${others})`;
   const { steps } = order.words.marking;
   const within = diagonalsWithinMm(distanceMm(first, second), distanceMm(second, third));
-  return [
-    saying(
-      steps.square(
-        said(figuresOf(distanceMm(first, third), units)),
-        said(figuresOf(distanceMm(second, fourth), units)),
-        tolerated(within, order),
-      ),
-    ),
-    writing(steps.squareFound),
-  ];
+  const square = steps.square(
+    said(figuresOf(distanceMm(first, third), units)),
+    said(figuresOf(distanceMm(second, fourth), units)),
+    tolerated(within, order),
+  );
+  return [together(saying(square), writing(steps.squareFound))];
 }
+
+/** Two short parts that no page break may part. */
+const together = (first: Part, second: Part): Part =>
+  whole((place) => {
+    const above = first(place, true);
+    const y = place.y + (above?.heightMm ?? 0);
+    const below = second({ ...place, y }, true);
+    return {
+      items: [...(above?.items ?? []), ...(below?.items ?? [])],
+      heightMm: (above?.heightMm ?? 0) + (below?.heightMm ?? 0),
+    };
+  });
 
 /**
  * How far the diagonals of a surface may differ before an opening at its far end is off by more than an opposite tape

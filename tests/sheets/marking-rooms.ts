@@ -1,0 +1,115 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Job } from "../../src/job.js";
+import type { Parts, Value } from "../rooms/build.js";
+import { roomOf } from "../rooms/build.js";
+import { answer, job } from "../rooms/job.js";
+import { HARD } from "./orders.js";
+
+/*
+ * Rooms that are hard to draw: crowded, tiny, huge, unknown, assumed, rated, cut at two stages.
+ */
+
+const example = (name: string): Job =>
+  answer(roomOf(readFileSync(join(import.meta.dirname, "..", "..", "examples", `${name}.yaml`), "utf8")));
+
+const overhead = (id: string, left: string, front: string): Parts => ({
+  id,
+  model: "tilted",
+  at: { left, front },
+});
+
+/** Sixteen openings on a raster, with ids as long as they may be. */
+const crowd: readonly Value[] = [0, 1, 2, 3].flatMap((row) =>
+  [0, 1, 2, 3].map((column) =>
+    overhead(`OVERHEAD-${row}-${column}`, `${500 + 950 * column} mm`, `${900 + 1250 * row} mm`),
+  ),
+);
+
+const assumed = (from: string): Parts => ({
+  member: "2x4",
+  from,
+  at: null,
+  first: '15 1/4"',
+  spacing: '16"',
+  mark: "near-edge",
+});
+
+export const ROOMS: Readonly<Record<string, () => Job>> = {
+  den: () => example("quarry-lane-den"),
+  studio: () => example("alder-court-studio"),
+  "long words": () => job(HARD),
+  crowded: () => job({ speakers: crowd }),
+  "crowded by obstructions": () =>
+    job({
+      obstructions: [0, 1, 2, 3, 4].map((index) => ({
+        name: `a duct of many words ${index}`,
+        on: "ceiling",
+        corner: { left: `${400 + index * 700} mm`, front: "200 mm" },
+        opposite: { left: `${600 + index * 700} mm`, front: `${2200 + index * 700} mm` },
+        keep: "50 mm",
+        ...(index % 2 === 0 ? { behind: "60 mm" } : {}),
+      })),
+      speakers: [overhead("TL", "1 m", "5 m"), overhead("TR", "3 m", "5 m")],
+    }),
+  "assumed near edges": () =>
+    job({
+      units: "imperial",
+      framing: {
+        ceiling: { ...assumed("back"), run: "left-right", member: "2x10" },
+        left: assumed("front"),
+        right: assumed("back"),
+        front: assumed("left"),
+        back: assumed("right"),
+      },
+      speakers: [
+        overhead("TL", "1 m", "2 m"),
+        { id: "WL", model: "upright", on: "left", at: { front: "2 m", up: "1.2 m" } },
+        { id: "WR", model: "upright", on: "right", at: { back: "2 m", down: "1.2 m" } },
+        { id: "WB", model: "upright", on: "back", at: { left: "2 m", up: "1.2 m" } },
+      ],
+    }),
+  "unknown framing": () =>
+    job({
+      framing: { ceiling: null, left: null },
+      speakers: [
+        overhead("TL", "1 m", "2 m"),
+        { id: "WL", model: "upright", on: "left", at: { front: "2 m", up: "1.2 m" } },
+      ],
+    }),
+  tiny: () =>
+    job({
+      room: { width: "0.9 m", length: "0.8 m", height: "2.2 m" },
+      framing: null,
+      seats: [{ name: "middle", at: { left: "0.4 m", front: "0.4 m" }, ear: "1.2 m", reference: true }],
+      speakers: [overhead("TL", "0.4 m", "0.4 m")],
+    }),
+  hall: () =>
+    job({
+      room: { width: "38 m", length: "96 m", height: "9 m" },
+      framing: {
+        ceiling: { at: null, first: "600 mm", spacing: "600 mm" },
+        left: null,
+        right: null,
+        front: null,
+        back: null,
+      },
+      seats: [{ name: "middle", at: { left: "19 m", front: "40 m" }, ear: "1.2 m", reference: true }],
+      speakers: [
+        overhead("FAR-LEFT", "1.1 m", "2.3 m"),
+        overhead("FAR-RIGHT", "36.7 m", "2.3 m"),
+        overhead("BACK-LEFT", "1.1 m", "94 m"),
+      ],
+    }),
+  "rated, two stages": () =>
+    job({
+      stage: { walls: "both" },
+      surfaces: { ceiling: { rated: true, insulation: "mineral wool", second_support: true } },
+      call: "Site lead, 555-0142",
+      speakers: [
+        overhead("TL", "1 m", "2 m"),
+        { ...overhead("TR", "", ""), at: { right: "1 m", front: "2 m" } },
+        { id: "WL", model: "upright", on: "left", at: { front: "2 m", up: "1.2 m" } },
+      ],
+    }),
+};
