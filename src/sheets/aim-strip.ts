@@ -45,7 +45,8 @@ function pagesOf(order: Order, surface: Surface, aimed: readonly Aimed[]): Body[
 }
 
 const useBlock = (order: Order, place: { x: number; y: number; widthMm: number }): Block =>
-  textBlock(order.words.strips.aim.cutOut, { ...place, capMm: 3.5 });
+  // Small letters reach above the capitals.
+  stack(place.y + 1, [(y) => textBlock(order.words.strips.aim.cutOut, { ...place, y, capMm: 3.5 })]);
 
 /** Long enough for its words on one or two lines each. */
 const STRIP_MM = 180;

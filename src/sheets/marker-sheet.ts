@@ -33,7 +33,11 @@ function markerBody(order: Order, opening: Opening): Body {
   const head = sayings(order, opening, area);
   const foot = figures(order, opening, { ...area, y: 0 });
   const bottom = area.y + area.heightMm - foot.heightMm;
-  const middle = { ...area, y: area.y + head.heightMm, heightMm: bottom - area.y - head.heightMm - GAP_MM };
+  const middle = {
+    ...area,
+    y: area.y + ACCENT_MM + head.heightMm,
+    heightMm: bottom - area.y - ACCENT_MM - head.heightMm - GAP_MM,
+  };
   const items = [
     ...edgeNames(order, opening.surface, outer),
     ...head.items,
@@ -61,7 +65,7 @@ function sayings(order: Order, opening: Opening, place: Place): Block {
   const { doNotCut } = order.words.frame;
   const large = opening.mustNotCut ? [doNotCut, marker.notHere] : [marker.here, marker.keep];
   const small = [...(opening.mustNotCut ? reasonsOf(order, opening) : []), marker.use];
-  return stack(place.y, [
+  return stack(place.y + ACCENT_MM, [
     ...large.flatMap((words, index) => largeLines(words, place, index === 0 ? 9 : 4.5)),
     ...small.map((words) => (y: number) => textBlock(words, { ...place, y, capMm: 2.5, anchor: "middle" })),
   ]);
@@ -76,8 +80,11 @@ function largeLines(words: string, place: Place, mostMm: number): ((y: number) =
   });
 }
 
+/** Above the first line's capitals. */
+const ACCENT_MM = 2;
+
 /** Capitals on lines of their own need less air than running words, as a share of their height. */
-const CLOSER = 0.25;
+const CLOSER = 0.2;
 
 function figures(order: Order, opening: Opening, place: Place): Block {
   const data = [...placeData(order, opening, STAGE), ...sizeData(order, opening).slice(0, 1)];

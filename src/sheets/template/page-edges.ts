@@ -59,6 +59,8 @@ function topEdge({ template }: Order["words"], { kind }: Surface, area: Window):
   const letters = { ...area, face: "bold", anchor: "middle" } as const;
   const below = kind === "wall" ? [] : [template.edge.overhead];
   return stack(area.y, [
+    // Accents and arrows reach above the capitals.
+    () => ({ items: [], heightMm: 1 }),
     (y) => ({ ...textBlock(words, { ...letters, y, capMm }), heightMm: capMm + 1.8 }),
     ...below.map((more) => (y: number) => textBlock(more, { ...letters, y, capMm: CAP_MM.others })),
   ]);

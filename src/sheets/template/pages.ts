@@ -1,9 +1,10 @@
 import type { Item, Window } from "../../drawing/drawing.js";
 import { groundOf } from "../../drawing/free-place.js";
 import { layer, point, shifted } from "../../drawing/pen.js";
-import { stack, textBlock } from "../../drawing/text-block.js";
+import { textBlock } from "../../drawing/text-block.js";
 import { type Grid, type Tile, type Tiling, textBoxes, tile } from "../../drawing/tiles.js";
 import { InternalError } from "../../findings/internal-error.js";
+import { flow, whole } from "../flow.js";
 import type { Body } from "../sheet.js";
 import { inTurn, labels } from "./labels.js";
 import type { Task, TemplateLie } from "./lie.js";
@@ -32,14 +33,14 @@ export function templatePages(task: Task, lies: Lies): Body[] {
   const again = layOut(noted, lies(noted));
   const isAsGood =
     again.kind === "laid" && again.left.length === 0 && again.bodies.length <= laid.bodies.length;
-  return isAsGood ? [...again.bodies] : [notesPage(task, laid.left, lies(task)), ...laid.bodies];
+  return isAsGood ? [...again.bodies] : [...notesPages(task, laid.left, lies(task)), ...laid.bodies];
 }
 
 function layOut(task: Task, lies: readonly TemplateLie[]): Laid {
   const drawing = templateDrawing(task.opening);
   const tiling = tiled(task, drawing, lies);
   if (tiling.kind === "too-large") {
-    return { kind: "refused", bodies: [refusal(task, lies, tiling.grid)], left: [] };
+    return { kind: "refused", bodies: refusals(task, lies, tiling.grid), left: [] };
   }
   const { lie, tiles } = tiling;
   const { worded, left } = wordsOnAll(task, tiles, drawing);
@@ -121,35 +122,29 @@ function wordsOn(task: Task, part: Tile, drawing: readonly Item[], notes: readon
 }
 
 /** Where no tiling is allowed: the figures, and what to print on instead. */
-function refusal(task: Task, lies: readonly TemplateLie[], grid: Grid | null): Body {
+function refusals(task: Task, lies: readonly TemplateLie[], grid: Grid | null): Body[] {
   const { template } = task.order.words;
   const words = grid === null ? template.noRoom : template.tooLarge(grid.columns, grid.rows);
-  return figuresPage(task, [{ words, capMm: 5 }, ...notesToPlace(task, 1).map(small)], lies);
+  return figuresPages(task, { words, notes: notesToPlace(task, 1) }, lies);
 }
 
-const notesPage = (task: Task, notes: readonly string[], lies: readonly TemplateLie[]): Body =>
-  figuresPage(task, [{ words: task.facts.title, capMm: 5 }, ...notes.map(small)], lies);
+const notesPages = (task: Task, notes: readonly string[], lies: readonly TemplateLie[]): Body[] =>
+  figuresPages(task, { words: task.facts.title, notes }, lies);
 
-interface Line {
-  readonly words: string;
-  readonly capMm: number;
-}
-
-const small = (words: string): Line => ({ words, capMm: 3.5 });
-
-/** A page with the figures, and words instead of a drawing. */
-function figuresPage(task: Task, lines: readonly Line[], [lie]: readonly TemplateLie[]): Body {
+/** The figures, and words instead of a drawing, on as many pages as they take. */
+function figuresPages(
+  task: Task,
+  { words, notes }: { words: string; notes: readonly string[] },
+  [lie]: readonly TemplateLie[],
+): Body[] {
   if (lie === undefined) throw new InternalError("no way for the paper to lie");
   const { area, widthMm, heightMm } = lie;
-  const said = stack(
-    area.y,
-    lines.map(
-      ({ words, capMm }) =>
-        (y: number) =>
-          textBlock(words, { ...area, y, capMm, face: "bold" }),
-    ),
-    2,
-  );
-  const items = [...lie.items, layer("notes", said.items)];
-  return { widthMm, heightMm, title: task.facts.title, frame: task.facts, items };
+  const parts = [
+    whole((place) => textBlock(words, { ...place, capMm: 5, face: "bold" })),
+    ...notes.map((note) => whole((place) => textBlock(note, { ...place, capMm: 2.5 }))),
+  ];
+  return flow(parts, area, 2).map((items) => {
+    const all = [...lie.items, layer("notes", items)];
+    return { widthMm, heightMm, title: task.facts.title, frame: task.facts, items: all };
+  });
 }
