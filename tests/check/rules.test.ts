@@ -1,0 +1,321 @@
+import { describe, expect, test } from "vitest";
+import type { Parts } from "../rooms/build.js";
+import { codesOf, findingsOf, job, openingNamed } from "../rooms/job.js";
+
+/** A clear spot of the plain room's ceiling, the middle of its second bay. */
+const CLEAR = { left: "2 m", front: "900 mm" };
+const one = (more: Parts = {}, speaker: Parts = {}): Parts => ({
+  ...more,
+  speakers: [{ id: "S", at: CLEAR, ...speaker }],
+});
+
+test("nothing is found in the plain room", () => {
+  expect(codesOf(one())).toEqual([]);
+  expect(openingNamed(job(one())).mustNotCut).toBe(false);
+});
+
+/* Finished width: 4000 - 2 x 12.5; the flange is 230. */
+describe("past the surface", () => {
+  const left = (mm: number) => findingsOf(one({}, { at: { left: `${mm} mm`, front: "900 mm" } }));
+
+  test.each([
+    { mm: 127.5, byMm: null },
+    { mm: 127.495, byMm: null },
+    { mm: 127.48, byMm: 0.02 },
+    { mm: 100, byMm: 27.5 },
+    { mm: 0, byMm: 127.5 },
+  ])("$mm from the left: past by $byMm", ({ mm, byMm }) => {
+    const found = left(mm);
+    if (byMm === null) expect(found).toEqual([]);
+    else {
+      expect(found).toMatchObject([
+        {
+          code: "opening-outside-surface",
+          level: "error",
+          figures: { edge: "left", byMm: expect.closeTo(byMm, 6) },
+          fix: { at: { left: 128, front: 900 } },
+        },
+      ]);
+    }
+  });
+
+  test("wholly outside it says by how much all of it must come back", () => {
+    const found = findingsOf(one({}, { at: { right: "4.5 m", front: "900 mm" } }));
+    // The centre is 500 past the left framing face: 500 + 12.5 + 115.
+    expect(found).toMatchObject([
+      { code: "opening-outside-surface", figures: { edge: "left", byMm: expect.closeTo(627.5, 6) } },
+    ]);
+  });
+
+  test("in a corner the worse edge is named, once", () => {
+    const found = findingsOf(one({}, { at: { left: "60 mm", front: "100 mm" } }));
+    expect(found.filter(({ code }) => code === "opening-outside-surface")).toMatchObject([
+      { figures: { edge: "left", byMm: expect.closeTo(67.5, 6) } },
+    ]);
+  });
+
+  test("on a wall the floor and the boarded ceiling are edges", () => {
+    const high = { on: "front", model: "round", at: { left: "900 mm", down: "0" } };
+    const found = findingsOf(one({}, high));
+    expect(found[0]).toMatchObject({ figures: { edge: "ceiling", byMm: expect.closeTo(127.5, 6) } });
+  });
+});
+
+describe("depth behind the finished face, against cavity and board", () => {
+  const deep = (depth: string, ceiling: Parts = {}): Parts =>
+    one({ models: { round: { depth } }, framing: { ceiling } });
+
+  test("220 of cavity and 12.5 of board: 232.5 passes and 233 does not", () => {
+    expect(codesOf(deep("232.5 mm"))).toEqual([]);
+    expect(findingsOf(deep("233 mm"))).toMatchObject([
+      {
+        code: "too-deep",
+        level: "error",
+        figures: { neededMm: 233, availableMm: 232.5, memberDepthMm: 220, boardMm: 12.5 },
+        fix: null,
+      },
+    ]);
+  });
+
+  test("a measured cavity counts instead of the member, an open one never ends", () => {
+    expect(codesOf(deep("233 mm", { cavity: "230 mm" }))).toEqual([]);
+    expect(codesOf(deep("160 mm", { cavity: "140 mm" }))).toEqual(["too-deep"]);
+    expect(codesOf(deep("900 mm", { cavity: "open" }))).toEqual([]);
+  });
+});
+
+describe("obstructions", () => {
+  // The disc of 100 is right of the opening: its centre 150 + d further makes the distance d.
+  const lamp = (distanceMm: number, more: Parts = {}): Parts =>
+    one({
+      obstructions: [
+        {
+          name: "lamp",
+          on: "ceiling",
+          at: { left: `${2150 + distanceMm} mm`, front: "900 mm" },
+          round: "100 mm",
+          ...more,
+        },
+      ],
+    });
+
+  test.each([
+    { distanceMm: -30, level: "error" },
+    { distanceMm: 11.9, level: "error" },
+    // The clamps swing, and only the gap asked for beyond them is missing.
+    { distanceMm: 12, level: "warning" },
+    { distanceMm: 18.3, level: "warning" },
+  ])("$distanceMm away: $level", ({ distanceMm, level }) => {
+    expect(findingsOf(lamp(distanceMm))).toMatchObject([
+      {
+        code: "opening-meets-obstruction",
+        level,
+        figures: {
+          obstruction: "lamp",
+          distanceMm: expect.closeTo(distanceMm, 6),
+          wantedMm: expect.closeTo(18.35, 9),
+          behindMm: null,
+        },
+      },
+    ]);
+  });
+
+  test("its own keep counts where it is larger, and nearer than that is an error", () => {
+    expect(codesOf(lamp(18.35))).toEqual([]);
+    expect(codesOf(lamp(50, { keep: "50 mm" }))).toEqual([]);
+    expect(findingsOf(lamp(49, { keep: "50 mm" }))).toMatchObject([
+      { level: "error", figures: { wantedMm: 50 } },
+    ]);
+  });
+
+  test("behind the framing it is met only by what is deeper than that and the board", () => {
+    // 90 deep: 77.5 behind and 12.5 of board.
+    expect(codesOf(lamp(-30, { behind: "77.5 mm" }))).toEqual([]);
+    expect(findingsOf(lamp(-30, { behind: "77 mm" }))).toMatchObject([
+      { code: "opening-meets-obstruction", figures: { behindMm: 77 } },
+    ]);
+  });
+
+  test("the fix stays clear of it", () => {
+    // 50 of lamp + 100 of opening + 18.35 = 168.35 from the lamp's centre at 2120: 1951.65, so 1951.
+    expect(findingsOf(lamp(-30))[0]?.fix?.at).toEqual({ left: 1951, front: 900 });
+  });
+});
+
+describe("neighbours", () => {
+  const pair = (apartMm: number): Parts => ({
+    speakers: [
+      { id: "A", at: CLEAR },
+      { id: "B", at: { left: `${2000 + apartMm} mm`, front: "900 mm" } },
+    ],
+  });
+
+  test("openings 200 across that overlap are an error on both", () => {
+    expect(findingsOf(pair(180))).toMatchObject([
+      {
+        code: "openings-too-close",
+        level: "error",
+        speaker: "A",
+        figures: { other: "B", distanceMm: expect.closeTo(-20, 9), edges: "openings" },
+      },
+      { code: "openings-too-close", level: "error", speaker: "B" },
+    ]);
+  });
+
+  test("nearer than both clamps' reach and the gap asked for is a warning: 12 + 12 + 6.35 = 30.35", () => {
+    expect(findingsOf(pair(225))[0]).toMatchObject({
+      level: "warning",
+      figures: { distanceMm: expect.closeTo(25, 9), wantedMm: expect.closeTo(30.35, 9), edges: "openings" },
+    });
+    expect(codesOf(pair(230.35))).toEqual([]);
+  });
+
+  test("flanges that overlap where the openings do not are a warning", () => {
+    const wide = { models: { round: { flange: { round: "260 mm" } } } };
+    expect(findingsOf({ ...pair(250), ...wide })[0]).toMatchObject({
+      level: "warning",
+      figures: { distanceMm: expect.closeTo(-10, 9), wantedMm: 0, edges: "flanges" },
+    });
+  });
+});
+
+test("board outside the clamps' range is an error, at either end passes", () => {
+  const range = (least: string, most: string) => one({ models: { round: { board_range: [least, most] } } });
+  expect(codesOf(range("12.5 mm", "30 mm"))).toEqual([]);
+  expect(codesOf(range("6 mm", "12.5 mm"))).toEqual([]);
+  expect(findingsOf(range("13 mm", "30 mm"))).toMatchObject([
+    {
+      code: "board-out-of-clamp-range",
+      level: "error",
+      figures: { boardMm: 12.5, leastMm: 13, mostMm: 30 },
+    },
+  ]);
+  expect(codesOf(range("6 mm", "12 mm"))).toEqual(["board-out-of-clamp-range"]);
+});
+
+describe("aim", () => {
+  // The ear is 1387.5 under the ceiling; 1 degree off the normal is 24.2.
+  test("square over the target a tilted one has no aim: a note", () => {
+    const over = (model: string) => one({}, { model, at: { left: "2 m", front: "3.3 m" } });
+    const beneath = { seats: [{ name: "below", at: { left: "2 m", front: "3.3 m" }, ear: "1.2 m" }] };
+    expect(findingsOf({ ...over("tilted"), ...beneath })).toMatchObject([
+      { code: "aim-undefined", level: "note", figures: { target: "below" } },
+    ]);
+    expect(codesOf({ ...over("round"), ...beneath })).toEqual([]);
+  });
+
+  test("off axis by more than half the coverage is a warning, at the limit passes", () => {
+    // Straight, 1387.5 to the side of the ear and as far below: 45 degrees.
+    const at = { left: "2 m", front: `${3000 + 1387.5} mm` };
+    const clearBays = { framing: { ceiling: { at: ["300 mm", "6 m"] } } };
+    const covering = (coverage: string): Parts => ({
+      ...clearBays,
+      models: { round: { coverage } },
+      speakers: [{ id: "S", at }],
+    });
+    expect(codesOf(covering("90 deg"))).toEqual([]);
+    expect(findingsOf(covering("89 deg"))).toMatchObject([
+      {
+        code: "aim-past-tilt",
+        level: "warning",
+        figures: { target: "middle", offAxisDeg: expect.closeTo(45, 9), limitDeg: 44.5 },
+      },
+    ]);
+  });
+
+  test("aimed at nothing, nothing is said", () => {
+    const far = { left: "500 mm", front: "900 mm" };
+    const narrow: Parts = { models: { round: { coverage: "40 deg" } } };
+    expect(codesOf(one(narrow, { at: far }))).toEqual(["aim-past-tilt"]);
+    expect(codesOf(one(narrow, { at: far, aim: "none" }))).toEqual([]);
+  });
+});
+
+describe("rated surfaces", () => {
+  test("without an enclosure it is an error on the surface, and none of its openings is cut", () => {
+    const rated = job({ ...one(), surfaces: { ceiling: { rated: true } } });
+    expect(rated.findings).toMatchObject([
+      {
+        code: "rated-assembly",
+        level: "error",
+        surface: "ceiling",
+        speaker: null,
+        path: ["surfaces", "ceiling"],
+      },
+    ]);
+    expect(openingNamed(rated).mustNotCut).toBe(true);
+  });
+
+  test("with one it is a note", () => {
+    const boxed = job({ ...one(), surfaces: { ceiling: { rated: true, enclosure: true } } });
+    expect(boxed.findings).toMatchObject([{ code: "rated-assembly", level: "note" }]);
+    expect(openingNamed(boxed).mustNotCut).toBe(false);
+  });
+
+  test("a rated wall does not keep the ceiling from being cut", () => {
+    const both = job({
+      surfaces: { front: { rated: true } },
+      speakers: [
+        { id: "C", at: CLEAR },
+        { id: "W", on: "front", at: { left: "900 mm", up: "1 m" } },
+      ],
+    });
+    expect(openingNamed(both, "C").mustNotCut).toBe(false);
+    expect(openingNamed(both, "W").mustNotCut).toBe(true);
+  });
+});
+
+test("from 5 kg on, our own choice, what hangs overhead wants a second support", () => {
+  const heavy = (weight: string, more: Parts = {}, speaker: Parts = {}): Parts =>
+    one({ models: { round: { weight } }, ...more }, speaker);
+  expect(codesOf(heavy("4.9 kg"))).toEqual([]);
+  expect(findingsOf(heavy("5 kg"))).toMatchObject([
+    { code: "needs-second-support", level: "warning", figures: { weightKg: 5 } },
+  ]);
+  expect(codesOf(heavy("9 kg", { surfaces: { ceiling: { second_support: true } } }))).toEqual([]);
+  expect(codesOf(heavy("9 kg", {}, { on: "front", at: { left: "900 mm", up: "1 m" } }))).toEqual([]);
+});
+
+test("a position that is asked for is not there yet, and has no opening", () => {
+  const asked = job(one({}, { at: "best" }));
+  expect(asked.findings).toMatchObject([
+    { code: "not-placed-yet", level: "warning", speaker: "S", path: ["speakers", 0, "at"] },
+  ]);
+  expect(asked.openings).toEqual([]);
+});
+
+describe("accepted", () => {
+  const near: Parts = { at: { left: "2 m", front: "738 mm" } };
+  const cut: Parts = { at: { left: "2 m", front: "700 mm" } };
+  const accepting = (speaker: Parts, accept: Parts): Parts =>
+    one({ accept: [{ why: "seen on site", ...accept }] }, speaker);
+
+  test("a warning keeps its level and gets the reason", () => {
+    expect(findingsOf(accepting(near, { code: "opening-near-member", speaker: "S" }))).toMatchObject([
+      { code: "opening-near-member", level: "warning", accepted: "seen on site" },
+    ]);
+  });
+
+  test("without a loudspeaker it is for all", () => {
+    expect(findingsOf(accepting(near, { code: "opening-near-member" }))[0]?.accepted).toBe("seen on site");
+  });
+
+  test("an error is never accepted, and that is said", () => {
+    expect(findingsOf(accepting(cut, { code: "opening-cuts-member", speaker: "S" }))).toMatchObject([
+      { code: "opening-cuts-member", level: "error", accepted: null },
+      {
+        code: "accept-matches-nothing",
+        level: "note",
+        figures: { accepted: "opening-cuts-member", speaker: "S", because: "not-a-warning" },
+        path: ["accept", 0],
+      },
+    ]);
+    expect(openingNamed(job(accepting(cut, { code: "opening-cuts-member" }))).mustNotCut).toBe(true);
+  });
+
+  test("what accepts nothing is a note", () => {
+    expect(findingsOf(accepting({}, { code: "opening-near-member" }))).toMatchObject([
+      { code: "accept-matches-nothing", level: "note", figures: { because: "nothing-found" } },
+    ]);
+  });
+});
