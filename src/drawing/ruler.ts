@@ -55,8 +55,8 @@ export function checkRuler(place: Place): Item[] {
   ];
 }
 
-/** What the last figure of a long ruler and its unit reach past its end. */
-const PAST_END_MM = 9;
+/** What a last figure of four digits and its unit reach past the end of a long ruler. */
+const PAST_END_MM = 11;
 
 /** The longest long ruler that a stretch holds, in whole centimetres. */
 export const longRulerMm = (stretchMm: number): number =>

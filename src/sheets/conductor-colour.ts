@@ -3,6 +3,7 @@ import {
   COLOUR_CODES,
   type ColourCode,
   designation,
+  inOrder,
   readColourCodes,
 } from "../standards/conductor-colours.js";
 import { wordsIn } from "../words/words.js";
@@ -50,12 +51,12 @@ const INKS: Readonly<Record<ColourCode, Ink>> = {
 
 /** The colour that was typed, by letters, word and ink; as typed alone where it is none that the standard knows. */
 export function shownColour(order: Order, typed: string): ShownColour {
-  const codes = codesOf(typed);
-  if (codes === null) return { letters: null, words: typed, inks: [] };
-  const { colours } = order.words.labels;
+  const read = codesOf(typed);
+  if (read === null) return { letters: null, words: typed, inks: [] };
+  const codes = inOrder(read);
   return {
     letters: designation(codes),
-    words: codes.map((code) => colours[code]).join(" + "),
+    words: order.words.labels.colour(codes),
     inks: codes.slice(0, 2).map((code) => INKS[code]),
   };
 }

@@ -1,8 +1,19 @@
 import { BLACK, type Item, type PagePoint } from "../drawing/drawing.js";
-import { circle, filled, line, outline, PEN, point, rectangle, shifted, text } from "../drawing/pen.js";
+import { filled, line, outline, PEN, point, rectangle, shifted, text } from "../drawing/pen.js";
 import { fitText, measureText } from "../drawing/text.js";
 import { type Block, stack, textBlock } from "../drawing/text-block.js";
 import type { Speaker } from "../room/room.js";
+import {
+  type Across,
+  blank,
+  centred,
+  field,
+  ROW_MM,
+  rule,
+  type Spot,
+  signMark,
+  title,
+} from "./card-parts.js";
 import { type ShownColour, shownColour } from "./conductor-colour.js";
 import type { Order } from "./sheet.js";
 
@@ -13,7 +24,6 @@ interface Connection {
   readonly terminal: string | null;
 }
 
-const ROW_MM = 11;
 const SIGN_MM = 8;
 /** Between the half of the card about the loudspeaker and the half about both ends. */
 const HALVES_GAP_MM = 8;
@@ -35,17 +45,6 @@ export function terminalCard(order: Order, speaker: Speaker, widthMm: number): B
     heightMm,
   };
 }
-
-type Maker = (y: number) => Block;
-
-const rule =
-  (widthMm: number): Maker =>
-  (y) => ({ items: [line(point(0, y + 0.5), point(widthMm, y + 0.5), PEN.fine)], heightMm: 2.5 });
-
-const title =
-  (words: string, widthMm: number): Maker =>
-  (y) =>
-    textBlock(words, { x: 0, y, widthMm, capMm: 2.5, face: "bold" });
 
 function terminalsHalf(
   order: Order,
@@ -74,7 +73,7 @@ function endsHalf(
     rule(widthMm),
     title(card.atAmplifier, widthMm),
     (y) => field(card.channel, speaker.amplifierChannel, { y, widthMm }),
-    (y) => amplifierRow(connections, { y, widthMm }),
+    (y) => amplifierRows(connections, { y, widthMm }),
     rule(widthMm),
     (y) => polarityRow(order, { y, widthMm }),
   ]);
@@ -88,11 +87,6 @@ function connectionsOf(order: Order, { model }: Speaker): Connection[] {
   const blank = (sign: "+" | "-"): Connection[] =>
     given.some((each) => each.sign === sign) ? [] : [{ sign, colour: null, terminal: null }];
   return [...given, ...blank("+"), ...blank("-")];
-}
-
-interface Across {
-  readonly y: number;
-  readonly widthMm: number;
 }
 
 function head(order: Order, speaker: Speaker, { y, widthMm }: Across): Block {
@@ -111,108 +105,63 @@ function head(order: Order, speaker: Speaker, { y, widthMm }: Across): Block {
   };
 }
 
-/** A square with a plus, or a circle with a minus: told apart by shape and sign where colour fails. */
-function signMark(sign: "+" | "-", centre: PagePoint, sizeMm: number): Item[] {
-  const half = sizeMm / 2;
-  const arm = sizeMm * 0.3;
-  const across = line(point(centre.x - arm, centre.y), point(centre.x + arm, centre.y), PEN.cut);
-  if (sign === "-") return [circle(centre, half, PEN.outline), across];
-  const box = { x: centre.x - half, y: centre.y - half, widthMm: sizeMm, heightMm: sizeMm };
-  const up = line(point(centre.x, centre.y - arm), point(centre.x, centre.y + arm), PEN.cut);
-  return [rectangle(box, PEN.outline), across, up];
-}
-
-function connectionRow(order: Order, { sign, colour, terminal }: Connection, { y, widthMm }: Across): Block {
+function connectionRow(order: Order, connection: Connection, { y, widthMm }: Across): Block {
   const { card } = order.words.labels;
-  const middle = y + ROW_MM / 2;
+  const { sign, colour, terminal } = connection;
   const columns = { word: 10, swatch: 27.5, terminal: Math.max(62, widthMm * 0.74) };
-  const signWord = { x: columns.word, y: middle, widthMm: columns.swatch - columns.word - 1.5, capMm: 3 };
+  const conductorSpot = { x: columns.swatch, y, widthMm: columns.terminal - columns.swatch - 2 };
+  const terminalSpot = { x: columns.terminal, y, widthMm: widthMm - columns.terminal };
+  const conductor =
+    colour === null ? blank(card.conductor, conductorSpot) : colourBlock(colour, conductorSpot);
+  const named =
+    terminal === null
+      ? blank(card.terminal, terminalSpot)
+      : terminalBlock(card.terminal, terminal, terminalSpot);
+  const heightMm = Math.max(ROW_MM, conductor.heightMm, named.heightMm);
+  const middle = y + heightMm / 2;
+  const word = { x: columns.word, y: middle, widthMm: columns.swatch - columns.word - 1.5, capMm: 3 };
   return {
     items: [
       ...signMark(sign, point(SIGN_MM / 2, middle), SIGN_MM),
-      ...centred(sign === "+" ? card.plus : card.minus, signWord),
-      ...(colour === null
-        ? blank(card.conductor, { x: columns.swatch, y, widthMm: columns.terminal - columns.swatch - 2 })
-        : colourItems(colour, { x: columns.swatch, y, widthMm: columns.terminal - columns.swatch - 2 })),
-      ...terminalWords(terminal, card.terminal, {
-        x: columns.terminal,
-        y,
-        widthMm: widthMm - columns.terminal,
-      }),
+      ...centred(sign === "+" ? card.plus : card.minus, word).items,
+      ...conductor.items,
+      ...named.items,
     ],
-    heightMm: ROW_MM,
+    heightMm,
   };
 }
 
-/** Bold words about the middle of a row, on as many lines as the width asks for. */
-function centred(
-  words: string,
-  place: { x: number; y: number; widthMm: number; capMm: number },
-): readonly Item[] {
-  const block = textBlock(words, { ...place, face: "bold" });
-  const lettersMm = block.heightMm - place.capMm * 0.75;
-  return textBlock(words, { ...place, y: place.y - lettersMm / 2, face: "bold" }).items;
+/** The colour itself, which only repeats what stands beside it: its letters over its word. */
+function colourBlock(colour: ShownColour, { x, y, widthMm }: Spot): Block {
+  const wordsX = x + SWATCH_MM + 2;
+  const place = { x: wordsX, widthMm: widthMm - SWATCH_MM - 2, capMm: 2.5 };
+  const { letters } = colour;
+  const words = textBlock(colour.words, { ...place, y: y + (letters === null ? 2 : 6.8) });
+  const over = letters === null ? [] : [text(point(wordsX, y + 5.5), letters, { capMm: 4.5, face: "bold" })];
+  return {
+    items: [...swatch(colour, point(x, y + (ROW_MM - SWATCH_MM) / 2)), ...over, ...words.items],
+    heightMm: words.heightMm + (letters === null ? 2 : 6.8),
+  };
 }
 
 const SWATCH_MM = 6.5;
 
-interface Spot extends Across {
-  readonly x: number;
-}
-
-/** The colour itself, which only repeats what stands beside it: its letters over its word. */
-function colourItems(colour: ShownColour, { x, y, widthMm }: Spot): readonly Item[] {
-  const wordsX = x + SWATCH_MM + 2;
-  const words = { x: wordsX, widthMm: widthMm - SWATCH_MM - 2, capMm: 2.5 };
-  const patch = swatch(colour, point(x, y + (ROW_MM - SWATCH_MM) / 2));
-  if (colour.letters === null) return [...patch, ...textBlock(colour.words, { ...words, y: y + 2 }).items];
-  const letters = text(point(wordsX, y + 5.5), colour.letters, { capMm: 4.5, face: "bold" });
-  return [...patch, letters, ...textBlock(colour.words, { ...words, y: y + 6.8 }).items];
-}
-
-function swatch(colour: ShownColour, { x, y }: PagePoint): Item[] {
+function swatch({ inks }: ShownColour, { x, y }: PagePoint): Item[] {
   const box = { x, y, widthMm: SWATCH_MM, heightMm: SWATCH_MM };
-  const [first, second] = colour.inks;
+  const [first, second] = inks;
   if (first === undefined) return [];
   const corners = [point(x + SWATCH_MM, y), point(x + SWATCH_MM, y + SWATCH_MM), point(x, y + SWATCH_MM)];
   const half = second === undefined ? [] : [outline(corners, { fill: second })];
   return [filled(box, first), ...half, rectangle(box, PEN.thin)];
 }
 
-function terminalWords(terminal: string | null, name: string, spot: Spot): readonly Item[] {
-  if (terminal === null) return blank(name, spot);
-  const title = textBlock(name, { ...spot, y: spot.y + 0.5, capMm: 2.5 });
-  const capMm = fitText(terminal, { face: "bold", widthMm: spot.widthMm, leastMm: 2.5, mostMm: 4 });
-  const value = textBlock(terminal, { ...spot, y: spot.y + 0.5 + title.heightMm, capMm, face: "bold" });
-  return [...title.items, ...value.items];
-}
-
-/** A name with a line to write on under it. */
-function blank(name: string, { x, y, widthMm }: Spot): readonly Item[] {
-  const foot = y + ROW_MM - 1;
-  return [
-    ...textBlock(name, { x, y: y + 0.5, widthMm, capMm: 2.5 }).items,
-    line(point(x, foot), point(x + widthMm, foot), PEN.fine),
-  ];
-}
-
-/** A name and its value on one line, or a line to write on where it is not given. */
-function field(name: string, value: string | null, { y, widthMm }: Across): Block {
-  const nameMm = Math.min(measureText(name, { capMm: 2.5, face: "regular" }).widthMm, widthMm * 0.7);
-  const named = textBlock(name, { x: 0, y: y + 1.5, widthMm: nameMm, capMm: 2.5 });
-  const x = nameMm + 3;
-  if (value === null) {
-    const foot = y + 5;
-    return {
-      items: [...named.items, line(point(x, foot), point(widthMm, foot), PEN.fine)],
-      heightMm: Math.max(7, named.heightMm + 1.5),
-    };
-  }
-  const block = textBlock(value, { x, y: y + 1, widthMm: widthMm - x, capMm: 3.5, face: "bold" });
-  return {
-    items: [...named.items, ...block.items],
-    heightMm: Math.max(7, named.heightMm + 1.5, block.heightMm + 1),
-  };
+function terminalBlock(name: string, terminal: string, { x, y, widthMm }: Spot): Block {
+  const capMm = fitText(terminal, { face: "bold", widthMm, leastMm: 2.5, mostMm: 4 });
+  return stack(y + 0.5, [
+    (at) => textBlock(name, { x, y: at, widthMm, capMm: 2.5 }),
+    (at) => textBlock(terminal, { x, y: at, widthMm, capMm, face: "bold" }),
+    () => ({ items: [], heightMm: 0.5 }),
+  ]);
 }
 
 /** How much insulation comes off, in words and as a bar of that very length to lay the conductor on. */
@@ -220,52 +169,56 @@ function stripRow(order: Order, stripMm: number | null, { y, widthMm }: Across):
   const { card } = order.words.labels;
   if (stripMm === null) return field(card.stripNotGiven, null, { y, widthMm });
   const words = card.strip(order.measure.length(stripMm));
-  const wordsMm = widthMm - stripMm - 3;
-  const block = textBlock(words, { x: 0, y: y + 1.5, widthMm: wordsMm, capMm: 2.5 });
+  const block = textBlock(words, { x: 0, y: y + 1.5, widthMm: widthMm - stripMm - 3, capMm: 2.5 });
   const bar = { x: widthMm - stripMm, y: y + 1.2, widthMm: stripMm, heightMm: 3 };
   return { items: [...block.items, filled(bar, BLACK)], heightMm: Math.max(7, block.heightMm + 1.5) };
 }
 
-/** Each conductor again at the amplifier's end, with a box to tick. */
-function amplifierRow(connections: readonly Connection[], { y, widthMm }: Across): Block {
-  const stepMm = widthMm / Math.max(2, Math.min(connections.length, 4));
-  const perRow = Math.floor(widthMm / stepMm + 1e-9);
-  const items = connections.flatMap(({ sign, colour }, index): Item[] => {
-    const x = (index % perRow) * stepMm;
-    const middle = y + 4.5 + Math.floor(index / perRow) * 8.5;
-    const widthOfWordsMm = stepMm - 20;
-    const shown: readonly Item[] =
-      colour === null
-        ? [line(point(x + 8, middle + 2.5), point(x + 8 + widthOfWordsMm, middle + 2.5), PEN.fine)]
-        : centred(colour.letters ?? colour.words, {
-            x: x + 8,
-            y: middle,
-            widthMm: widthOfWordsMm,
-            capMm: 3.5,
-          });
-    const box = { x: x + stepMm - 11, y: middle - 2.5, widthMm: 5, heightMm: 5 };
-    return [...signMark(sign, point(x + 3, middle), 6), ...shown, rectangle(box, PEN.thin)];
-  });
-  return { items, heightMm: Math.ceil(connections.length / perRow) * 8.5 + 0.5 };
+/** Each conductor again at the amplifier's end, two beside each other, with a box to tick. */
+function amplifierRows(connections: readonly Connection[], { y, widthMm }: Across): Block {
+  const pairs = Array.from({ length: Math.ceil(connections.length / 2) }, (_, index) =>
+    connections.slice(index * 2, index * 2 + 2),
+  );
+  return stack(
+    y,
+    pairs.map((pair) => (at: number) => {
+      const cells = pair.map((connection, index) =>
+        amplifierCell(connection, { x: (index * widthMm) / 2, y: at, widthMm: widthMm / 2 }),
+      );
+      return {
+        items: cells.flatMap(({ items }) => items),
+        heightMm: Math.max(...cells.map(({ heightMm }) => heightMm)),
+      };
+    }),
+  );
+}
+
+function amplifierCell({ sign, colour }: Connection, { x, y, widthMm }: Spot): Block {
+  const place = { x: x + 8, widthMm: widthMm - 20 };
+  const letters = colour?.letters ?? null;
+  const size = letters === null ? 2.5 : 3.5;
+  const words = colour === null ? null : centred(letters ?? colour.words, { ...place, y: 0, capMm: size });
+  const heightMm = Math.max(8.5, (words?.heightMm ?? 0) + 1);
+  const middle = y + heightMm / 2;
+  const toWrite = line(point(place.x, middle + 2.5), point(place.x + place.widthMm, middle + 2.5), PEN.fine);
+  return {
+    items: [
+      ...signMark(sign, point(x + 3, middle), 6),
+      ...(words === null ? [toWrite] : [shifted(words.items, point(0, middle))]),
+      rectangle({ x: x + widthMm - 11, y: middle - 2.5, widthMm: 5, heightMm: 5 }, PEN.thin),
+    ],
+    heightMm,
+  };
 }
 
 function polarityRow(order: Order, { y, widthMm }: Across): Block {
   const { card } = order.words.labels;
-  const polarityMm = widthMm * 0.54;
-  const words = textBlock(card.polarity, {
-    x: 7,
-    y: y + 1.5,
-    widthMm: polarityMm - 7,
-    capMm: 2.5,
-    face: "bold",
-  });
-  const initials = textBlock(card.initials, {
-    x: polarityMm + 2,
-    y: y + 1.5,
-    widthMm: widthMm * 0.19,
-    capMm: 2.5,
-  });
-  const lineX = polarityMm + 2 + widthMm * 0.19 + 1;
+  const checkedMm = widthMm * 0.54;
+  const initialsMm = widthMm * 0.19;
+  const place = { y: y + 1.5, capMm: 2.5 };
+  const words = textBlock(card.polarity, { ...place, x: 7, widthMm: checkedMm - 7, face: "bold" });
+  const initials = textBlock(card.initials, { ...place, x: checkedMm + 2, widthMm: initialsMm });
+  const lineX = checkedMm + initialsMm + 3;
   return {
     items: [
       rectangle({ x: 0, y, widthMm: 5, heightMm: 5 }, PEN.thin),

@@ -49,12 +49,13 @@ const factsOf = ({ words }: Order): FrameFacts => ({
 
 /** What to do with the cards, and the caution that belongs to connecting. */
 function heading(order: Order, area: Box): Block {
-  const words = textBlock(order.words.labels.card.cut, { ...area, capMm: 3 });
-  const y = area.y + words.heightMm + 1;
+  // Tall letters rise over capitals.
+  const words = textBlock(order.words.labels.card.cut, { ...area, y: area.y + 1, capMm: 3 });
+  const y = area.y + words.heightMm + 2;
   const caution = cautionLines(order, ["amplifier"], { ...area, y });
   return {
     items: [...words.items, ...caution.items],
-    heightMm: words.heightMm + 1 + caution.heightMm + 2,
+    heightMm: words.heightMm + 2 + caution.heightMm + 2,
   };
 }
 

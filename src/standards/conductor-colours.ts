@@ -31,7 +31,9 @@ export function readColourCodes(text: string): readonly ColourCode[] | null {
   return codes.length > 0 && codes.length * 2 === text.length ? codes : null;
 }
 
-/** One designation for colours that a conductor bears together: codes in the order of the table. */
-export function designation(codes: readonly ColourCode[]): string {
-  return COLOUR_CODES.filter((code) => codes.includes(code)).join("");
-}
+/** Colours that a conductor bears together, in the order of the table. */
+export const inOrder = (codes: readonly ColourCode[]): readonly ColourCode[] =>
+  COLOUR_CODES.filter((code) => codes.includes(code));
+
+/** Their one designation: red and blue is RDBU. */
+export const designation = (codes: readonly ColourCode[]): string => inOrder(codes).join("");

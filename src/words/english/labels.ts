@@ -1,5 +1,22 @@
 import type { ColourCode } from "../../standards/conductor-colours.js";
 
+const COLOURS: Readonly<Record<ColourCode, string>> = {
+  BK: "black",
+  BN: "brown",
+  RD: "red",
+  OG: "orange",
+  YE: "yellow",
+  GN: "green",
+  BU: "blue",
+  VT: "violet",
+  GY: "grey",
+  WH: "white",
+  PK: "pink",
+  GD: "gold",
+  TQ: "turquoise",
+  SR: "silver",
+};
+
 /** Words on cable labels and terminal cards. */
 export const labels = {
   title: "Cable labels",
@@ -60,20 +77,7 @@ export const labels = {
     polarity: "Polarity checked",
     initials: "Initials",
   },
-  colours: {
-    BK: "black",
-    BN: "brown",
-    RD: "red",
-    OG: "orange",
-    YE: "yellow",
-    GN: "green",
-    BU: "blue",
-    VT: "violet",
-    GY: "grey",
-    WH: "white",
-    PK: "pink",
-    GD: "gold",
-    TQ: "turquoise",
-    SR: "silver",
-  } as Readonly<Record<ColourCode, string>>,
+  colours: COLOURS,
+  /** A conductor's colours by name. */
+  colour: (codes: readonly ColourCode[]) => codes.map((code) => COLOURS[code]).join(" + "),
 };

@@ -1,5 +1,22 @@
 import type { labels as english } from "../english/labels.js";
 
+const COLOURS: typeof english.colours = {
+  BK: "negro",
+  BN: "café",
+  RD: "rojo",
+  OG: "naranja",
+  YE: "amarillo",
+  GN: "verde",
+  BU: "azul",
+  VT: "violeta",
+  GY: "gris",
+  WH: "blanco",
+  PK: "rosa",
+  GD: "dorado",
+  TQ: "turquesa",
+  SR: "plateado",
+};
+
 export const labels: typeof english = {
   title: "Etiquetas de cable",
   rackEnd: "LADO DEL RACK",
@@ -60,20 +77,6 @@ export const labels: typeof english = {
     polarity: "Polaridad verificada",
     initials: "Iniciales",
   },
-  colours: {
-    BK: "negro",
-    BN: "café",
-    RD: "rojo",
-    OG: "naranja",
-    YE: "amarillo",
-    GN: "verde",
-    BU: "azul",
-    VT: "violeta",
-    GY: "gris",
-    WH: "blanco",
-    PK: "rosa",
-    GD: "dorado",
-    TQ: "turquesa",
-    SR: "plateado",
-  },
+  colours: COLOURS,
+  colour: (codes) => codes.map((code) => COLOURS[code]).join(" + "),
 };
