@@ -94,7 +94,7 @@ export function roomText(said: Parts = {}): string {
   const { speakers, ...rest } = said;
   const entries = Array.isArray(speakers) ? speakers : [];
   const filled = entries.map((speaker: Value) => (isParts(speaker) ? { ...SPEAKER, ...speaker } : speaker));
-  return stringify({ ...merged(PLAIN, rest), speakers: filled });
+  return stringify({ ...merged(PLAIN, rest), speakers: filled }, { aliasDuplicateObjects: false });
 }
 
 /** What reading says of such a file; every character counts as drawable. */
