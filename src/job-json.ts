@@ -102,8 +102,6 @@ export function jobJson({ file, fingerprint, room, openings, findings }: Job): R
 
 const named = ({ id, channel, model, surface }: Speaker) => ({ id, channel, model: model.name, surface });
 
-const LATER = { window: null, cable: null } as const;
-
 function unplacedJson(speaker: Speaker): SpeakerJson {
   return {
     ...named(speaker),
@@ -112,9 +110,10 @@ function unplacedJson(speaker: Speaker): SpeakerJson {
     on_surface: null,
     gap: null,
     direction: null,
+    window: null,
     aim: null,
     seats: [],
-    ...LATER,
+    cable: null,
   };
 }
 
@@ -127,9 +126,10 @@ function openingJson(opening: Opening, seats: readonly Seat[]): SpeakerJson {
     on_surface: centre,
     gap: gap === null ? null : { mm: gap.mm, member: memberText(gap.member) },
     direction: directionJson(direction),
+    window: null,
     aim: aim === null ? null : aimJson(aim),
     seats: seats.map((seat) => seatJson(opening, seat)),
-    ...LATER,
+    cable: null,
   };
 }
 
