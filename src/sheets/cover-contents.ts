@@ -49,13 +49,13 @@ function tradeRows(order: Order, trade: Trade, sheets: readonly Listed[], column
 const columnsIn = (widthMm: number): number =>
   Math.max(1, Math.floor((widthMm + GAP_MM) / (LEAST_COLUMN_MM + GAP_MM)));
 
-/** Sheets side by side, read down the columns: the list is as short as they allow. */
+/** Sheets side by side, read along the rows: a page may end between any two. */
 function rowsOf(sheets: readonly Listed[], columns: number): Maker[] {
   const rows = Math.ceil(sheets.length / columns);
   return Array.from({ length: rows }, (_, row) => (place: Box): Block => {
     const widthMm = (place.widthMm - (columns - 1) * GAP_MM) / columns;
     const blocks = Array.from({ length: columns }, (_none, column) => {
-      const sheet = sheets[column * rows + row];
+      const sheet = sheets[row * columns + column];
       return sheet === undefined
         ? []
         : [entry(sheet, { ...place, x: place.x + column * (widthMm + GAP_MM), widthMm })];

@@ -7,6 +7,8 @@ import { contentsPart, type Listed } from "./cover-contents.js";
 import { byLevel, findingLines } from "./finding-lines.js";
 import { flow, headed, type Part, rowsOf, run, whole } from "./flow.js";
 import { frameArea } from "./frame.js";
+import { refusalText } from "./label-test-page.js";
+import { labellingOf } from "./labelling.js";
 import type { Body, FrameFacts, Order, Sheet } from "./sheet.js";
 
 /**
@@ -40,6 +42,7 @@ function partsOf(order: Order, contents: readonly Listed[]): Part[] {
     under(say.count.heading, countPart(order)),
     ...unplaced(order),
     under(say.sheets.heading, contentsPart(order, contents)),
+    ...labelsRefused(order),
     under(say.findings.heading, findingsPart(order)),
     under(say.cautionsHeading, worded(cautionsOf(order, COVER_CAUTIONS))),
     under(say.print.heading, run(say.print.steps.map(step), 1)),
@@ -117,6 +120,20 @@ function unplaced(order: Order): Part[] {
   if (ids.length === 0) return [];
   const said = order.words.cover.count.unplaced(ids.join(" "));
   return [whole((place) => textBlock(said, { ...place, capMm: 3, face: "bold" }))];
+}
+
+/** Why there is no label sheet, where the stock cannot hold the labels. */
+function labelsRefused(order: Order): Part[] {
+  if (order.job.room.speakers.length === 0) return [];
+  const labelling = labellingOf(order);
+  if (labelling.kind === "printed") return [];
+  const why = refusalText(order, labelling.why);
+  return [
+    under(
+      order.words.labels.refused.heading,
+      whole((place) => textBlock(why, { ...place, capMm: 2.5 })),
+    ),
+  ];
 }
 
 /** The gravest first, each with its sentence, the fix, the reason why it was accepted, and where in the room file. */

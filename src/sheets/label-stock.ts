@@ -50,7 +50,9 @@ export interface RefusedZones {
 export type Remark =
   | { readonly kind: "laps"; readonly printedMm: number; readonly aroundMm: number }
   | { readonly kind: "short-tail"; readonly tailMm: number; readonly aroundMm: number }
-  | { readonly kind: "diameter-not-given"; readonly leastMm: number; readonly mostMm: number };
+  | { readonly kind: "diameter-not-given"; readonly leastMm: number; readonly mostMm: number }
+  /** The tail is shorter than the printed part: whatever the cable, one of the two rules is broken. */
+  | { readonly kind: "no-cable-fits"; readonly printedMm: number; readonly tailMm: number };
 
 /** Zones of a label on a cable of this outside diameter; null where it is not given. */
 export function zonesOf(stock: LabelStock, outsideDiameterMm: number | null): LaidZones | RefusedZones {
@@ -82,7 +84,11 @@ function wrapZones(stock: LabelStock, outsideDiameterMm: number | null): LaidZon
   const zone = (heightMm: number): Box => inset({ x: 0, y: 0, widthMm: stock.labelWidthMm, heightMm });
   if (outsideDiameterMm === null) {
     const range = { leastMm: printedMm / Math.PI, mostMm: tailMm / Math.PI };
-    return laid([zone(printedMm)], [{ kind: "diameter-not-given", ...range }]);
+    const remark: Remark =
+      tailMm < printedMm
+        ? { kind: "no-cable-fits", printedMm, tailMm }
+        : { kind: "diameter-not-given", ...range };
+    return laid([zone(printedMm)], [remark]);
   }
   const aroundMm = Math.PI * outsideDiameterMm;
   const remarks: Remark[] = [];

@@ -155,6 +155,8 @@ function remarkText(order: Order, remark: Remark): string {
       return wrap.laps(lengthOf(order, remark.printedMm), lengthOf(order, remark.aroundMm));
     case "short-tail":
       return wrap.shortTail(lengthOf(order, remark.tailMm), lengthOf(order, remark.aroundMm));
+    case "no-cable-fits":
+      return wrap.noCable(lengthOf(order, remark.tailMm), lengthOf(order, remark.printedMm));
     case "diameter-not-given":
       return wrap.around(lengthOf(order, remark.leastMm), lengthOf(order, remark.mostMm));
   }

@@ -4,6 +4,7 @@ import { longRuler, longRulerMm } from "../drawing/ruler.js";
 import { type Table, tablePage } from "../drawing/table.js";
 import { measureText } from "../drawing/text.js";
 import { type Block, stack, textBlock } from "../drawing/text-block.js";
+import { InternalError } from "../findings/internal-error.js";
 import { PAPERS } from "../standards/paper.js";
 import { fittedPercent, SHRUNK_PERCENT } from "../standards/print-faults.js";
 import { millimetres } from "../units/format.js";
@@ -240,6 +241,6 @@ function faultTable(words: Words): Table {
 
 function sheetNamed(name: string): PageSize {
   const paper = PAPERS.find((each) => each.name === name);
-  if (paper === undefined || paper.kind === "roll") throw new RangeError(`no sheet named ${name}`);
+  if (paper === undefined || paper.kind === "roll") throw new InternalError(`no sheet named ${name}`);
   return paper;
 }

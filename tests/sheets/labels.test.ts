@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Item } from "../../src/drawing/drawing.js";
 import { textBox } from "../../src/drawing/text.js";
 import { cableLabels } from "../../src/sheets/cable-labels.js";
+import { cover } from "../../src/sheets/cover.js";
 import { flagLengthMm, zonesOf } from "../../src/sheets/label-stock.js";
 import { labellingOf } from "../../src/sheets/labelling.js";
 import type { Body, Order } from "../../src/sheets/sheet.js";
@@ -171,6 +172,7 @@ describe("flag labels", () => {
     expect(labellingOf(order).kind).toBe("refused");
     expect(pagesOf(order)).toEqual([]);
     expect(said(testPage(order))).toMatch(/NO LABELS ON THIS STOCK.*3 mm.*A1/u);
+    expect(cover(order, []).pages.map(said).join(" ")).toMatch(/NO LABELS ON THIS STOCK.*3 mm.*A1/u);
   });
 
   it("are refused where the cable's diameter is not given: nothing is guessed", () => {
@@ -246,6 +248,10 @@ describe("wrap labels", () => {
   it("warn where the clear tail does not go once round", () => {
     expect(said(testPage(wrap("7 mm", "20 mm", "40 mm")))).toContain("clear tail");
     expect(said(testPage(wrap("7 mm", "20 mm", "42 mm")))).not.toContain("clear tail");
+  });
+
+  it("say that no cable fits where the tail is shorter than the printed part", () => {
+    expect(said(testPage(wrap(null, "30 mm", "50 mm")))).toContain("on no cable");
   });
 
   it("say which cables fit where the diameter is not given", () => {

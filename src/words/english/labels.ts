@@ -51,6 +51,8 @@ export const labels = {
       `The printed part (${printed}) is longer than once around the cable (${around}): it laps over itself. The words stand in its first ${around}.`,
     shortTail: (tail: string, around: string) =>
       `The clear tail (${tail}) is shorter than once around the cable (${around}): it does not cover all of the print.`,
+    noCable: (tail: string, printed: string) =>
+      `The clear tail (${tail}) is shorter than the printed part (${printed}): on no cable does it cover all of the print.`,
   },
   refused: {
     heading: "NO LABELS ON THIS STOCK",

@@ -51,6 +51,8 @@ export const labels: typeof english = {
       `La parte impresa (${printed}) es más larga que una vuelta al cable (${around}): se encima. Las palabras van en sus primeros ${around}.`,
     shortTail: (tail, around) =>
       `La cola transparente (${tail}) es más corta que una vuelta al cable (${around}): no cubre todo lo impreso.`,
+    noCable: (tail, printed) =>
+      `La cola transparente (${tail}) es más corta que la parte impresa (${printed}): en ningún cable cubre todo lo impreso.`,
   },
   refused: {
     heading: "SIN ETIQUETAS EN ESTAS HOJAS",
