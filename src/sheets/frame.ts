@@ -10,7 +10,7 @@ const STRIP_MM = 15;
 const GAP_MM = 2;
 /** Width and height of the box with the arrow to FRONT; wider where words say it, which then are fewer lines. */
 const FRONT_BOX_MM = { arrow: 20, words: 44 };
-const HEADLINE_MM = { least: 4.5, most: 6 };
+const HEADLINE_MM = { apart: 3.5, least: 4.5, most: 6 };
 const SMALL_MM = 2.5;
 
 export interface PageSize {
@@ -118,13 +118,9 @@ function headline(facts: FrameFacts, place: { x: number; y: number; widthMm: num
   return stack(
     place.y,
     lines.map((words) => (y: number) => {
-      const { least, most } = HEADLINE_MM;
-      const capMm = fitText(words, {
-        leastMm: least,
-        mostMm: fits ? most : least,
-        face,
-        widthMm: place.widthMm,
-      });
+      const { apart, least, most } = HEADLINE_MM;
+      const sizes = fits ? { leastMm: least, mostMm: most } : { leastMm: apart, mostMm: least };
+      const capMm = fitText(words, { ...sizes, face, widthMm: place.widthMm });
       return textBlock(words, { ...place, y, capMm, face });
     }),
   );

@@ -173,6 +173,31 @@ describe("a drawing that does not", () => {
   });
 });
 
+describe("what a tile says of itself", () => {
+  const request = { ...hole(300), lies: [lie(215.9, 279.4)] };
+
+  it("keeps the part that is left when it is trimmed free of its own marks", () => {
+    const [first] = tiledOf(request).tiles;
+    if (first === undefined) throw new Error("no tile");
+    const { window, clear } = first;
+    expect([clear.x - window.x, clear.y - window.y]).toEqual([1, 1]);
+    expect(window.x + window.widthMm - clear.x - clear.widthMm).toBeCloseTo(OVERLAP_MM + 1, 9);
+    expect(window.y + window.heightMm - clear.y - clear.heightMm).toBeCloseTo(OVERLAP_MM + 1, 9);
+  });
+
+  it("leaves the strip as high as its words: less where the page says elsewhere how parts are joined", () => {
+    const long = { ...words, join: "Trim one, lay it on the other, letters together. ".repeat(5) };
+    const heightOf = (said: typeof words | { part: typeof words.part; join: null }): number => {
+      const tiling = tile({ ...request, words: said });
+      return tiling.kind === "tiled" ? (tiling.tiles[0]?.window.heightMm ?? 0) : 0;
+    };
+    expect(heightOf({ ...words, join: null })).toBeGreaterThan(heightOf(long));
+    expect(textsOf(tiledOf(request).tiles[3] as Tile)).toEqual(
+      expect.arrayContaining(["Part B2 of 4", "Join equal letters.", "A1", "A2", "B1", "B2"]),
+    );
+  });
+});
+
 describe("empty tiles", () => {
   const ring = { drawing: [circle(point(0, 0), 280, PEN.cut)], extent: box(-280, -280, 560, 560) };
 

@@ -24,7 +24,9 @@ function sheetOf(order: Order, id: string): Sheet {
   return found;
 }
 
-const bodiesOf = ({ pages, whole }: Sheet): Body[] => [...pages, ...(whole === null ? [] : [whole])];
+/** Pages with the drawing, and the drawing whole; a page of notes in front is none of them. */
+const bodiesOf = ({ pages, whole }: Sheet): Body[] =>
+  [...pages, ...(whole === null ? [] : [whole])].filter((body) => marked(body, "cut").length > 0);
 
 type Plain = Exclude<Item, { kind: "group" }>;
 
@@ -95,7 +97,8 @@ describe("the cut line", () => {
 
   it("is seen whole on the pages together: every degree of it lies in some page's window", () => {
     const { pages } = sheetOf(orderOf([ROUND]), "TFL");
-    const windows = pages.map((body) => {
+    const parts = pages.filter((body) => marked(body, "cut").length > 0);
+    const windows = parts.map((body) => {
       const drawn = body.items.find((item) => item.kind === "group" && item.window !== undefined);
       if (drawn?.kind !== "group" || drawn.window === undefined) throw new Error("no window");
       return { window: drawn.window, centre: cutCentre(body) };

@@ -1,9 +1,9 @@
 import { WHITE } from "../../drawing/drawing.js";
-import { placeBlock } from "../../drawing/free-block.js";
+import { placeBlock, type Writing } from "../../drawing/free-block.js";
 import { type Ground, type Placed, taking } from "../../drawing/free-place.js";
 import { filled, PEN, point, rectangle } from "../../drawing/pen.js";
-import { fitText } from "../../drawing/text.js";
-import { type Block, stack, textBlock } from "../../drawing/text-block.js";
+import { fitText, measureText } from "../../drawing/text.js";
+import { type Block, LINE_PITCH, stack, textBlock } from "../../drawing/text-block.js";
 import type { Level } from "../../findings/finding.js";
 import type { LocatedFinding, Opening } from "../../job.js";
 import { CHECK_TAPE_WITHIN_MM } from "../../standards/cutting-practice.js";
@@ -55,12 +55,12 @@ export function placeNotes(
   ground: Ground,
 ): { readonly placed: Placed; readonly left: readonly string[] } {
   const centre = point(0, 0);
-  const together = placeBlock((place) => writing(notes, place), ground, centre);
+  const together = placeBlock(writing(notes), ground, centre);
   if (together !== null) return { placed: together, left: [] };
   const left: string[] = [];
   const placed = notes.reduce<Placed>(
     (done, note) => {
-      const next = placeBlock((place) => writing([note], place), done.ground, centre);
+      const next = placeBlock(writing([note]), done.ground, centre);
       if (next === null) left.push(note);
       return next === null ? done : { items: [...done.items, ...next.items], ground: next.ground };
     },
@@ -69,12 +69,22 @@ export function placeNotes(
   return { placed, left };
 }
 
-function writing(notes: readonly string[], place: { x: number; y: number; widthMm: number }): Block {
-  return stack(
-    place.y,
-    notes.map((note) => (y: number) => textBlock(note, { ...place, y, capMm: SMALL_MM })),
-    GAP_MM,
-  );
+function writing(notes: readonly string[]): Writing {
+  const widthsMm = notes.map((note) => measureText(note, { capMm: SMALL_MM, face: "regular" }).widthMm);
+  return {
+    write: (place) =>
+      stack(
+        place.y,
+        notes.map((note) => (y: number) => textBlock(note, { ...place, y, capMm: SMALL_MM })),
+        GAP_MM,
+      ),
+    leastHeightMm: (widthMm) =>
+      widthsMm.reduce((sum, long) => {
+        // A break between languages saves the sign between them, so a line less may do.
+        const lines = Math.max(1, Math.ceil(long / widthMm) - 1);
+        return sum + lines * SMALL_MM * LINE_PITCH + GAP_MM;
+      }, 0),
+  };
 }
 
 const findingsOf = (order: Order, { speaker }: Opening, level: Level): LocatedFinding[] =>
@@ -94,7 +104,7 @@ function warningsOf(order: Order, opening: Opening): string[] {
   });
 }
 
-const STOP_MM = { least: 5, most: 14 };
+const STOP_MM = { least: 5, most: 10 };
 const REASON_MM = 3.5;
 const PLATE_PAD_MM = 2.5;
 
