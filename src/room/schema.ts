@@ -42,15 +42,23 @@ export function roomFileSchema(hasGlyph: HasGlyph) {
     stage: stageSchema.optional(),
     framing: framingSchema.optional(),
     surfaces: surfacesSchema(texts).optional(),
-    obstructions: z.array(obstructionSchema(texts)).max(MOST_ENTRIES).optional(),
+    obstructions: z
+      .array(obstructionSchema(texts))
+      .max(MOST_ENTRIES)
+      .describe("What openings must stay away from")
+      .optional(),
     models: modelsSchema(texts).optional(),
-    seats: z.array(seatSchema(texts)).min(1).max(MOST_ENTRIES),
+    seats: z.array(seatSchema(texts)).min(1).max(MOST_ENTRIES).describe("Seats, one of them the reference"),
     layout: layoutSchema.optional(),
-    speakers: z.array(speakerSchema(texts)).max(MOST_SPEAKERS).optional(),
+    speakers: z.array(speakerSchema(texts)).max(MOST_SPEAKERS).describe("Loudspeakers").optional(),
     equipment: equipmentSchema.optional(),
     cable: cableSchema.optional(),
     checks: checksSchema.optional(),
-    accept: z.array(acceptSchema(texts)).max(MOST_ENTRIES).optional(),
+    accept: z
+      .array(acceptSchema(texts))
+      .max(MOST_ENTRIES)
+      .describe("Warnings that are accepted, each with its reason")
+      .optional(),
     labels: labelsSchema.optional(),
     print: printSchema.optional(),
   }).describe("A room and its loudspeakers, for marking sheets");

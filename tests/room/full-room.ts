@@ -90,3 +90,10 @@ export function changed(from: string, to: string): string {
   if (pieces.length !== 2) throw new Error(`${pieces.length - 1} times in the room: ${from}`);
   return pieces.join(to);
 }
+
+/** Line of the full room in which the text stands, and its column there. */
+export function placeOf(text: string): { line: number; column: number } {
+  const lines = FULL_ROOM.split("\n");
+  const index = lines.findIndex((line) => line.includes(text));
+  return { line: index + 1, column: (lines[index] ?? "").indexOf(text) + 1 };
+}

@@ -60,7 +60,7 @@ const common = {
 const ceilingFraming = block({
   run: word(["left-right", "front-back"], "Which way the members run"),
   ...common,
-});
+}).describe("Joists");
 
 const plates = block({
   below: wholeNumber({ least: 0, most: 4, description: "Under the studs; 1 unless said" }).optional(),
@@ -72,7 +72,7 @@ const wallFraming = block({
   ...common,
   plates: plates.optional(),
   end_studs: trueOrFalse("A stud at both ends of the wall; true unless said").optional(),
-});
+}).describe("Studs and plates of the wall");
 
 export const framingSchema = block({
   ceiling: ceilingFraming.optional(),

@@ -50,7 +50,7 @@ const surface = (texts: Texts) =>
     enclosure: trueOrFalse("A listed enclosure stands behind each opening").optional(),
     insulation: texts.name("What fills the cavity").optional(),
     second_support: trueOrFalse("Heavy units have a second support").optional(),
-  });
+  }).describe("What is behind this surface");
 
 export const surfacesSchema = (texts: Texts) => {
   const one = surface(texts).optional();
