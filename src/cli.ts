@@ -11,7 +11,10 @@ import { type Words, wordsIn } from "./words/words.js";
  * Runs one command line and gives the exit code: 0 clean, 1 errors among the findings, 2 unusable input or wrong
  * usage, 3 our own failure. Each command's code is loaded only when it is asked for.
  */
-export async function run(typed: readonly string[], terminal: Terminal = processTerminal()): Promise<ExitCode> {
+export async function run(
+  typed: readonly string[],
+  terminal: Terminal = processTerminal(),
+): Promise<ExitCode> {
   const words = wordsIn([spokenLanguage(typed)]);
   const ended: { code: ExitCode } = { code: EXIT.clean };
   try {
@@ -52,19 +55,6 @@ function commanderEnded(terminal: Terminal, words: Words, cause: CommanderError)
   return EXIT.unusable;
 }
 
-interface PrintFlags {
-  readonly language?: string;
-  readonly json?: boolean;
-  readonly out?: string;
-  readonly strict?: boolean;
-  readonly printer?: string;
-  readonly only?: string;
-  readonly paper?: string;
-  readonly margin?: string;
-  readonly svg?: boolean;
-  readonly pdf?: boolean;
-}
-
 function programOf(terminal: Terminal, words: Words, ended: { code: ExitCode }): Command {
   const { describe, argument, option } = words.commands;
   const language = () => new Option("--language <codes>", option.language);
@@ -80,7 +70,8 @@ function programOf(terminal: Terminal, words: Words, ended: { code: ExitCode }):
     .action(async (file: string, flags: { units: string; language?: string }) => {
       const { start } = await import("./commands/start.js");
       const units = flags.units;
-      if (units !== "imperial" && units !== "metric") throw new UsageError(words.commands.failure.unknownUnits(units));
+      if (units !== "imperial" && units !== "metric")
+        throw new UsageError(words.commands.failure.unknownUnits(units));
       ended.code = start(terminal, words, { file, units, language: spoken(flags)[0] ?? "en" });
     });
 
@@ -110,7 +101,7 @@ function programOf(terminal: Terminal, words: Words, ended: { code: ExitCode }):
     .option("--svg", option.svg)
     .option("--pdf", option.pdf)
     .option("--json", option.json)
-    .action(async (files: string[], flags: PrintFlags) => {
+    .action(async (files: string[], flags: import("./commands/print.js").PrintFlags) => {
       const { print } = await import("./commands/print.js");
       ended.code = await print(terminal, words, files, flags);
     });

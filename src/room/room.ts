@@ -2,6 +2,7 @@ import { InternalError } from "../findings/internal-error.js";
 import type { Frame } from "../geometry/frame.js";
 import type { Area, Polygon, Shape } from "../geometry/shape.js";
 import type { SurfacePoint, Vector } from "../geometry/vector.js";
+import type { LabelSheet } from "../standards/label-stock.js";
 import type { Language } from "../units/language.js";
 
 /*
@@ -176,18 +177,8 @@ export interface Acceptance {
   readonly path: Path;
 }
 
-/** Label stock by its geometry alone, in mm. */
-export interface LabelStock {
-  readonly pageWidthMm: number;
-  readonly pageHeightMm: number;
-  readonly labelWidthMm: number;
-  readonly labelHeightMm: number;
-  readonly columns: number;
-  readonly rows: number;
-  readonly leftMm: number;
-  readonly topMm: number;
-  readonly pitchXMm: number;
-  readonly pitchYMm: number;
+/** Label stock as it lies in the printer. */
+export interface LabelStock extends LabelSheet {
   readonly kind: "flat" | "wrap" | "flag";
   /** Height of the printed part of self-laminating wrap stock; null for flat stock. */
   readonly printedHeightMm: number | null;
