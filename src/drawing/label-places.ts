@@ -87,6 +87,12 @@ export function middlesAround(box: Window, size: Size, distancesMm: readonly num
 /** Parts of the way from the middle of a side to its corner. */
 const ALONG: readonly number[] = [0, 0.5, -0.5, 1, -1, 0.25, -0.25, 0.75, -0.75];
 
+/** The same middles, those first at which a label lies wholly inside a box. */
+export function insideFirst(middles: readonly PagePoint[], size: Size, box: Window): PagePoint[] {
+  const lies = (middle: PagePoint): boolean => liesIn(boxAbout(middle, size), box);
+  return [...middles.filter(lies), ...middles.filter((middle) => !lies(middle))];
+}
+
 /** Middles on a line between two points, from its middle outward. */
 export function middlesAlong(from: PagePoint, to: PagePoint): PagePoint[] {
   return [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((part) =>

@@ -38,6 +38,7 @@ export function floorMarks(order: Order): Sheet[] {
     },
     figuresTitle: floor.figures,
     parts: [countOf(order, plan), ...instructions(order, plan), table(order, plan), writing(floor.markedBy)],
+    allFigures: [],
   });
   return [{ name: "floor", trades: ["drywall", "installer"], title: floor.title, pages, whole: drawing }];
 }

@@ -6,6 +6,7 @@ import { findingParts } from "./marking/findings-part.js";
 import { fittedPages } from "./marking/fitted.js";
 import { type Flag, flagsOf } from "./marking/flags.js";
 import { keyPart } from "./marking/key.js";
+import { memberParts } from "./marking/members.js";
 import { stepParts } from "./marking/steps.js";
 import { surfaceSketch } from "./marking/surface-sketch.js";
 import { type SurfaceStage, surfaceAt, surfacesToMark } from "./marking/surface-stage.js";
@@ -33,6 +34,7 @@ function surfaceSheet(order: Order, surface: Surface, used: { stage: Stage; inde
     facts: { title, faces: order.words.frame.faces[facesAt(used.stage)], ...facingFacts(order, surface) },
     figuresTitle: order.words.marking.figures[surface.kind](surface.name),
     parts: partsOf(order, at, flags),
+    allFigures: memberParts(order, at),
   });
   return { name: nameOf(surface, used.index), trades: ["drywall"], title, pages, whole };
 }

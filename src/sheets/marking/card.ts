@@ -182,7 +182,10 @@ function waysOf(surface: Surface): { before: string | null; after: string | null
 function aimLines({ words, job }: Order, { opening, stage }: Entry): string[] {
   const { card: say } = words.marking;
   const { aim } = opening;
-  if (aim === null || aim.arrowDeg === null) return [say.straight];
+  if (aim === null) return [say.notAsked];
+  if (aim.arrowDeg === null) {
+    return [opening.speaker.model.baffleTiltDeg === 0 ? say.straight : say.undefined];
+  }
   const arrow = aim.fromRun === null ? say.aimOnSheet(`${Math.round(aim.arrowDeg)}°`) : say.aim(aim.fromRun);
   const turn = (aim.arrowDeg * Math.PI) / 180;
   const sight = sightOf(opening, { u: -Math.sin(turn), v: Math.cos(turn) }, stage);

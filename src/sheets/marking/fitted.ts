@@ -24,6 +24,8 @@ export interface Fitted {
   readonly figuresTitle: string;
   /** The first belongs beside the drawing; the others follow where there is room, else on pages of their own. */
   readonly parts: readonly Part[];
+  /** What follows where the running chains had no room for every figure: all of them. */
+  readonly allFigures: readonly Part[];
 }
 
 interface ScaledPage {
@@ -45,12 +47,15 @@ interface Candidate extends ScaledPage {
  */
 export function fittedPages(order: Order, fitted: Fitted): { pages: Body[]; whole: Body } {
   const chosen = choose(order, fitted);
-  const { items, leftOut } = drawSketch(
+  const { items, leftOut, dropped } = drawSketch(
     fitted.sketch,
     { ratio: chosen.ratio, heights: HEIGHTS },
     chosen.drawing,
   );
-  const parts = withNote(order, fitted.parts, leftOut);
+  const parts = [
+    ...withNote(order, fitted.parts, leftOut + dropped),
+    ...(dropped === 0 ? [] : fitted.allFigures),
+  ];
   const beside = fill(parts, freeBoxes(chosen.area, chosen.drawing), GAP_MM);
   const first = body(chosen.size, chosen.facts, [...items, ...beside.items]);
   if (beside.rest.length === 0) return { pages: [first], whole: first };

@@ -2,6 +2,7 @@ import type { Face, Item, PagePoint, Stroke, Window } from "../../drawing/drawin
 import { type Label, type LabelLine, label } from "../../drawing/label.js";
 import {
   boxAbout,
+  insideFirst,
   type LabelWish,
   leader,
   middleOf,
@@ -85,7 +86,10 @@ function nameOf(order: Order, obstruction: Obstruction, view: View): LabelWish {
     return {
       ...words,
       draw: (middle) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
-      middles: [...(holds ? [centre] : []), ...middlesAround(box, words, [1, 4, 8, 14])],
+      middles: [
+        ...(holds ? [centre] : []),
+        ...insideFirst(middlesAround(box, words, [1, 4, 8, 14]), words, view.box),
+      ],
     };
   };
   const anywhere = { ...near(narrow), middles: middlesOver(view.box, centre, 4) };

@@ -2,6 +2,7 @@ import type { Item, PagePoint, Window } from "../../drawing/drawing.js";
 import { type Label, type LabelLine, label } from "../../drawing/label.js";
 import {
   boxAbout,
+  insideFirst,
   type LabelWish,
   leader,
   middleOf,
@@ -99,7 +100,7 @@ export function nameOf(order: Order, opening: Opening, flags: readonly Flag[], n
   const near = (words: Label): LabelWish => ({
     ...words,
     draw: (middle) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
-    middles: middlesAround(grown(box, 0.5), words, [1, 3, 6, 10]),
+    middles: insideFirst(middlesAround(grown(box, 0.5), words, [1, 3, 6, 10]), words, view.box),
   });
   const narrow = near(form(LABEL_MM));
   const centre = middleOf(box);

@@ -27,8 +27,10 @@ export interface Scaled {
 
 export interface Drawn {
   readonly items: readonly Item[];
-  /** Words and figures that found no place: what they say stands in the table. */
+  /** Words that found no place: what they say stands in the table. */
   readonly leftOut: number;
+  /** Figures that a chain had no room for. */
+  readonly dropped: number;
 }
 
 /** What a sketch takes on the page with its chains and names. */
@@ -60,7 +62,7 @@ export function drawSketch(sketch: Sketch, scaled: Scaled, corner: PagePoint): D
     layer("dimensions", around.items),
     ...drawn.items,
   ];
-  return { items, leftOut: drawn.leftOut + around.dropped };
+  return { items, leftOut: drawn.leftOut, dropped: around.dropped };
 }
 
 const textBoxes = (items: readonly Item[]): Window[] =>

@@ -11,7 +11,7 @@ import type { ChainMark, ChainOf } from "./chains.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
 /** Length of a box to write a found figure in. */
-const WRITE_MM = 15;
+export const WRITE_MM = 15;
 
 /** Running dimensions of the openings along the bottom and the left, of the members on the side across their run. */
 export function chainsOf(order: Order, at: SurfaceStage): ChainOf[] {
@@ -66,20 +66,32 @@ function openingMark(order: Order, at: SurfaceStage, zero: Edge, group: readonly
     : { at: centre, lines: [figure], face: "bold", kind: "mark" };
 }
 
+/** The edge that figures across the members count from; null where there is none. */
+function zeroAcross({ surface: { framing }, zero }: SurfaceStage): Edge | null {
+  if (framing.kind === "unknown") return null;
+  return framing.run === "u" ? zero.v : zero.u;
+}
+
+/** The figures of joists or studs in their order, as they stand on a side of the drawing. */
+export function memberMarks(order: Order, at: SurfaceStage, side: "right" | "top"): ChainMark[] {
+  const { framing } = at.surface;
+  const zero = zeroAcross(at);
+  if (framing.kind === "unknown" || zero === null) return [];
+  return framing.members
+    .filter(repeats)
+    .map((member) => memberMark(order, at, { member, framing, zero, side }));
+}
+
 function membersChain(order: Order, at: SurfaceStage): ChainOf[] {
   const { framing } = at.surface;
-  if (framing.kind === "unknown") return [];
-  const zero = framing.run === "u" ? at.zero.v : at.zero.u;
-  const members = framing.members.filter(repeats);
-  if (zero === null || members.length === 0) return [];
-  const side = framing.run === "u" ? "right" : "top";
+  const side = framing.kind === "known" && framing.run === "u" ? "right" : "top";
+  const marks = memberMarks(order, at, side);
+  const zero = zeroAcross(at);
+  if (framing.kind === "unknown" || zero === null || marks.length === 0) return [];
   return [
     {
       side,
-      marks: [
-        zeroMark(order, zero),
-        ...members.map((member) => memberMark(order, at, { member, framing, zero, side })),
-      ],
+      marks: [zeroMark(order, zero), ...marks],
       extended: [],
       writeMm: framing.layout.basis === "assumed" ? WRITE_MM : 0,
     },
@@ -105,9 +117,9 @@ function memberMark(
 }
 
 /** What the members' figures are; null where there are none. */
-export function membersCaption({ words }: Order, { surface, zero }: SurfaceStage): string | null {
-  const { framing, kind } = surface;
-  if (framing.kind === "unknown" || (framing.run === "u" ? zero.v : zero.u) === null) return null;
+export function membersCaption({ words }: Order, at: SurfaceStage): string | null {
+  const { framing, kind } = at.surface;
+  if (framing.kind === "unknown" || zeroAcross(at) === null) return null;
   const said = words.marking.caption[kind === "ceiling" ? "joist" : "stud"];
   return said(framing.layout.markedToNearEdge, framing.layout.basis === "assumed");
 }

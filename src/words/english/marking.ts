@@ -29,6 +29,10 @@ const reason: Readonly<Record<Code, string>> = {
   "aim-past-tilt": "aim out of reach",
   "rated-assembly": "rated surface, no enclosure",
   "needs-second-support": "needs a second support",
+  "channel-missing": "channel missing",
+  "channel-twice": "channel given twice",
+  "channel-not-in-layout": "channel not in layout",
+  "outside-window": "direction outside its window",
   "not-placed-yet": "no position yet",
   "accept-matches-nothing": "nothing accepted",
 };
@@ -133,6 +137,8 @@ export const marking = {
     sight: (wall: string, figure: string, from: string) =>
       `Sight mark: on ${hook(wall)}, ${figure} from the corner with ${hook(from)}.`,
     straight: "AIM: none, straight.",
+    undefined: "AIM: none, its target lies square to it.",
+    notAsked: "AIM: none asked for.",
     doNotCut: (codes: readonly Code[]) => `DO NOT CUT: ${codes.map((code) => reason[code]).join(", ")}`,
   },
   arrowInWords: (arrow: Arrow) => arrowInWords(arrow),

@@ -37,6 +37,10 @@ const reason: Readonly<Record<Code, string>> = {
   "aim-past-tilt": "no alcanza a apuntar",
   "rated-assembly": "resistente al fuego, sin caja",
   "needs-second-support": "pide un segundo soporte",
+  "channel-missing": "falta un canal",
+  "channel-twice": "canal repetido",
+  "channel-not-in-layout": "canal ajeno al sistema",
+  "outside-window": "dirección fuera de lo permitido",
   "not-placed-yet": "sin posición",
   "accept-matches-nothing": "nada aceptado",
 };
@@ -139,6 +143,8 @@ export const marking: typeof english = {
     sight: (wall, figure, from) =>
       `Marca de mira: en ${hook(wall)}, a ${figure} de la esquina con ${hook(from)}.`,
     straight: "APUNTE: nada, recta.",
+    undefined: "APUNTE: nada, su blanco queda a escuadra.",
+    notAsked: "APUNTE: nada, no se pide.",
     doNotCut: (codes) => `NO CORTAR: ${codes.map((code) => reason[code]).join(", ")}`,
   },
   arrowInWords: (arrow) => arrowInWords(arrow),

@@ -1,0 +1,43 @@
+import { PEN, point, rectangle, text } from "../../drawing/pen.js";
+import { measureText } from "../../drawing/text.js";
+import { textBlock } from "../../drawing/text-block.js";
+import { headed, type Part } from "../flow.js";
+import type { Order } from "../sheet.js";
+import { type Inline, inlines } from "./inline.js";
+import { memberMarks, membersCaption, WRITE_MM } from "./surface-chains.js";
+import type { SurfaceStage } from "./surface-stage.js";
+
+const CAP_MM = 2.5;
+const HEIGHT_MM = 6;
+const LETTERS = { capMm: CAP_MM, face: "regular" } as const;
+
+/** Every joist or stud with its figures, and a box to write the found one in where it is only assumed. */
+export function memberParts(order: Order, at: SurfaceStage): Part[] {
+  const { framing } = at.surface;
+  const caption = membersCaption(order, at);
+  if (framing.kind === "unknown" || caption === null) return [];
+  const writeMm = framing.layout.basis === "assumed" ? WRITE_MM : 0;
+  const said = memberMarks(order, at, "top").map(({ lines }) => lines.join(" "));
+  const widest = Math.max(0, ...said.map((words) => measureText(words, LETTERS).widthMm));
+  const all = said.map((words) => figure(words, { wordsMm: widest + 1.5, writeMm }));
+  return [
+    headed(
+      ({ x, y, widthMm }) => textBlock(caption, { x, y, widthMm, capMm: CAP_MM, face: "bold" }),
+      inlines(all),
+    ),
+  ];
+}
+
+/** All of one width, so that boxes stand in columns. */
+function figure(words: string, { wordsMm, writeMm }: { wordsMm: number; writeMm: number }): Inline {
+  return {
+    widthMm: wordsMm + writeMm,
+    heightMm: HEIGHT_MM,
+    draw: ({ x, y }) => [
+      text(point(x, y + (HEIGHT_MM + CAP_MM) / 2), words, { capMm: CAP_MM }),
+      ...(writeMm === 0
+        ? []
+        : [rectangle({ x: x + wordsMm, y, widthMm: writeMm, heightMm: HEIGHT_MM }, PEN.fine)]),
+    ],
+  };
+}
