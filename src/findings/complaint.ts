@@ -105,6 +105,9 @@ export interface FiguresByComplaint {
   "range-upside-down": { leastMm: number; mostMm: number };
   "seat-outside": { wall: string };
   "labels-off-page": { byMm: number };
+  "labels-overlap": { byMm: number };
+  /** The printed part of a label. */
+  "taller-than-label": { byMm: number };
 }
 
 export type ComplaintCode = keyof FiguresByComplaint;

@@ -85,12 +85,18 @@ type TypeIssue = Extract<Issue, { code: "invalid_type" }>;
 /** Of the forms that a value may take, the one that was most likely meant: of its own kind, with the fewest slips. */
 function problemsOfUnion(issue: UnionIssue, tree: Tree, path: Path): readonly Problem[] {
   const forms = issue.errors.map((errors) => ({ errors, kind: errors.find(isOfWrongKind) }));
-  const ofItsKind = forms.filter((form) => form.kind === undefined);
-  const meant = ofItsKind.sort((a, b) => a.errors.length - b.errors.length)[0];
-  if (meant !== undefined) return problemsOf(meant.errors, tree, path);
+  const meant = forms
+    .filter((form) => form.kind === undefined)
+    .map(({ errors }) => problemsOf(errors, tree, path))
+    .sort((a, b) => slipsIn(a) - slipsIn(b))[0];
+  if (meant !== undefined) return meant;
   const kinds = forms.flatMap((form) => (form.kind === undefined ? [] : [form.kind]));
   return [wrongKind(kinds, valueAt(tree, path) ?? null, path)];
 }
+
+/** A value of another kind tells more against a form than a key that is misspelt and therefore missing too. */
+const slipsIn = (problems: readonly Problem[]): number =>
+  problems.map(({ code }) => (code === "wrong-kind" ? 3 : 1)).reduce((sum, slips) => sum + slips, 0);
 
 const isOfWrongKind = (issue: Issue): issue is TypeIssue =>
   issue.code === "invalid_type" && issue.path.length === 0;

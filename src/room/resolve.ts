@@ -8,10 +8,10 @@ import { obstructionOf } from "./resolve/obstructions.js";
 import { all, andThen, type Resolved, refused, resolved, together } from "./resolve/resolved.js";
 import { referenceOf, seatsOf } from "./resolve/seats.js";
 import { boxShell, type Shell } from "./resolve/shell.js";
-import { type SpeakerPlace, speakersOf } from "./resolve/speakers.js";
+import { speakersOf } from "./resolve/speakers.js";
 import { type BareSurface, bareSurfaces } from "./resolve/surfaces.js";
 import { fixAtHeight } from "./resolve/tapes.js";
-import type { Obstruction, Room, Speaker, Surface } from "./room.js";
+import type { Obstruction, Room, Surface } from "./room.js";
 import { MOST_MEMBERS } from "./schema/limits.js";
 import type { RoomFile } from "./schema.js";
 
@@ -26,35 +26,23 @@ export type ResolveResult =
 export function resolveRoom(file: RoomFile): ResolveResult {
   const shell = boxShell(file);
   const bare = bareSurfaces(shell, file);
+  const seats = seatsOf(file, shell);
+  const models = modelsOf(file);
+  // What seats and models lack is told once, by themselves.
+  const canAim = seats.ok && models.ok;
+  const place = canAim ? { shell, surfaces: bare, seats: seats.value, models: models.value } : null;
   const parts = together({
     surfaces: surfacesOf(file, shell, bare),
-    seats: seatsOf(file, shell),
-    speakers: allSpeakers(file, shell, bare),
+    seats,
+    models,
+    speakers: place === null ? resolved([]) : speakersOf(file, place),
     equipment: equipmentOf(file, shell),
     labels: labelStockOf(file),
   });
-  if (!parts.ok) return { ok: false, problems: unique(parts.problems) };
-  return {
-    ok: true,
-    room: { ...plainParts(file, shell), ...parts.value, reference: referenceOf(parts.value.seats) },
-  };
+  if (!parts.ok) return { ok: false, problems: parts.problems };
+  const { models: _typed, ...found } = parts.value;
+  return { ok: true, room: { ...plainParts(file, shell), ...found, reference: referenceOf(found.seats) } };
 }
-
-/** Speakers need seats to aim at and models to be cut for; what those lack is told once, by themselves. */
-function allSpeakers(
-  file: RoomFile,
-  shell: Shell,
-  surfaces: readonly BareSurface[],
-): Resolved<readonly Speaker[]> {
-  const needed = together({ models: modelsOf(file), seats: seatsOf(file, shell) });
-  if (!needed.ok) return needed;
-  const place: SpeakerPlace = { shell, surfaces, ...needed.value };
-  return speakersOf(file, place);
-}
-
-const unique = (problems: readonly Problem[]): readonly Problem[] => [
-  ...new Map(problems.map((problem) => [JSON.stringify(problem), problem])).values(),
-];
 
 function surfacesOf(
   file: RoomFile,

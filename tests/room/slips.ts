@@ -409,6 +409,35 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     figures: { wall: "ceiling" },
   },
   "labels past the edge of their sheet": { from: "columns: 4", to: "columns: ▶5", code: "labels-off-page" },
+  "labels over each other": { from: "across: 49 mm", to: "across: ▶40 mm", code: "labels-overlap" },
+  "a printed part taller than its label": {
+    from: "printed: 12 mm",
+    to: "printed: ▶21 mm",
+    code: "taller-than-label",
+  },
+  "labels on a roll": {
+    from: "page: A4",
+    to: "page: ▶roll-36",
+    code: "unknown-name",
+    figures: { of: "paper" },
+  },
+  "more labels used than a sheet has": {
+    from: "used: 5",
+    to: "used: ▶52",
+    code: "not-a-whole-number",
+    figures: { most: 51 },
+  },
+  "wrapping labels of which nothing is printed": {
+    from: ", printed: 12 mm",
+    to: "",
+    code: "missing-key",
+    figures: { key: "printed" },
+  },
+  "a key misspelt in one of two forms": {
+    from: "aim: { at: { left: 5', front: 9' }, up: 40\" }",
+    to: "aim: { at: { left: 5', front: 9' }, up: 40\", ▶downn: 2' }",
+    code: "unknown-key",
+  },
   "a third language": { from: "[en, es]", to: "▶[en, es, en]", code: "too-many" },
   "a room that is not a box": {
     from: `  width: 13' 4"\n  length: 18' 8"\n`,
@@ -426,6 +455,7 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
 const ELSEWHERE: Readonly<Record<string, { line: number; column: number }>> = {
   // The map that lacks the key: the model's first key.
   "a key left out": placeOf("opening: { width: 7"),
+  "wrapping labels of which nothing is printed": placeOf("{ page: A4"),
   "two reference seats": placeOf("{ name: left"),
   "members both found and laid out": placeOf("{ member: 2x4, from: front, at"),
   "a layout without a spacing": placeOf("{ member: { width: 1 1/2"),

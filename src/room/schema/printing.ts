@@ -1,6 +1,12 @@
 import { z } from "zod";
 import { LABEL_STOCK_NAMES } from "../../standards/label-stock.js";
-import { MAX_PAGE_SIDE_MM, MIN_PAGE_SIDE_MM, type PaperProblem, parsePaper } from "../../standards/paper.js";
+import {
+  MAX_PAGE_SIDE_MM,
+  MIN_PAGE_SIDE_MM,
+  PAPERS,
+  type PaperProblem,
+  parsePaper,
+} from "../../standards/paper.js";
 import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
 import { block } from "./block.js";
@@ -17,6 +23,18 @@ const paper = z
     return read.ok ? typed.trim() : complainOfPaper(context, typed, read.problem);
   })
   .meta({ description: "Paper by name, or a size such as 13 in x 19 in" });
+
+/** A sheet's name or size; labels do not come on a roll here. */
+const sheet = z
+  .string()
+  .transform((typed, context) => {
+    const read = parsePaper(typed);
+    if (!read.ok) return complainOfPaper(context, typed, read.problem);
+    if (read.paper.kind === "sheet") return read.paper;
+    const choices = PAPERS.filter(({ kind }) => kind === "sheet").map(({ name }) => name);
+    return complain(context, "unknown-name", { of: "paper", typed: shown(typed), suggestion: null, choices });
+  })
+  .meta({ description: "The label sheet, by name or by a size such as 210 mm x 297 mm" });
 
 function complainOfPaper(context: Reading, text: string, problem: PaperProblem): never {
   const typed = shown(text);
@@ -59,7 +77,7 @@ export const printSchema = block({
 const side = (description: string) => length(PAPER_SIDE, description);
 
 const stock = block({
-  page: paper,
+  page: sheet,
   label: block({ width: side("Across"), height: side("Down") }).describe("Size of one label"),
   columns: wholeNumber({ least: 1, most: 100, description: "Labels across" }),
   rows: wholeNumber({ least: 1, most: 200, description: "Labels down" }),

@@ -12,7 +12,7 @@ import { id, type Texts, trueOrFalse, word } from "./texts.js";
 
 export const seatSchema = (texts: Texts) =>
   block({
-    name: texts.short("Name of the seat"),
+    name: texts.name("Name of the seat"),
     at: tapes("Tapes from two walls that meet to the middle of the head"),
     ear: length(TAPE, "Height of the ear over the finished floor"),
     reference: trueOrFalse("The seat that the layout is built round; one of several must say so").optional(),

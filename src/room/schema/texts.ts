@@ -5,7 +5,7 @@ import { suggest } from "../suggest.js";
 import { complain, type Reading } from "./complain.js";
 
 /** Most characters of a text that is printed; our own choices, so that a sheet has room for it. */
-export const MOST_CHARACTERS = { name: 60, short: 24, reason: 200 } as const;
+export const MOST_CHARACTERS = { name: 60, short: 40, reason: 200 } as const;
 
 /** Texts that are printed as they were typed; built for the typeface that has to draw them. */
 export type Texts = ReturnType<typeof textsFor>;

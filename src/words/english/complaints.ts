@@ -162,6 +162,10 @@ const phrase: ComplaintPhrases = {
     `this seat is not in the room: it lies past ${quoted(wall)}; check the figures`,
   "labels-off-page": ({ byMm }) =>
     `the labels go ${length(byMm)} past the edge of their sheet; check size, pitch and count`,
+  "labels-overlap": ({ byMm }) =>
+    `the labels lie ${length(byMm)} over each other; the pitch is from one label's edge to the next one's`,
+  "taller-than-label": ({ byMm }) =>
+    `the printed part is ${length(byMm)} taller than the label that it is a part of`,
 };
 
 const BAD = {

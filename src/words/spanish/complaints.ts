@@ -162,6 +162,10 @@ const phrase: ComplaintPhrases = {
     `este asiento no está en el cuarto: queda más allá de ${quoted(wall)}; revise las cifras`,
   "labels-off-page": ({ byMm }) =>
     `las etiquetas pasan ${length(byMm)} del borde de su hoja; revise medida, paso y cantidad`,
+  "labels-overlap": ({ byMm }) =>
+    `las etiquetas quedan ${length(byMm)} una sobre otra; el paso va del borde de una al borde de la siguiente`,
+  "taller-than-label": ({ byMm }) =>
+    `la parte impresa es ${length(byMm)} más alta que la etiqueta de la que es parte`,
 };
 
 const BAD = {
