@@ -117,18 +117,18 @@ interface Figure {
   readonly capMm: number;
 }
 
-const FIGURE_MM = 38;
+const FIGURE_MM = 36;
+const SMALL = { capMm: CAP.small, face: "regular" } as const;
 
 /** A figure, with what it is beside it; under it where the column is too narrow. */
 function beside({ main, others, capMm }: Figure, words: string, wordsMm: number): Line {
   return (place) => {
     const bold = { capMm, face: "bold" } as const;
-    const widthMm = Math.max(FIGURE_MM, measureText(main, bold).widthMm + 2 * PAD_MM);
+    const othersMm = others === undefined ? 0 : measureText(others, SMALL).widthMm;
+    const widthMm = Math.max(FIGURE_MM, measureText(main, bold).widthMm, othersMm) + PAD_MM;
     const figure = stack(place.y, [
       (y) => textBlock(main, { ...place, y, widthMm, ...bold }),
-      ...(others === undefined
-        ? []
-        : [(y: number) => textBlock(others, { ...place, y, widthMm, capMm: CAP.small })]),
+      ...(others === undefined ? [] : [(y: number) => textBlock(others, { ...place, y, widthMm, ...SMALL })]),
     ]);
     const isBeside = place.widthMm - widthMm > LEAST_WORDS_MM;
     const at = isBeside

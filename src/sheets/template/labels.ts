@@ -28,7 +28,7 @@ export const labels = (order: Order, opening: Opening): Labelling =>
     flangeLabel(order, opening),
   ]);
 
-export const inTurn =
+const inTurn =
   (steps: readonly Labelling[]): Labelling =>
   (ground) =>
     steps.reduce<Placed>((done, step) => {

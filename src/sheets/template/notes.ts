@@ -1,13 +1,11 @@
-import { WHITE } from "../../drawing/drawing.js";
 import { placeBlock, type Writing } from "../../drawing/free-block.js";
-import { type Ground, type Placed, taking } from "../../drawing/free-place.js";
-import { filled, PEN, point, rectangle } from "../../drawing/pen.js";
-import { fitText, measureText } from "../../drawing/text.js";
-import { type Block, LINE_PITCH, stack, textBlock } from "../../drawing/text-block.js";
+import type { Ground, Placed } from "../../drawing/free-place.js";
+import { point } from "../../drawing/pen.js";
+import { measureText } from "../../drawing/text.js";
+import { LINE_PITCH, stack, textBlock } from "../../drawing/text-block.js";
 import type { Level } from "../../findings/finding.js";
 import type { LocatedFinding, Opening } from "../../job.js";
 import { CHECK_TAPE_WITHIN_MM } from "../../standards/cutting-practice.js";
-import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import { findingText } from "../../words/finding-text.js";
 import { acrossFigures } from "../cut-figures.js";
 import { figuresOf } from "../figures.js";
@@ -96,63 +94,8 @@ export const reasonsOf = (order: Order, opening: Opening): string[] =>
 
 function warningsOf(order: Order, opening: Opening): string[] {
   const { words, measure } = order;
-  return findingsOf(order, opening, "warning").map((finding) => {
-    const sentence = `⚠ ${findingText(words, measure, finding)}`;
-    return finding.accepted === null
-      ? sentence
-      : `${sentence} (${words.cover.findings.accepted(finding.accepted)})`;
-  });
-}
-
-const STOP_MM = { least: 5, most: 10 };
-const REASON_MM = 3.5;
-const PLATE_PAD_MM = 2.5;
-
-/** DO NOT CUT large across the page, and why, on a plate of its own; as many reasons as the page has room for. */
-export function stopPlate(order: Order, opening: Opening, ground: Ground): Placed {
-  const { within } = ground;
-  const widthMm = Math.min(within.widthMm * 0.86, 170);
-  const inside = {
-    x: within.x + (within.widthMm - widthMm) / 2 + PLATE_PAD_MM,
-    widthMm: widthMm - 2 * PLATE_PAD_MM,
-  };
-  const reasons = reasonsOf(order, opening);
-  const written = (count: number) => (y: number) =>
-    stopWords(order, reasons.slice(0, count), reasons.length - count, { ...inside, y });
-  const most = within.heightMm - 2 * PLATE_PAD_MM;
-  const count = [...reasons.keys()]
-    .map((index) => reasons.length - index)
-    .find((each) => written(each)(0).heightMm <= most);
-  const { heightMm } = written(count ?? 0)(0);
-  const y = within.y + (within.heightMm - heightMm) / 2;
-  const box = { x: inside.x - PLATE_PAD_MM, y: y - PLATE_PAD_MM, widthMm, heightMm: heightMm + PLATE_PAD_MM };
-  return {
-    items: [filled(box, WHITE), rectangle(box, PEN.outline), ...written(count ?? 0)(y).items],
-    ground: taking(ground, box),
-  };
-}
-
-function stopWords(
-  { words }: Order,
-  reasons: readonly string[],
-  more: number,
-  place: { x: number; y: number; widthMm: number },
-): Block {
-  const stop = words.frame.doNotCut.split(BETWEEN_LANGUAGES);
-  const capMm = Math.min(
-    ...stop.map((line) =>
-      fitText(line, { face: "bold", widthMm: place.widthMm, leastMm: STOP_MM.least, mostMm: STOP_MM.most }),
-    ),
-  );
-  const lines = more > 0 && reasons.length > 0 ? [...reasons, words.template.more(more)] : reasons;
-  return stack(
-    place.y,
-    [
-      ...stop.map(
-        (line) => (y: number) => textBlock(line, { ...place, y, capMm, face: "bold", anchor: "middle" }),
-      ),
-      ...lines.map((line) => (y: number) => textBlock(line, { ...place, y, capMm: REASON_MM })),
-    ],
-    0.5,
-  );
+  return findingsOf(order, opening, "warning").flatMap((finding) => [
+    `⚠ ${findingText(words, measure, finding)}`,
+    ...(finding.accepted === null ? [] : [words.cover.findings.accepted(finding.accepted)]),
+  ]);
 }

@@ -6,10 +6,11 @@ import { type Grid, type Tile, type Tiling, textBoxes, tile } from "../../drawin
 import { InternalError } from "../../findings/internal-error.js";
 import { flow, whole } from "../flow.js";
 import type { Body } from "../sheet.js";
-import { inTurn, labels } from "./labels.js";
+import { labels } from "./labels.js";
 import type { Task, TemplateLie } from "./lie.js";
-import { notesOf, placeNotes, stopPlate } from "./notes.js";
+import { notesOf, placeNotes } from "./notes.js";
 import { axisMarks } from "./page-edges.js";
+import { stopPlate } from "./stop-plate.js";
 import { templateDrawing, templateExtents } from "./template-drawing.js";
 
 /** The ways for the paper to lie, with the figures of a task on each. */
@@ -116,7 +117,7 @@ function wordsOn(task: Task, part: Tile, drawing: readonly Item[], notes: readon
   const moved = (box: Window): Window => ({ ...box, x: box.x + back.x, y: box.y + back.y });
   const ground = groundOf(drawing, moved(part.clear), textBoxes(part.items).map(moved));
   const stop = opening.mustNotCut ? stopPlate(order, opening, ground) : { items: [], ground };
-  const named = inTurn([labels(order, opening)])(stop.ground);
+  const named = labels(order, opening)(stop.ground);
   const { placed, left } = placeNotes(notes, named.ground);
   return { part, items: [...stop.items, ...named.items, ...placed.items], left };
 }

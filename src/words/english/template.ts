@@ -17,7 +17,7 @@ const hook = (from: string): string =>
 const tapeFrom = ({ length, from }: WrittenTape): string => `${length} from ${hook(from)}`;
 
 const gapTo = ({ member, figure, isCut }: WrittenGap): string =>
-  `${findings.member(member)} ${isCut ? "CUT BY " : ""}${figure}`;
+  `${findings.member(member)}: ${isCut ? "CUT BY " : ""}${figure}`;
 
 /** Words on the opening templates and on the parts of a drawing that is larger than its paper. */
 export const template = {

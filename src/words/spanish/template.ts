@@ -9,7 +9,7 @@ const hook = (from: string): string =>
 const tapeFrom = ({ length, from }: WrittenTape): string => `${length} desde ${hook(from)}`;
 
 const gapTo = ({ member, figure, isCut }: WrittenGap): string =>
-  `${findings.member(member)} ${isCut ? "CORTADO " : ""}${figure}`;
+  `${findings.member(member)}: ${isCut ? "CORTE DE " : ""}${figure}`;
 
 export const template: typeof english = {
   stage: {
