@@ -9,9 +9,24 @@ import type { Order } from "./sheet.js";
 /** Which end of a run a label goes on. */
 export type End = "rack" | "speaker";
 
-/** How much stands on a label, most first: small stock takes less, and the test page says what is left off. */
-export const AMOUNTS = ["all", "no-route", "least", "id"] as const;
-export type Amount = (typeof AMOUNTS)[number];
+/** How much stands on a label; the test page says what is left off. */
+export type Amount = "all" | "no-route" | "least" | "id";
+
+/** A way to fill a label: how much of what there is to say, and the smallest that the id may become. */
+export interface Filling {
+  readonly amount: Amount;
+  readonly leastIdMm: number;
+}
+
+/** As wanted, best first: the id stays large before from and to are said, but not before the cable is. */
+export const FILLINGS: readonly Filling[] = [
+  { amount: "all", leastIdMm: 5 },
+  { amount: "no-route", leastIdMm: 5 },
+  { amount: "all", leastIdMm: LEAST_LETTERING_MM },
+  { amount: "no-route", leastIdMm: LEAST_LETTERING_MM },
+  { amount: "least", leastIdMm: LEAST_LETTERING_MM },
+  { amount: "id", leastIdMm: LEAST_LETTERING_MM },
+];
 
 /** Words, then a line of `blankMm` to write on for what is not given. */
 interface Piece {
@@ -62,11 +77,12 @@ function gaugeOf(order: Order, { cable }: Speaker): Phrase {
 export function labelItems(
   order: Order,
   speaker: Speaker,
-  { end, amount, box }: { end: End; amount: Amount; box: Box },
+  { end, filling, box }: { end: End; filling: Filling; box: Box },
 ): Item[] | null {
+  const { amount, leastIdMm } = filling;
   const rows = rowsIn(phrasesOf(order, speaker, amount), box.widthMm);
   if (rows === null) return null;
-  for (const capMm of ID_CAPS_MM) {
+  for (const capMm of ID_CAPS_MM.filter((each) => each >= leastIdMm)) {
     const head = headOf(speaker.id, amount === "id" ? null : endOf(order, end), { capMm, box });
     if (head !== null && head.heightMm + rows.length * LINE_MM <= box.heightMm) {
       return [...head.items, ...rowItems(rows, { ...box, y: box.y + head.heightMm })];

@@ -8,7 +8,7 @@ import {
   zoneOnPage,
   zonesOf,
 } from "./label-stock.js";
-import { AMOUNTS, type Amount, type End, labelItems } from "./label-words.js";
+import { type Amount, type End, FILLINGS, type Filling, labelItems } from "./label-words.js";
 import type { Order } from "./sheet.js";
 
 /** One label of one end of one run. */
@@ -37,7 +37,7 @@ export type Refusal =
       readonly flagMm: number | null;
     };
 
-/** The labels of a room on its stock, with as much on each as the narrowest of them holds. */
+/** The labels of a room on its stock, all filled alike: as well as the one with the least room allows. */
 export function labellingOf(order: Order): Labelling {
   const stock = stockOf(order);
   const zones = zonesOf(stock, order.job.room.cable.outsideDiameterMm);
@@ -47,9 +47,11 @@ export function labellingOf(order: Order): Labelling {
     { speaker, end: "speaker" },
   ]);
   let id = "";
-  for (const amount of AMOUNTS) {
-    const drawn = drawAll(order, { stock, zones, amount, labels });
-    if (drawn.kind === "drawn") return { kind: "printed", stock, zones, amount, pages: drawn.pages };
+  for (const filling of FILLINGS) {
+    const drawn = drawAll(order, { stock, zones, filling, labels });
+    if (drawn.kind === "drawn") {
+      return { kind: "printed", stock, zones, amount: filling.amount, pages: drawn.pages };
+    }
     id = drawn.id;
   }
   return { kind: "refused", stock, why: { kind: "refused", why: "too-small", id, flagMm: zones.flagMm } };
@@ -58,14 +60,14 @@ export function labellingOf(order: Order): Labelling {
 interface Drawing {
   readonly stock: LabelStock;
   readonly zones: LaidZones;
-  readonly amount: Amount;
+  readonly filling: Filling;
   readonly labels: readonly Label[];
 }
 
 /** Every label on its place, sheet by sheet, the used places of the first sheet left out; or the id that does not fit. */
 function drawAll(
   order: Order,
-  { stock, zones, amount, labels }: Drawing,
+  { stock, zones, filling, labels }: Drawing,
 ): { readonly kind: "drawn"; readonly pages: Item[][] } | { readonly kind: "no-room"; readonly id: string } {
   const pages: Item[][] = [];
   const perSheet = labelsPerSheet(stock);
@@ -75,7 +77,7 @@ function drawAll(
     const here = pages[page] ?? [];
     for (const zone of zones.boxes) {
       const box = zoneOnPage(order, stock, place % perSheet, zone);
-      const items = labelItems(order, speaker, { end, amount, box });
+      const items = labelItems(order, speaker, { end, filling, box });
       if (items === null) return { kind: "no-room", id: speaker.id };
       here.push(...items);
     }
