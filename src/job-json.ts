@@ -4,8 +4,10 @@ import type { Vector } from "./geometry/vector.js";
 import type { Job, LocatedFinding, Opening } from "./job.js";
 import type { Aim } from "./listen/aim.js";
 import { leanOf, offAxisDeg } from "./listen/axis.js";
-import { directionFrom } from "./listen/direction.js";
-import type { Path, Seat, Speaker, UnitSystem } from "./room/room.js";
+import { type Direction, directionFrom } from "./listen/direction.js";
+import { isInWindow, windowOf } from "./listen/window.js";
+import type { Path, Room, Seat, Speaker, UnitSystem } from "./room/room.js";
+import type { RangeDeg } from "./standards/loudspeaker-layouts.js";
 import { complaintText } from "./words/complaint-text.js";
 import { findingText } from "./words/finding-text.js";
 import { measureIn } from "./words/measure.js";
@@ -40,10 +42,18 @@ export interface SpeakerJson {
   readonly on_surface: { readonly u: number; readonly v: number } | null;
   readonly gap: { readonly mm: number; readonly member: string } | null;
   readonly direction: DirectionJson | null;
-  readonly window: null;
+  /** Null without a layout; `inside` is null until there is a position. */
+  readonly window: WindowJson | null;
   readonly aim: AimJson | null;
   readonly seats: readonly SeatJson[];
   readonly cable: null;
+}
+
+/** What the layout allows the channel, tolerance taken in; azimuth from the first anticlockwise to the second. */
+export interface WindowJson {
+  readonly azimuth: RangeDeg;
+  readonly elevation: RangeDeg;
+  readonly inside: boolean | null;
 }
 
 export interface DirectionJson {
@@ -94,7 +104,7 @@ export function jobJson({ file, fingerprint, room, openings, findings }: Job): R
     fingerprint,
     speakers: room.speakers.map((speaker) => {
       const opening = openings.find((one) => one.speaker.id === speaker.id);
-      return opening === undefined ? unplacedJson(speaker) : openingJson(opening, room.seats);
+      return opening === undefined ? unplacedJson(room, speaker) : openingJson(room, opening);
     }),
     findings: findings.map((finding) => findingJson(finding, room.units)),
   };
@@ -102,7 +112,7 @@ export function jobJson({ file, fingerprint, room, openings, findings }: Job): R
 
 const named = ({ id, channel, model, surface }: Speaker) => ({ id, channel, model: model.name, surface });
 
-function unplacedJson(speaker: Speaker): SpeakerJson {
+function unplacedJson(room: Room, speaker: Speaker): SpeakerJson {
   return {
     ...named(speaker),
     placed: speaker.position.kind,
@@ -110,14 +120,14 @@ function unplacedJson(speaker: Speaker): SpeakerJson {
     on_surface: null,
     gap: null,
     direction: null,
-    window: null,
+    window: windowJson(room, speaker, null),
     aim: null,
     seats: [],
     cable: null,
   };
 }
 
-function openingJson(opening: Opening, seats: readonly Seat[]): SpeakerJson {
+function openingJson(room: Room, opening: Opening): SpeakerJson {
   const { speaker, placed, position, centre, gap, direction, aim } = opening;
   return {
     ...named(speaker),
@@ -126,10 +136,20 @@ function openingJson(opening: Opening, seats: readonly Seat[]): SpeakerJson {
     on_surface: centre,
     gap: gap === null ? null : { mm: gap.mm, member: memberText(gap.member) },
     direction: directionJson(direction),
-    window: null,
+    window: windowJson(room, speaker, direction),
     aim: aim === null ? null : aimJson(aim),
-    seats: seats.map((seat) => seatJson(opening, seat)),
+    seats: room.seats.map((seat) => seatJson(opening, seat)),
     cable: null,
+  };
+}
+
+function windowJson(room: Room, { channel }: Speaker, direction: Direction | null): WindowJson | null {
+  const window = windowOf(room, channel);
+  if (window === null) return null;
+  return {
+    azimuth: window.azimuthDeg,
+    elevation: window.elevationDeg,
+    inside: direction === null ? null : isInWindow(window, direction),
   };
 }
 

@@ -6,6 +6,7 @@ import { aimPastTilt, aimUndefined } from "./aiming.js";
 import { boardRange } from "./board-range.js";
 import { framingGap } from "./framing-gap.js";
 import { framingUnknown } from "./framing-unknown.js";
+import { channelsOfLayout, outsideWindow } from "./layout.js";
 import { tooClose } from "./neighbours.js";
 import { notPlaced } from "./not-placed.js";
 import { meetsObstruction } from "./obstruction.js";
@@ -27,11 +28,12 @@ const RULES: readonly Rule[] = [
   secondSupport,
   aimUndefined,
   aimPastTilt,
+  outsideWindow,
 ];
 
 const SURFACE_RULES: readonly SurfaceRule[] = [ratedAssembly, framingAssumed, edgeGivenAsCentre];
 
-/** Everything that stands on the room and its openings: surfaces first, then the openings in the file's order. */
+/** Everything that stands on the room and its openings: the layout first, then surfaces, then the openings in the file's order. */
 export function check(room: Room, mounted: readonly Mounted[]): Finding[] {
   const ofSurfaces = surfacesAskedFor(room).flatMap((surface) =>
     SURFACE_RULES.flatMap((rule) => rule(room, surface)),
@@ -39,7 +41,12 @@ export function check(room: Room, mounted: readonly Mounted[]): Finding[] {
   const ofOpenings = mounted
     .map((one) => subjectOf(room, one, mounted))
     .flatMap((subject) => RULES.flatMap((rule) => rule(subject)));
-  const findings = [...ofSurfaces, ...ofOpenings, ...room.speakers.flatMap(notPlaced)];
+  const findings = [
+    ...channelsOfLayout(room),
+    ...ofSurfaces,
+    ...ofOpenings,
+    ...room.speakers.flatMap(notPlaced),
+  ];
   return withAcceptances(findings, room.accept);
 }
 

@@ -39,6 +39,21 @@ export interface FiguresByCode {
   "aim-past-tilt": { target: string; offAxisDeg: number; limitDeg: number };
   "rated-assembly": { surface: string; enclosure: boolean };
   "needs-second-support": { weightKg: number };
+  /** The layout has the channel, and no loudspeaker does. */
+  "channel-missing": { channel: string; layout: string };
+  /** `other` has the channel already. */
+  "channel-twice": { channel: string; other: string };
+  "channel-not-in-layout": { channel: string; layout: string };
+  /** A figure of its direction from the reference seat that the layout does not allow the channel. */
+  "outside-window": {
+    channel: string;
+    figure: "azimuth" | "elevation";
+    isDeg: number;
+    nearestDeg: number;
+    byDeg: number;
+    /** Added to what the standard fixes at one value; 0 where it gives a range. */
+    toleranceDeg: number;
+  };
   /** `at: best` asked for, and this version does not place yet. */
   "not-placed-yet": Record<never, never>;
   "accept-matches-nothing": {

@@ -14,3 +14,6 @@ export const SECOND_SUPPORT_FROM_KG = 5;
  * own choice where the file says nothing.
  */
 export const USUAL_TOLERANCE_DEG = 5;
+
+/** Higher than this, what is left and right of a seat hardly differs: the azimuth is not compared. Our own choice. */
+export const AZIMUTH_COMPARED_TO_DEG = 85;

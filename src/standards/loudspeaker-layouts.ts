@@ -39,8 +39,13 @@ function single(label: string, azimuthDeg: number, elevationDeg: number, allowed
     elevationDeg,
     azimuthRangeDeg: allowed.azimuth ?? [azimuthDeg, azimuthDeg],
     elevationRangeDeg: allowed.elevation ?? [elevationDeg, elevationDeg],
-    lfe: label.startsWith("LFE"),
+    lfe: isLfe(label),
   };
+}
+
+/** Whether a label is one of low-frequency effects: LFE1, LFE2. */
+export function isLfe(label: string): boolean {
+  return label.startsWith("LFE");
 }
 
 /** A left loudspeaker and its mirror image on the right: `M+030` and `M-030`. */
@@ -162,4 +167,13 @@ export function systemNamed(text: string): System | null {
 /** The loudspeaker of that label in the system; null where the system has none. */
 export function channelOf(system: System, label: string): Channel | null {
   return system.channels.find((channel) => channel.label === label) ?? null;
+}
+
+/**
+ * The direction that a label stands for whatever the system: the nominal one, which every system that has the label
+ * gives alike. Null for labels that no system has, and for low-frequency effects.
+ */
+export function nominalOf(label: string): Pick<Channel, "azimuthDeg" | "elevationDeg"> | null {
+  const channel = SYSTEMS.map((system) => channelOf(system, label)).find((found) => found !== null);
+  return channel === undefined || channel === null || channel.lfe ? null : channel;
 }

@@ -3,6 +3,7 @@ import {
   CHANNELS,
   type Channel,
   channelOf,
+  nominalOf,
   type RangeDeg,
   SYSTEMS,
   type System,
@@ -155,4 +156,13 @@ test("CHANNELS holds each label once, and channelOf knows no other", () => {
     ].sort(),
   );
   expect(channelOf(systemOf("A"), "U+045")).toBeNull();
+});
+
+test("a label has one nominal direction, whatever the system; low-frequency effects have none", () => {
+  const channels = SYSTEMS.flatMap((system) => system.channels);
+  for (const { label, azimuthDeg, elevationDeg, lfe } of channels) {
+    if (lfe) expect(nominalOf(label), label).toBeNull();
+    else expect(nominalOf(label), label).toMatchObject({ azimuthDeg, elevationDeg });
+  }
+  expect(nominalOf("M+045")).toBeNull();
 });

@@ -35,6 +35,7 @@ test("the fix names its walls", () => {
 
 /** A room in which every code but the ones about neighbours stands somewhere. */
 const MANY: Parts = {
+  layout: "0+5+0",
   framing: {
     left: null,
     front: { at: null, first: "577.5 mm", spacing: "600 mm" },
@@ -62,7 +63,7 @@ const MANY: Parts = {
     { id: "OUT", at: { left: "50 mm", front: "900 mm" } },
     { id: "FAR", at: { left: "2 m", front: "3 m" } },
     { id: "WALL", on: "left", at: { front: "1 m", up: "1 m" } },
-    { id: "DEEP", model: "deep", on: "front", at: { left: "900 mm", up: "1 m" } },
+    { id: "DEEP", channel: "U+045", model: "deep", on: "front", at: { left: "900 mm", up: "1 m" } },
     { id: "OVER", model: "tilted", at: { left: "2 m", front: "900 mm" } },
     { id: "TWIN", model: "tilted", at: { left: "2210 mm", front: "900 mm" } },
     { id: "BEST", at: "best" },

@@ -1,4 +1,8 @@
-import { SECOND_SUPPORT_FROM_KG } from "../../standards/house-limits.js";
+import {
+  AZIMUTH_COMPARED_TO_DEG,
+  SECOND_SUPPORT_FROM_KG,
+  USUAL_TOLERANCE_DEG,
+} from "../../standards/house-limits.js";
 import type { ExplainPages } from "../phrases.js";
 
 /** What each finding means, why it matters, where its limit comes from and how to fix it. */
@@ -116,6 +120,34 @@ export const explain: ExplainPages = {
     matters: "board sags, gets wet and lets go; what falls from a ceiling falls on people.",
     limit: `${SECOND_SUPPORT_FROM_KG} kg and more; our own choice: no clause demands a second support in a home, good practice does.`,
     fix: "tie it to a joist by its own wire or chain and write `second_support: true` for the surface.",
+  },
+  "channel-missing": {
+    meaning: "the layout has a channel that no loudspeaker of the room is given",
+    matters:
+      "what is mixed for that place is heard from others, or not at all; cable is cheap before the board is up.",
+    limit:
+      "the ten loudspeaker systems of ITU-R BS.2051 (edition -2, July 2018). Low-frequency effects are not counted: they need no opening.",
+    fix: "add the loudspeaker, or write under `layout` the system that is meant. If it stands free and needs no opening, accept the warning with that as the reason.",
+  },
+  "channel-twice": {
+    meaning: "two loudspeakers are given the same channel",
+    matters:
+      "most often it is a slip, such as left for right, and then another channel has none; the labels on both cables would say the same.",
+    limit: "our own rule: one loudspeaker a channel. Low-frequency effects are left out.",
+    fix: "correct the channel of one of them. Where two share a channel on purpose, accept the warning with that as the reason.",
+  },
+  "channel-not-in-layout": {
+    meaning: "the loudspeaker's channel is none of the layout's",
+    matters: "the layout does not say where it belongs, so that its direction cannot be checked.",
+    limit: "the ten loudspeaker systems of ITU-R BS.2051 (edition -2, July 2018).",
+    fix: "correct the channel, or write under `layout` the system that is meant.",
+  },
+  "outside-window": {
+    meaning: "seen from the reference seat the loudspeaker stands in another direction than its channel may",
+    matters:
+      "what is mixed to be heard from one place is heard from another; the ear notices most in front, and between left and right.",
+    limit: `the ranges of ITU-R BS.2051 (edition -2, July 2018). Where that fixes one value the room file's \`checks: { tolerance: ... }\` is allowed either side, ${USUAL_TOLERANCE_DEG} degrees where nothing is said: that is our own choice. Azimuth counts to the left, and is not compared above ${AZIMUTH_COMPARED_TO_DEG} degrees of elevation (our own choice too).`,
+    fix: "move the opening, or write `at: best`, and the nearest clear place to the standard's direction is found. Where the room does not allow better, accept the warning with the reason.",
   },
   "not-placed-yet": {
     meaning: "the file asks for the best position with `at: best`, and this version does not look for it yet",

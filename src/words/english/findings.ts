@@ -68,6 +68,15 @@ const phrase: Phrases = {
       : `${frame.surface(rated.surface)} is rated and no enclosure is given: no opening may be cut`,
   "needs-second-support": (support, measure) =>
     `weighs ${measure.weight(support.weightKg)} overhead: hang it from a second support, not from clamps and board alone`,
+  "channel-missing": (missing) => `${missing.layout} has ${missing.channel}, and no loudspeaker is given it`,
+  "channel-twice": (twice) => `its channel ${twice.channel} is that of ${twice.other} already`,
+  "channel-not-in-layout": (stray) => `its channel ${stray.channel} is none of ${stray.layout}`,
+  "outside-window": (outside, measure) => {
+    const [is, nearest] = measure.angles(outside.isDeg, outside.nearestDeg);
+    const tolerance =
+      outside.toleranceDeg === 0 ? "" : `, ${measure.angle(outside.toleranceDeg)} of tolerance taken in`;
+    return `${outside.figure} ${is} is ${measure.angle(outside.byDeg)} outside the window of ${outside.channel}; nearest allowed is ${nearest}${tolerance}`;
+  },
   "not-placed-yet": () =>
     "asks for its best position, which this version does not find yet: give two tapes under `at`",
   "accept-matches-nothing": (accept) =>

@@ -1,4 +1,8 @@
-import { SECOND_SUPPORT_FROM_KG } from "../../standards/house-limits.js";
+import {
+  AZIMUTH_COMPARED_TO_DEG,
+  SECOND_SUPPORT_FROM_KG,
+  USUAL_TOLERANCE_DEG,
+} from "../../standards/house-limits.js";
 import type { explain as english } from "../english/explain.js";
 
 export const explain: typeof english = {
@@ -112,6 +116,35 @@ export const explain: typeof english = {
     matters: "la tablaroca se cuelga, se moja y se suelta; lo que cae del cielo raso cae sobre la gente.",
     limit: `${SECOND_SUPPORT_FROM_KG} kg o más; lo elegimos nosotros: ninguna norma exige un segundo soporte en una casa, la buena práctica sí.`,
     fix: "amárrela a una vigueta con su propio alambre o cadena y escriba `second_support: true` en la superficie.",
+  },
+  "channel-missing": {
+    meaning: "el sistema tiene un canal que ninguna bocina del cuarto lleva",
+    matters:
+      "lo mezclado para ese lugar se oye desde otros, o no se oye; el cable es barato antes de la tablaroca.",
+    limit:
+      "los diez sistemas de bocinas de ITU-R BS.2051 (edición -2, julio de 2018). Los efectos de baja frecuencia no se cuentan: no necesitan hoyo.",
+    fix: "agregue la bocina, o escriba en `layout` el sistema que se quiere. Si va sin hoyo, acepte el aviso con esa razón.",
+  },
+  "channel-twice": {
+    meaning: "dos bocinas llevan el mismo canal",
+    matters:
+      "casi siempre es un descuido, como izquierda por derecha, y entonces a otro canal le falta la suya; las etiquetas de ambos cables dirían lo mismo.",
+    limit: "regla nuestra: una bocina por canal. Los efectos de baja frecuencia no cuentan.",
+    fix: "corrija el canal de una. Si dos comparten canal a propósito, acepte el aviso con esa razón.",
+  },
+  "channel-not-in-layout": {
+    meaning: "el canal de la bocina no es del sistema",
+    matters: "el sistema no dice dónde va, así que no se puede revisar su dirección.",
+    limit: "los diez sistemas de bocinas de ITU-R BS.2051 (edición -2, julio de 2018).",
+    fix: "corrija el canal, o escriba en `layout` el sistema que se quiere.",
+  },
+  "outside-window": {
+    meaning:
+      "vista desde el asiento de referencia, la bocina queda en otra dirección de la que su canal permite",
+    matters:
+      "lo mezclado para oírse desde un lugar se oye desde otro; el oído lo nota más al frente, y entre izquierda y derecha.",
+    limit: `los rangos de ITU-R BS.2051 (edición -2, julio de 2018). Donde fija un solo valor se permite a cada lado \`checks: { tolerance: ... }\` del archivo, ${USUAL_TOLERANCE_DEG} grados si no dice nada: eso lo elegimos nosotros. El azimut cuenta hacia la izquierda, y no se compara arriba de ${AZIMUTH_COMPARED_TO_DEG} grados de elevación (también elegido por nosotros).`,
+    fix: "mueva el hoyo, o escriba `at: best` y se busca el lugar libre más cercano a la dirección de la norma. Si el cuarto no da para más, acepte el aviso con la razón.",
   },
   "not-placed-yet": {
     meaning: "el archivo pide la mejor posición con `at: best`, y esta versión todavía no la busca",

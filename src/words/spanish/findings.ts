@@ -73,6 +73,16 @@ const phrase: Phrases = {
       : `${frame.surface(rated.surface)}: resistente al fuego o al sonido y sin caja aprobada: no se corta ningún hoyo`,
   "needs-second-support": (support, measure) =>
     `pesa ${measure.weight(support.weightKg)} en alto: cuélguela de un segundo soporte, no solo de las grapas y la tablaroca`,
+  "channel-missing": (missing) => `${missing.layout} tiene ${missing.channel}, y ninguna bocina lo lleva`,
+  "channel-twice": (twice) => `su canal ${twice.channel} ya es el de ${twice.other}`,
+  "channel-not-in-layout": (stray) => `su canal ${stray.channel} no es de ${stray.layout}`,
+  "outside-window": (outside, measure) => {
+    const [is, nearest] = measure.angles(outside.isDeg, outside.nearestDeg);
+    const figure = { azimuth: "el azimut", elevation: "la elevación" }[outside.figure];
+    const tolerance =
+      outside.toleranceDeg === 0 ? "" : `, ya con ${measure.angle(outside.toleranceDeg)} de tolerancia`;
+    return `${figure} ${is} queda ${measure.angle(outside.byDeg)} fuera de lo permitido a ${outside.channel}; lo más cercano permitido es ${nearest}${tolerance}`;
+  },
   "not-placed-yet": () => "pide la mejor posición, que esta versión todavía no busca: dé dos medidas en `at`",
   "accept-matches-nothing": (accept) =>
     accept.because === "not-a-warning"
