@@ -1,6 +1,17 @@
 import { Circle, ClipPath, type Element, G, Line, Path, Rect, Text as SvgText } from "@svgdotjs/svg.js";
 import { drawable } from "../drawing/coverage.js";
-import type { Group, Ink, Item, Layer, Mark, PathStep, Stroke, Text } from "../drawing/drawing.js";
+import type {
+  Group,
+  Ink,
+  Item,
+  Layer,
+  Mark,
+  PagePoint,
+  PathStep,
+  Stroke,
+  Text,
+  Window,
+} from "../drawing/drawing.js";
 import { emMm } from "../drawing/text.js";
 import { cleanText } from "./clean-text.js";
 import { figure } from "./figure.js";
@@ -15,46 +26,45 @@ export interface Ids {
 
 export const noIds = (): Ids => ({ layers: new Map(), windows: 0 });
 
+/** Where a group's own coordinates begin on the page: shifts are added up, so that every figure is one of the page. */
+const ORIGIN: PagePoint = { x: 0, y: 0 };
+
 /** One item of the display list as an element, all its attributes set at once. */
-export function elementOf(item: Item, ids: Ids): Element {
+export function elementOf(item: Item, ids: Ids, from: PagePoint = ORIGIN): Element {
+  const x = (at: PagePoint): string => figure(at.x + from.x);
+  const y = (at: PagePoint): string => figure(at.y + from.y);
   switch (item.kind) {
     case "line":
       return new Line().attr({
-        ...{ x1: figure(item.from.x), y1: figure(item.from.y), x2: figure(item.to.x), y2: figure(item.to.y) },
+        ...{ x1: x(item.from), y1: y(item.from), x2: x(item.to), y2: y(item.to) },
         ...strokeOf(item.stroke),
         ...markOf(item.mark),
       });
     case "path":
-      return new Path().attr({ d: item.steps.map(step).join(""), ...paintOf(item) });
+      return new Path().attr({ d: item.steps.map((each) => step(each, from)).join(""), ...paintOf(item) });
     case "circle":
       return new Circle().attr({
-        ...{ cx: figure(item.centre.x), cy: figure(item.centre.y), r: figure(item.radiusMm) },
+        ...{ cx: x(item.centre), cy: y(item.centre), r: figure(item.radiusMm) },
         ...paintOf(item),
       });
     case "rectangle":
       return new Rect().attr({
-        ...boxOf({ ...item.corner, widthMm: item.widthMm, heightMm: item.heightMm }),
+        ...{ x: x(item.corner), y: y(item.corner) },
+        ...{ width: figure(item.widthMm), height: figure(item.heightMm) },
         ...(item.cornerRadiusMm ? { rx: figure(item.cornerRadiusMm) } : {}),
         ...paintOf(item),
       });
     case "text":
-      return textOf(item);
+      return textOf(item, { x: x(item.at), y: y(item.at) });
     case "group":
-      return groupOf(item, ids);
+      return groupOf(item, ids, from);
   }
 }
 
-function step(each: PathStep): string {
+function step(each: PathStep, from: PagePoint): string {
   if (each.to === "close") return "Z";
-  return `${each.to === "move" ? "M" : "L"}${figure(each.at.x)} ${figure(each.at.y)}`;
+  return `${each.to === "move" ? "M" : "L"}${figure(each.at.x + from.x)} ${figure(each.at.y + from.y)}`;
 }
-
-const boxOf = (box: { x: number; y: number; widthMm: number; heightMm: number }): Attributes => ({
-  x: figure(box.x),
-  y: figure(box.y),
-  width: figure(box.widthMm),
-  height: figure(box.heightMm),
-});
 
 function colour({ red, green, blue }: Ink): string {
   const parts = [red, green, blue].map((part) => Math.round(Number(figure(part)) * 255));
@@ -81,8 +91,7 @@ const paintOf = ({ stroke, fill, mark }: Painted): Attributes => ({
   ...markOf(mark),
 });
 
-function textOf(item: Text): Element {
-  const { x, y } = { x: figure(item.at.x), y: figure(item.at.y) };
+function textOf(item: Text, { x, y }: { x: string; y: string }): Element {
   return new SvgText().plain(drawable(item.text)).attr({
     ...{ x, y, "font-size": figure(emMm(item)), fill: colour(item.ink) },
     ...(item.face === "bold" ? { "font-weight": "700" } : {}),
@@ -91,15 +100,13 @@ function textOf(item: Text): Element {
   });
 }
 
-/** A window clips outside the shift, so a group with both is two elements, one in the other. */
-function groupOf(group: Group, ids: Ids): Element {
-  const { layer, window, shift } = group;
-  const outer = new G().attr(layer === undefined ? {} : { id: layerId(layer, ids), class: "layer" });
-  if (window !== undefined) clip(outer, window, ids);
-  const inner = window !== undefined && shift !== undefined ? new G().addTo(outer) : outer;
-  if (shift !== undefined) inner.attr("transform", `translate(${figure(shift.x)} ${figure(shift.y)})`);
-  for (const item of group.items) inner.add(elementOf(item, ids));
-  return outer;
+function groupOf(group: Group, ids: Ids, from: PagePoint): Element {
+  const { layer, window, shift = ORIGIN } = group;
+  const element = new G().attr(layer === undefined ? {} : { id: layerId(layer, ids), class: "layer" });
+  if (window !== undefined) clip(element, window, ids, from);
+  const inside = { x: from.x + shift.x, y: from.y + shift.y };
+  for (const item of group.items) element.add(elementOf(item, ids, inside));
+  return element;
 }
 
 /** A layer's name, with a number from its second group on: ids may stand only once. */
@@ -109,9 +116,13 @@ function layerId(layer: Layer, { layers }: Ids): string {
   return number === 1 ? layer : `${layer}-${number}`;
 }
 
-function clip(outer: G, window: NonNullable<Group["window"]>, ids: Ids): void {
+/** A window clips in the coordinates outside its group's shift. */
+function clip(element: G, window: Window, ids: Ids, from: PagePoint): void {
   ids.windows += 1;
   const id = `window-${ids.windows}`;
-  outer.attr("clip-path", `url(#${id})`);
-  outer.add(new ClipPath().attr("id", id).add(new Rect().attr(boxOf(window))));
+  element.attr("clip-path", `url(#${id})`);
+  const { widthMm, heightMm } = window;
+  const corner = { x: window.x + from.x, y: window.y + from.y };
+  const opening: Item = { kind: "rectangle", corner, widthMm, heightMm };
+  element.add(new ClipPath().attr("id", id).add(elementOf(opening, ids)));
 }

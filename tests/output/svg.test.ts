@@ -41,7 +41,7 @@ describe("an SVG", () => {
         ...{ class: "cut", "data-speaker": "T&quot;&lt;&amp;&gt;" },
       }),
     );
-    expect(elements("line")).toMatchObject([{ x1: "0", y1: "0", x2: "80", y2: "40", class: "aim" }]);
+    expect(elements("line")).toMatchObject([{ x1: "20", y1: "120", x2: "100", y2: "160", class: "aim" }]);
   });
 
   it("has its layers as groups with ids that stand once", () => {
