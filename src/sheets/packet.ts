@@ -6,6 +6,7 @@ import { floorMarks } from "./floor-marks.js";
 import { frameItems } from "./frame.js";
 import { markerSheets } from "./marker-sheet.js";
 import { openingTemplates } from "./opening-template.js";
+import { rulerSheet } from "./ruler-page.js";
 import { bracketSchedule, openingSchedule } from "./schedules.js";
 import type { Body, Order, Sheet, Trade } from "./sheet.js";
 import { fullSizeMarks, surfaceMarks } from "./surface-marks.js";
@@ -30,6 +31,7 @@ export interface Packet {
 
 /** Kinds of sheet in the order of the packet; a new kind of sheet is one line here. */
 const SHEETS: readonly ((order: Order) => readonly Sheet[])[] = [
+  rulerSheet,
   floorMarks,
   openingSchedule,
   surfaceMarks,
@@ -95,7 +97,11 @@ function drawing(order: Order, sheet: Sheet, first: number, of: number): Packet[
 }
 
 function framed(order: Order, body: Body, numbering: { number: number; of: number }): Page {
-  const frame = { kind: "group" as const, layer: "notes" as const, items: frameItems(order, body, numbering) };
+  const frame = {
+    kind: "group" as const,
+    layer: "notes" as const,
+    items: frameItems(order, body, numbering),
+  };
   return {
     widthMm: body.widthMm,
     heightMm: body.heightMm,
