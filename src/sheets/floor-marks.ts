@@ -28,7 +28,6 @@ export function floorMarks(order: Order): Sheet[] {
   const { words } = order;
   const { floor } = words.marking;
   const { pages, whole: drawing } = fittedPages(order, {
-    sketch: floorSketch(order, plan),
     facts: {
       title: floor.title,
       view: words.frame.lookingDown,
@@ -37,10 +36,19 @@ export function floorMarks(order: Order): Sheet[] {
       faces: words.frame.faces.framing,
     },
     figuresTitle: floor.figures,
-    parts: [countOf(order, plan), ...instructions(order, plan), table(order, plan), writing(floor.markedBy)],
+    forms: [{ sketch: floorSketch(order, plan), parts: partsOf(order, plan) }],
     allFigures: [],
   });
   return [{ name: "floor", trades: ["drywall", "installer"], title: floor.title, pages, whole: drawing }];
+}
+
+function partsOf(order: Order, plan: FloorPlan): Part[] {
+  return [
+    countOf(order, plan),
+    ...instructions(order, plan),
+    table(order, plan),
+    writing(order.words.marking.floor.markedBy),
+  ];
 }
 
 function countOf({ words }: Order, { openings }: FloorPlan): Part {

@@ -6,7 +6,8 @@ import { findingParts } from "./marking/findings-part.js";
 import { fittedPages } from "./marking/fitted.js";
 import { type Flag, flagsOf } from "./marking/flags.js";
 import { keyPart } from "./marking/key.js";
-import { memberParts } from "./marking/members.js";
+import { captionParts, memberParts } from "./marking/members.js";
+import type { Form } from "./marking/page-choice.js";
 import { stepParts } from "./marking/steps.js";
 import { surfaceSketch } from "./marking/surface-sketch.js";
 import { type SurfaceStage, surfaceAt, surfacesToMark } from "./marking/surface-stage.js";
@@ -30,22 +31,32 @@ function surfaceSheet(order: Order, surface: Surface, used: { stage: Stage; inde
   const flags = flagsOf(order, surface);
   const title = titleOf(order, surface, used.stage);
   const { pages, whole } = fittedPages(order, {
-    sketch: surfaceSketch(order, at, flags),
+    forms: formsOf(order, at, flags),
     facts: { title, faces: order.words.frame.faces[facesAt(used.stage)], ...facingFacts(order, surface) },
     figuresTitle: order.words.marking.figures[surface.kind](surface.name),
-    parts: partsOf(order, at, flags),
     allFigures: memberParts(order, at),
   });
   return { name: nameOf(surface, used.index), trades: ["drywall"], title, pages, whole };
 }
 
-function partsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]) {
-  return [
-    countPart(order, at.openings),
+/** With the members' figures beside the drawing; without what explains them, which follows; with them in a table. */
+function formsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]): [Form, ...Form[]] {
+  const sketch = surfaceSketch(order, at, flags);
+  const openingsOnly = sketch.chains.filter(({ side }) => side === "left" || side === "bottom");
+  const count = countPart(order, at);
+  const others = [
     keyPart(order, at.surface),
     ...stepParts(order, at),
     ...findingParts(order, flags),
     ...cardParts(order, at, flags),
+  ];
+  return [
+    { sketch, parts: [count, ...others] },
+    { sketch: { ...sketch, caption: null }, parts: [count, ...captionParts(order, at), ...others] },
+    {
+      sketch: { ...sketch, caption: null, chains: openingsOnly },
+      parts: [count, ...others, ...memberParts(order, at)],
+    },
   ];
 }
 

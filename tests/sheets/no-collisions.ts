@@ -64,12 +64,23 @@ function normalsOf(outline: readonly PagePoint[]): PagePoint[] {
   });
 }
 
+const spansOf = ({ corners }: Placed) => ({
+  across: spanOf(corners.map(({ x }) => x)),
+  down: spanOf(corners.map(({ y }) => y)),
+});
+
+const meet = (a: ReturnType<typeof spanOf>, b: ReturnType<typeof spanOf>): boolean =>
+  a.low < b.high && b.low < a.high;
+
 /** Pairs of texts whose ink meets, by their words. */
 export function collisions(texts: readonly Placed[]): string[] {
-  const inked = texts.filter(({ text }) => text.text.trim() !== "");
+  const inked = texts
+    .filter(({ text }) => text.text.trim() !== "")
+    .map((text) => ({ ...text, ...spansOf(text) }));
   return inked.flatMap((one, index) =>
     inked
       .slice(index + 1)
+      .filter((other) => meet(one.across, other.across) && meet(one.down, other.down))
       .filter((other) => overlapMm(one.corners, other.corners) > TOUCH_MM)
       .map((other) => `"${one.text.text}" on "${other.text.text}"`),
   );

@@ -1,9 +1,8 @@
 import type { Item } from "../../drawing/drawing.js";
 import { point } from "../../drawing/pen.js";
 import { textBlock } from "../../drawing/text-block.js";
-import type { Sketch } from "./sketch.js";
-import type { Margins } from "./surround.js";
-import type { View } from "./view.js";
+import type { ChainOf } from "./chains.js";
+import type { Margins, View } from "./view.js";
 
 /** Least width of the corner that a caption stands in. */
 const LEAST_MM = 34;
@@ -14,7 +13,7 @@ const AIR_MM = 1.5;
  * a chain on the right, left of one at the top. The margins grow where the words need more.
  */
 export function captionIn(
-  { caption, chains }: Sketch,
+  { caption, chains }: { caption: string | null; chains: readonly ChainOf[] },
   view: View,
   { margins, overhangMm }: { margins: Margins; overhangMm: number },
 ): { readonly items: readonly Item[]; readonly margins: Margins } {

@@ -14,7 +14,7 @@ import { type Part, whole } from "../flow.js";
 import type { Order } from "../sheet.js";
 import { edgeFacing, type Stage, tapesOf } from "../tapes.js";
 import { type Datum, dataBoxes, type Place } from "../template/data-boxes.js";
-import { type Flag, flagAt, flagSize } from "./flags.js";
+import { type Flag, flagRow } from "./flags.js";
 import { codesAgainst } from "./reasons.js";
 import { tolerated } from "./steps.js";
 import type { SurfaceStage } from "./surface-stage.js";
@@ -56,8 +56,8 @@ function card(order: Order, entry: Entry, { x, y, widthMm }: Place): Block {
 function heading(order: Order, { opening, flags }: Entry, { x, y, widthMm }: Place): Block {
   const { speaker, mustNotCut } = opening;
   const tickMm = mustNotCut ? 0 : TICK_MM + 2;
-  const flagsMm = flags.reduce((sum, flag) => sum + flagSize(flag, SMALL_MM).widthMm + 0.6, 0);
-  const place = { x: x + tickMm, widthMm: widthMm - tickMm - flagsMm - 2 };
+  const row = flagRow(flags, SMALL_MM);
+  const place = { x: x + tickMm, widthMm: widthMm - tickMm - row.widthMm - 2 };
   const said = [speaker.id, speaker.channel, speaker.model.name].join("  ·  ");
   const capMm = fitText(said, {
     face: "bold",
@@ -75,19 +75,10 @@ function heading(order: Order, { opening, flags }: Entry, { x, y, widthMm }: Pla
     items: [
       ...(mustNotCut ? [] : [rectangle({ x, y, widthMm: TICK_MM, heightMm: TICK_MM }, PEN.outline)]),
       ...words.items,
-      ...flagRow(flags, x + widthMm - flagsMm, y),
+      ...row.draw({ x: x + widthMm - row.widthMm, y }),
     ],
     heightMm: Math.max(words.heightMm, TICK_MM + PAD_MM),
   };
-}
-
-function flagRow(flags: readonly Flag[], x: number, y: number) {
-  let left = x;
-  return flags.flatMap((flag) => {
-    const items = flagAt(flag, { x: left, y }, SMALL_MM);
-    left += flagSize(flag, SMALL_MM).widthMm + 0.6;
-    return items;
-  });
 }
 
 function warnings(order: Order, opening: Opening): string[] {

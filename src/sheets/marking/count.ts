@@ -5,6 +5,7 @@ import type { Opening } from "../../job.js";
 import { headed, type Part } from "../flow.js";
 import type { Order } from "../sheet.js";
 import { type Inline, inlines } from "./inline.js";
+import type { SurfaceStage } from "./surface-stage.js";
 
 const ID_MM = 3.5;
 const SMALL_MM = 2.5;
@@ -14,11 +15,17 @@ const TICK_MM = 4;
  * How many openings there are, and a box to tick for each that is to be cut. Where little is free the number alone, so
  * that it is on the page of the drawing.
  */
-export function countPart(order: Order, openings: readonly Opening[]): Part {
+export function countPart(order: Order, { openings, surface }: SurfaceStage): Part {
   const { job, words } = order;
   const said = words.marking.count(openings.length, job.openings.length);
-  const ticks = inlines(openings.map((opening) => tick(order, opening)));
-  return numbered(said, ticks);
+  const unplaced = job.room.speakers.filter(
+    ({ id, surface: on }) => on === surface.name && !openings.some(({ speaker }) => speaker.id === id),
+  );
+  const ticks = [
+    ...openings.map((opening) => tick(order, opening)),
+    ...unplaced.map(({ id }) => plain(`${id}: ${words.schedules.notPlaced}`)),
+  ];
+  return numbered(said, inlines(ticks));
 }
 
 /** A number in words over what is to be ticked; smaller, and alone, where that is all that fits. */
@@ -38,13 +45,16 @@ const later =
     heightMm < 0 ? null : { items: [], heightMm: 0, rest: part };
 
 function tick({ words }: Order, { speaker, mustNotCut }: Opening): Inline {
-  if (!mustNotCut) return ticked(speaker.id);
-  const said = `${speaker.id}: ${words.frame.doNotCut}`;
-  const { widthMm } = measureText(said, { capMm: SMALL_MM, face: "regular" });
+  return mustNotCut ? plain(`${speaker.id}: ${words.frame.doNotCut}`) : ticked(speaker.id);
+}
+
+/** Words among the boxes for what has none. */
+function plain(words: string): Inline {
+  const { widthMm } = measureText(words, { capMm: SMALL_MM, face: "regular" });
   return {
     widthMm,
     heightMm: ID_MM * LINE_PITCH,
-    draw: ({ x, y }) => [text(point(x, y + TICK_MM), said, { capMm: SMALL_MM })],
+    draw: ({ x, y }) => [text(point(x, y + TICK_MM), words, { capMm: SMALL_MM })],
   };
 }
 

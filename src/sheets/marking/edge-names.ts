@@ -8,8 +8,7 @@ import { fitText, measureText, wrapText } from "../../drawing/text.js";
 import { LINE_PITCH } from "../../drawing/text-block.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
-import type { Margins } from "./surround.js";
-import { boxBetween, type View } from "./view.js";
+import { boxBetween, type Margins, type View } from "./view.js";
 
 /** An edge of the outline with the words for what stands along it. */
 export interface NamedEdge {

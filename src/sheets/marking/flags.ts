@@ -19,7 +19,7 @@ const RANK: Readonly<Record<Level, number>> = { error: 0, warning: 1, note: 2 };
 /** Findings about a surface and the openings on it, the gravest first, numbered from 1. */
 export function flagsOf({ job }: Order, surface: Surface): readonly Flag[] {
   const ids = new Set(
-    job.openings.filter((opening) => opening.surface.name === surface.name).map(({ speaker }) => speaker.id),
+    job.room.speakers.filter((speaker) => speaker.surface === surface.name).map(({ id }) => id),
   );
   return job.findings
     .filter((finding) =>
@@ -35,6 +35,25 @@ export function flagSize({ number }: Flag, capMm: number): { widthMm: number; he
   const { widthMm } = measureText(String(number), { capMm, face: "bold" });
   return { widthMm: Math.max(heightMm, widthMm + capMm * 0.7), heightMm };
 }
+
+/** Flags side by side; their size is known before they have a place. */
+export function flagRow(
+  flags: readonly Flag[],
+  capMm: number,
+): { widthMm: number; heightMm: number; draw: (corner: PagePoint) => Item[] } {
+  const sizes = flags.map((flag) => flagSize(flag, capMm));
+  const lefts = sizes.map((_, index) =>
+    sizes.slice(0, index).reduce((sum, { widthMm }) => sum + widthMm + APART_MM, 0),
+  );
+  return {
+    widthMm: sizes.reduce((sum, { widthMm }) => sum + widthMm + APART_MM, 0),
+    heightMm: Math.max(0, ...sizes.map(({ heightMm }) => heightMm)),
+    draw: ({ x, y }) =>
+      flags.flatMap((flag, index) => flagAt(flag, point(x + (lefts[index] ?? 0), y), capMm)),
+  };
+}
+
+const APART_MM = 0.6;
 
 /** The number in a box with round ends, on white; heavy where the finding forbids to cut. */
 export function flagAt(flag: Flag, corner: PagePoint, capMm: number): Item[] {

@@ -7,7 +7,7 @@ import type { Opening } from "../../job.js";
 import type { Seat } from "../../room/room.js";
 import type { Order } from "../sheet.js";
 import { below, type FloorPlan } from "./floor-plan.js";
-import { nameOf } from "./openings.js";
+import { nameOf } from "./opening-name.js";
 import type { Piece, WordsWish } from "./piece.js";
 import type { View } from "./view.js";
 

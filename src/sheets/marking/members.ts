@@ -1,7 +1,7 @@
 import { PEN, point, rectangle, text } from "../../drawing/pen.js";
 import { measureText } from "../../drawing/text.js";
 import { textBlock } from "../../drawing/text-block.js";
-import { headed, type Part } from "../flow.js";
+import { headed, type Part, whole } from "../flow.js";
 import type { Order } from "../sheet.js";
 import { type Inline, inlines } from "./inline.js";
 import { memberMarks, membersCaption, WRITE_MM } from "./surface-chains.js";
@@ -10,6 +10,13 @@ import type { SurfaceStage } from "./surface-stage.js";
 const CAP_MM = 2.5;
 const HEIGHT_MM = 6;
 const LETTERS = { capMm: CAP_MM, face: "regular" } as const;
+
+/** What the figures of the members' chain are, where the drawing itself has no room for it. */
+export function captionParts(order: Order, at: SurfaceStage): Part[] {
+  const caption = membersCaption(order, at);
+  if (caption === null) return [];
+  return [whole(({ x, y, widthMm }) => textBlock(caption, { x, y, widthMm, capMm: CAP_MM }))];
+}
 
 /** Every joist or stud with its figures, and a box to write the found one in where it is only assumed. */
 export function memberParts(order: Order, at: SurfaceStage): Part[] {

@@ -12,7 +12,8 @@ const BEYOND: Readonly<Record<UnitSystem, readonly number[]>> = {
   imperial: [96, 192, 480, 960, 1920],
 };
 
-/** Ratios to try, from the largest drawing to the smallest. */
-export const ratiosFor = (units: UnitSystem): readonly number[] => [...RATIOS[units], ...BEYOND[units]];
+export const roundRatios = (units: UnitSystem): readonly number[] => RATIOS[units];
+
+export const ratiosBeyond = (units: UnitSystem): readonly number[] => BEYOND[units];
 
 export const ratioText = (ratio: number): string => `1:${ratio}`;

@@ -1,28 +1,15 @@
 import type { Item, PagePoint, Text, Window } from "../../drawing/drawing.js";
 import { layer, outline, PEN, point } from "../../drawing/pen.js";
 import { textBox } from "../../drawing/text.js";
-import type { Polygon } from "../../geometry/shape.js";
-import type { ChainOf } from "./chains.js";
-import { type NamedEdge, nameWishes } from "./edge-names.js";
+import { nameWishes } from "./edge-names.js";
 import { drawPieces, type Piece } from "./piece.js";
-import { type Surroundings, surround } from "./surround.js";
-import type { Heights, View } from "./view.js";
+import { type Surround, type Surroundings, surround } from "./surround.js";
+import type { Scaled, View } from "./view.js";
 
-/** A drawing to mark by, in mm of the surface or plan, before it has a scale. */
-export interface Sketch {
-  /** On the faces that the tape touches. */
-  readonly outline: Polygon;
-  readonly edges: readonly NamedEdge[];
-  readonly chains: readonly ChainOf[];
-  /** What the figures of the members' chain are; null without such a chain. */
-  readonly caption: string | null;
+/** A drawing to mark by, before it has a scale. */
+export interface Sketch extends Surround {
   /** What lies inside the outline; the earlier lies under the later. */
   readonly inside: (view: View) => readonly Piece[];
-}
-
-export interface Scaled {
-  readonly ratio: number;
-  readonly heights: Heights;
 }
 
 export interface Drawn {

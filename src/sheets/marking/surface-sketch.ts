@@ -6,6 +6,7 @@ import { obstructionsPiece } from "./obstructions.js";
 import { aimPiece, openingsPiece } from "./openings.js";
 import type { Sketch } from "./sketch.js";
 import { chainsOf, membersCaption } from "./surface-chains.js";
+import { surfaceFlagsPiece } from "./surface-flags.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
 /** A surface as one faces it, with everything that is marked and measured on it. */
@@ -23,6 +24,7 @@ export function surfaceSketch(order: Order, at: SurfaceStage, flags: readonly Fl
       directPiece(order, at, view),
       aimPiece(openings, view),
       openingsPiece(order, openings, flags, view),
+      surfaceFlagsPiece(flags, view),
     ],
   };
 }

@@ -1,13 +1,20 @@
 import type { Item, PagePoint } from "../../drawing/drawing.js";
 import type { Side } from "../../drawing/running-chain.js";
+import type { Polygon } from "../../geometry/shape.js";
 import { captionIn } from "./caption.js";
-import { chainIn, extensions } from "./chains.js";
-import { edgeNames, nameStrips } from "./edge-names.js";
-import type { Scaled, Sketch } from "./sketch.js";
-import { type View, viewOf } from "./view.js";
+import { type ChainOf, chainIn, extensions } from "./chains.js";
+import { edgeNames, type NamedEdge, nameStrips } from "./edge-names.js";
+import { type Margins, type Scaled, type View, viewOf } from "./view.js";
 
-/** Millimetres outward from each side of the outline's box. */
-export type Margins = Readonly<Record<Side, number>>;
+/** An outline and what stands around it, in mm of the surface or plan, before it has a scale. */
+export interface Surround {
+  /** On the faces that the tape touches. */
+  readonly outline: Polygon;
+  readonly edges: readonly NamedEdge[];
+  readonly chains: readonly ChainOf[];
+  /** What the figures of the members' chain are; null without such a chain. */
+  readonly caption: string | null;
+}
 
 /** What stands around an outline: names of its edges, running dimensions, and the room that they take. */
 export interface Surroundings {
@@ -22,7 +29,7 @@ const BETWEEN_MM = 1.5;
 const SIDES: readonly Side[] = ["left", "right", "top", "bottom"];
 
 /** The surroundings of an outline whose box has its top left corner at `corner`. */
-export function surround(sketch: Sketch, { ratio, heights }: Scaled, corner: PagePoint): Surroundings {
+export function surround(sketch: Surround, { ratio, heights }: Scaled, corner: PagePoint): Surroundings {
   const view = viewOf(sketch.outline, { ratio, heights, corner });
   const strips = nameStrips(sketch.edges, view);
   const overhangMm = Math.min(...SIDES.map((side) => strips[side]));

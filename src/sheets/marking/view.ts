@@ -1,5 +1,6 @@
 import type { PagePoint, Window } from "../../drawing/drawing.js";
 import { point } from "../../drawing/pen.js";
+import type { Side } from "../../drawing/running-chain.js";
 import type { Polygon } from "../../geometry/shape.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 
@@ -22,6 +23,15 @@ export interface View {
   readonly shrunk: (mm: number) => number;
 }
 
+/** A ratio, one to so many, and the heights of what is written at it. */
+export interface Scaled {
+  readonly ratio: number;
+  readonly heights: Heights;
+}
+
+/** Millimetres outward from each side of the outline's box. */
+export type Margins = Readonly<Record<Side, number>>;
+
 interface Extent {
   readonly left: number;
   readonly top: number;
@@ -38,10 +48,7 @@ export function extentOf(outline: Polygon): Extent {
 }
 
 /** An outline at a ratio with the corner of its box at `corner`: u to the right, v up the page. */
-export function viewOf(
-  outline: Polygon,
-  { ratio, heights, corner }: { ratio: number; heights: Heights; corner: PagePoint },
-): View {
+export function viewOf(outline: Polygon, { ratio, heights, corner }: Scaled & { corner: PagePoint }): View {
   const extent = extentOf(outline);
   const shrunk = (mm: number): number => mm / ratio;
   return {

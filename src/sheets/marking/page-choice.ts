@@ -1,0 +1,156 @@
+import { type Box, point } from "../../drawing/pen.js";
+import type { Part } from "../flow.js";
+import { frameArea, type PageSize } from "../frame.js";
+import type { FrameFacts, Order } from "../sheet.js";
+import { fill, freeBoxes } from "./free-boxes.js";
+import { ratiosBeyond, ratioText, roundRatios } from "./scale.js";
+import { type Sketch, sketchSize } from "./sketch.js";
+import type { Heights } from "./view.js";
+
+export const HEIGHTS: Heights = { smallMm: 2.5, wallMm: 3.5, idMm: 3.5 };
+export const GAP_MM = 2;
+const AIR_MM = 1;
+/** A drawing is not made smaller than this to bring its figures onto its page. Our own choice: at 1:50 a stud is 1 mm. */
+const LEAST_READABLE = 50;
+
+/** One way to share what is to be said between the drawing and what stands beside it or follows. */
+export interface Form {
+  readonly sketch: Sketch;
+  /** The first belongs beside the drawing; the others follow where there is room, else on pages of their own. */
+  readonly parts: readonly Part[];
+}
+
+/** A drawing at a round ratio with its figures. */
+export interface Fitted {
+  /** The fullest first: a plainer drawing is taken only where that one fits the paper at no round ratio. */
+  readonly forms: readonly [Form, ...Form[]];
+  /** Of the page with the drawing, but for the scale. */
+  readonly facts: Omit<FrameFacts, "scale">;
+  /** Title of the pages that hold only figures. */
+  readonly figuresTitle: string;
+  /** What follows where the running chains had no room for every figure: all of them. */
+  readonly allFigures: readonly Part[];
+}
+
+export interface ScaledPage {
+  readonly ratio: number;
+  readonly size: PageSize;
+  readonly facts: FrameFacts;
+  readonly area: Box;
+  readonly drawing: Box;
+}
+
+interface Candidate extends ScaledPage {
+  /** Parts that found no room on the page of the drawing. */
+  readonly waiting: number;
+}
+
+export interface Choice {
+  readonly form: Form;
+  readonly page: ScaledPage;
+}
+
+type Facts = Fitted["facts"];
+
+/**
+ * The scale is the largest round one that fits the paper either way up, or half of it where everything then stands on
+ * one page: one sheet is not lost from another. On paper too small for any round one it is smaller still.
+ */
+export function chooseForm(order: Order, { forms, facts }: Fitted): Choice {
+  const { units } = order.job.room;
+  const [fullest] = forms;
+  const among = (form: Form, ratios: readonly number[]): Choice | null => {
+    const page = choosePage(order, form, { facts, ratios });
+    return page === null ? null : { form, page };
+  };
+  return (
+    firstOf(forms, (form) => among(form, roundRatios(units))) ??
+    among(fullest, ratiosBeyond(units)) ?? { form: fullest, page: forced(order, fullest, facts) }
+  );
+}
+
+interface Asked {
+  readonly facts: Facts;
+  readonly ratios: readonly number[];
+}
+
+function choosePage(order: Order, form: Form, { facts, ratios }: Asked): Candidate | null {
+  const largest = firstOf(ratios, (ratio) => bestAt(order, form, { facts, ratio }));
+  if (largest === null || largest.waiting === 0) return largest;
+  const smaller = ratios.filter(
+    (ratio) => ratio > largest.ratio && ratio <= Math.min(2 * largest.ratio, LEAST_READABLE),
+  );
+  const onOnePage = (ratio: number): Candidate | null => {
+    const best = bestAt(order, form, { facts, ratio });
+    return best?.waiting === 0 ? best : null;
+  };
+  return firstOf(smaller, onOnePage) ?? largest;
+}
+
+/** The first answer that is one; nothing is asked after it. */
+function firstOf<Asked, Answer>(
+  all: readonly Asked[],
+  answer: (asked: Asked) => Answer | null,
+): Answer | null {
+  for (const each of all) {
+    const found = answer(each);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+/** Of both ways up at one ratio the one that leaves fewer parts waiting; null where neither holds the drawing. */
+function bestAt(order: Order, form: Form, at: { facts: Facts; ratio: number }): Candidate | null {
+  const fitting = liesOf(order)
+    .map((size) => scaled(order, form, { ...at, size }))
+    .filter(({ area, drawing }) => drawing.widthMm <= area.widthMm && drawing.heightMm <= area.heightMm)
+    .map((placed) => candidate(form, placed));
+  return fitting.reduce<Candidate | null>(
+    (best, each) => (best === null || each.waiting < best.waiting ? each : best),
+    null,
+  );
+}
+
+function liesOf({ reading: { widthMm, heightMm } }: Order): PageSize[] {
+  return [
+    { widthMm, heightMm },
+    { widthMm: heightMm, heightMm: widthMm },
+  ];
+}
+
+function scaled(
+  order: Order,
+  { sketch }: Form,
+  { facts: given, ratio, size }: { facts: Facts; ratio: number; size: PageSize },
+): ScaledPage {
+  const facts = { ...given, scale: order.words.frame.fitted(ratioText(ratio)) };
+  const area = inside(frameArea(order, facts, size));
+  const drawing = { ...point(area.x, area.y), ...sketchSize(sketch, { ratio, heights: HEIGHTS }) };
+  return { ratio, size, facts, area, drawing };
+}
+
+function candidate({ parts }: Form, page: ScaledPage): Candidate {
+  const { area, drawing } = page;
+  const { rest } = fill(parts, freeBoxes(area, drawing), GAP_MM);
+  return { ...page, drawing: centred(area, drawing), waiting: rest.length };
+}
+
+/** In the middle of the page where nothing finds room beside it. */
+function centred(area: Box, drawing: Box): Box {
+  const aside = freeBoxes(area, drawing).some(({ x }) => x > area.x);
+  return aside ? drawing : { ...drawing, x: area.x + Math.max(0, (area.widthMm - drawing.widthMm) / 2) };
+}
+
+/** The smallest ratio on paper that holds it in no way: its words may leave the page, its figures stand in the table. */
+function forced(order: Order, form: Form, facts: Facts): Candidate {
+  const ratio = ratiosBeyond(order.job.room.units).at(-1) ?? 1;
+  const [size = order.reading] = liesOf(order);
+  return candidate(form, scaled(order, form, { facts, ratio, size }));
+}
+
+/** Without a strip at the top and the bottom, for accents over capitals and tails under lines. */
+export const inside = (area: Box): Box => ({
+  ...area,
+  y: area.y + AIR_MM,
+  heightMm: area.heightMm - 2 * AIR_MM,
+});
