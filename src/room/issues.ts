@@ -35,7 +35,7 @@ function problemsOfIssue(issue: Issue, tree: Tree, path: Path): readonly Problem
     case "custom":
       return [ourOwn(issue, path, "value")];
     case "unrecognized_keys":
-      return issue.keys.map((key) => unknownKey(key, path, issue));
+      return issue.keys.map((key) => unknownKey(key, { path, value, choices: knownKeys(issue.message) }));
     case "invalid_key":
       return issue.issues.map((inner) => ourOwn(inner, path, "key"));
     case "invalid_union":
@@ -73,9 +73,17 @@ function ourOwn(issue: Issue, path: Path, at: "key" | "value"): Problem {
   return { ...(issue.params as Pick<Problem, "code" | "figures">), path, at } as Problem;
 }
 
-function unknownKey(key: string, path: Path, issue: Issue): Problem {
-  const choices = knownKeys(issue.message);
-  const figures = { key: shown(key), suggestion: suggest(key, choices), choices };
+interface KeyPlace {
+  readonly path: Path;
+  /** The map that the key stands in. */
+  readonly value: Tree;
+  readonly choices: readonly string[];
+}
+
+/** A key that is already there is not the one that was meant. */
+function unknownKey(key: string, { path, value, choices }: KeyPlace): Problem {
+  const absent = choices.filter((choice) => valueBelow(value, choice) === undefined);
+  const figures = { key: shown(key), suggestion: suggest(key, absent), choices };
   return { code: "unknown-key", path: [...path, key], at: "key", figures };
 }
 

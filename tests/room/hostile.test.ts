@@ -196,6 +196,10 @@ describe("files that are no room file", () => {
       text: changed("stage: {", `${HERE}__proto__: { a: 1 }\nstage: {`),
       code: "unknown-key",
     },
+    "the prototype, among models": {
+      text: changed("  wall-6:\n", `  ${HERE}__proto__: { depth: 9 }\n  wall-6:\n`),
+      code: "unknown-key",
+    },
     "a constructor": {
       text: changed("stage: {", `${HERE}constructor: { a: 1 }\nstage: {`),
       code: "unknown-key",

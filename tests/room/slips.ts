@@ -13,9 +13,15 @@ export interface Slip {
 export const SLIPS: Readonly<Record<string, Slip>> = {
   "a key misspelt": {
     from: `  width: 13' 4"`,
-    to: `  ▶widht: 13' 4"\n  width: 13' 4"`,
+    to: `  ▶widht: 13' 4"`,
     code: "unknown-key",
     figures: { key: "widht", suggestion: "width" },
+  },
+  "a key misspelt beside the one that was meant": {
+    from: `  width: 13' 4"`,
+    to: `  ▶widht: 13' 4"\n  width: 13' 4"`,
+    code: "unknown-key",
+    figures: { key: "widht", suggestion: null },
   },
   "a key misspelt deep inside braces": {
     from: 'keep: 6", behind',
@@ -28,6 +34,12 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     to: "▶colour: blue\nunits: imperial",
     code: "unknown-key",
     figures: { key: "colour", suggestion: null },
+  },
+  "a list misspelt, of which every name is then unknown": {
+    from: "models:",
+    to: "▶modles:",
+    code: "unknown-key",
+    figures: { suggestion: "models" },
   },
   "a key left out": {
     from: `    depth: 3 5/8"\n`,
@@ -433,10 +445,17 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     code: "missing-key",
     figures: { key: "printed" },
   },
-  "a key misspelt in one of two forms": {
+  "a key misspelt in one of several forms": {
     from: "aim: { at: { left: 5', front: 9' }, up: 40\" }",
-    to: "aim: { at: { left: 5', front: 9' }, up: 40\", ▶downn: 2' }",
+    to: "aim: { at: { left: 5', front: 9' }, ▶upp: 40\" }",
     code: "unknown-key",
+    figures: { key: "upp", suggestion: "up" },
+  },
+  "a key misspelt and so missing, told once": {
+    from: "length: 18' 8\"",
+    to: "▶lenght: 18' 8\"",
+    code: "unknown-key",
+    figures: { suggestion: "length" },
   },
   "a third language": { from: "[en, es]", to: "▶[en, es, en]", code: "too-many" },
   "a room that is not a box": {

@@ -10,6 +10,11 @@ describe("what was meant", () => {
     }
   });
 
+  test("letters out of order before letters that are others", () => {
+    expect(suggest("lenght", ["length", "height"])).toBe("length");
+    expect(suggest("2x01", ["2x10", "2x4"])).toBe("2x10");
+  });
+
   test("longer words may have more slips", () => {
     expect(suggest("mesurd_to", ["width", "measured_to"])).toBe("measured_to");
     expect(suggest("xyz", ["abc", "width"])).toBe(null);
