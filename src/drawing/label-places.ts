@@ -87,10 +87,14 @@ export function middlesAround(box: Window, size: Size, distancesMm: readonly num
 /** Parts of the way from the middle of a side to its corner. */
 const ALONG: readonly number[] = [0, 0.5, -0.5, 1, -1, 0.25, -0.25, 0.75, -0.75];
 
-/** The same middles, those first at which a label lies wholly inside a box. */
-export function insideFirst(middles: readonly PagePoint[], size: Size, box: Window): PagePoint[] {
-  const lies = (middle: PagePoint): boolean => liesIn(boxAbout(middle, size), box);
-  return [...middles.filter(lies), ...middles.filter((middle) => !lies(middle))];
+/** Those middles at which a label lies wholly inside a box. */
+export const middlesWithin = (middles: readonly PagePoint[], size: Size, box: Window): PagePoint[] =>
+  middles.filter((middle) => liesIn(boxAbout(middle, size), box));
+
+/** Forms of one label to try in their order: each where the one before it has no place. */
+export function inTurn(first: LabelWish, ...others: readonly LabelWish[]): LabelWish {
+  const [next, ...rest] = others;
+  return next === undefined ? first : { ...first, otherwise: inTurn(next, ...rest) };
 }
 
 /** Middles on a line between two points, from its middle outward. */

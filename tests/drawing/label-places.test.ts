@@ -5,11 +5,12 @@ import type { Window } from "../../src/drawing/drawing.js";
 import { label } from "../../src/drawing/label.js";
 import {
   boxAbout,
-  insideFirst,
+  inTurn,
   type LabelWish,
   leader,
   middlesAround,
   middlesOver,
+  middlesWithin,
   placeLabels,
 } from "../../src/drawing/label-places.js";
 import { dot, point } from "../../src/drawing/pen.js";
@@ -87,10 +88,23 @@ describe("places of labels", () => {
     expect(second).toBeNull();
   });
 
-  it("prefer the inside of a box where that is asked for", () => {
+  it("can be kept to the inside of a box", () => {
     const size = { widthMm: 10, heightMm: 10 };
-    const sorted = insideFirst([point(2, 50), point(50, 50)], size, BOUNDS);
-    expect(sorted).toEqual([point(50, 50), point(2, 50)]);
+    expect(middlesWithin([point(2, 50), point(50, 50)], size, BOUNDS)).toEqual([point(50, 50)]);
+  });
+
+  it("are tried in turn, each form where the one before it has no place", () => {
+    const form = (widthMm: number): LabelWish => ({
+      ...{ widthMm, heightMm: 5, middles: [point(50, 40)] },
+      draw: () => [dot(point(0, 0), widthMm)],
+    });
+    const place = (...widths: readonly number[]) => {
+      const [first = 0, ...others] = widths;
+      return placeLabels([inTurn(form(first), ...others.map(form))], { taken: [], bounds: BOUNDS })[0];
+    };
+    expect(place(120, 110, 30, 20)).toMatchObject([{ radiusMm: 30 }]);
+    expect(place(90, 30)).toMatchObject([{ radiusMm: 90 }]);
+    expect(place(120, 110)).toBeNull();
   });
 
   it("are joined by a line to what they are about once they stand apart", () => {

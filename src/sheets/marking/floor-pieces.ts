@@ -1,11 +1,12 @@
 import { head } from "../../drawing/dimension.js";
-import type { Item } from "../../drawing/drawing.js";
+import type { Item, Window } from "../../drawing/drawing.js";
 import { label } from "../../drawing/label.js";
-import { boxAbout, leader, middlesAround, middlesOver } from "../../drawing/label-places.js";
+import { boxAbout } from "../../drawing/label-places.js";
 import { circle, dashed, dot, line, PEN, point } from "../../drawing/pen.js";
 import type { Opening } from "../../job.js";
 import type { Seat } from "../../room/room.js";
 import type { Order } from "../sheet.js";
+import { beside } from "./beside.js";
 import { below, type FloorPlan } from "./floor-plan.js";
 import { nameOf } from "./opening-name.js";
 import type { Piece, WordsWish } from "./piece.js";
@@ -62,16 +63,9 @@ export function seatsPiece({ job }: Order, view: View): Piece {
   };
 }
 
-function seatName({ name, ear }: Seat, box: ReturnType<typeof boxAbout>, view: View): WordsWish {
+function seatName({ name }: Seat, box: Window, view: View): WordsWish {
   const words = label([{ words: name, capMm: view.heights.smallMm, face: "regular" }]);
-  return {
-    ...words,
-    draw: (middle) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
-    middles: [
-      ...middlesAround(box, words, [0.5, 2, 4, 8]),
-      ...middlesOver(view.box, view.place(below(ear)), 4),
-    ],
-  };
+  return beside({ box, reachMm: [0.5, 2, 4, 8], next: "further" }, [words, words], view);
 }
 
 /**

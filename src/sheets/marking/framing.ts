@@ -1,36 +1,41 @@
 import { grey, type Item, type PagePoint, type Window } from "../../drawing/drawing.js";
 import { hatch } from "../../drawing/hatch.js";
-import { label } from "../../drawing/label.js";
+import { type Label, label } from "../../drawing/label.js";
 import { boxAbout, leader, middleOf, middlesAlong, middlesOver } from "../../drawing/label-places.js";
 import { dashed, line, outline, PEN, point } from "../../drawing/pen.js";
 import { measureText, wrapText } from "../../drawing/text.js";
 import type { Polygon } from "../../geometry/shape.js";
 import { directionOf, minus, plus, quarterTurn, times } from "../../geometry/surface-point.js";
 import type { Framing, Member, Surface } from "../../room/room.js";
-import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
 import { LINES } from "./lines.js";
 import type { Piece, WordsWish } from "./piece.js";
-import { boxOf, extentOf, type View } from "./view.js";
+import { boxOf, type View } from "./view.js";
 
 /** Distance of the lines that cover what is unknown, on the page. */
 const HATCH_MM = 4;
 /** A band narrower than this on the page gets no centre line of its own. */
 const LEAST_BAND_MM = 1.4;
 
-/** Members as they were measured (full lines) or are assumed (broken lines and the word), and what is unknown, hatched. */
-export function framingPiece(order: Order, surface: Surface, outlineNow: Polygon, view: View): Piece {
-  const { framing } = surface;
-  const unknown = framing.kind === "unknown" ? [outlineNow] : framing.unknown;
+/** Members as they were measured, in full lines, or are assumed, in broken lines and the word. */
+export function framingPiece(order: Order, { framing }: Surface, view: View): Piece {
   const members = framing.kind === "known" ? framing.members : [];
   return {
     layer: "framing",
     rank: 4,
-    items: [
-      ...unknown.flatMap((area) => hatch(area.map(view.place), HATCH_MM)),
-      ...members.flatMap((member) => memberItems(member, view)),
-    ],
-    wishes: [...unknown.map((area) => unknownWish(order, area, view)), ...assumed(order, framing, view)],
+    items: members.flatMap((member) => memberItems(member, view)),
+    wishes: assumed(order, framing, view),
+  };
+}
+
+/** What is unknown, hatched and said so: all of it, or the stretches beyond what was measured. */
+export function unknownPiece(order: Order, { framing }: Surface, outlineNow: Polygon, view: View): Piece {
+  const unknown = framing.kind === "unknown" ? [outlineNow] : framing.unknown;
+  return {
+    layer: "framing",
+    rank: 2,
+    items: unknown.flatMap((area) => hatch(area.map(view.place), HATCH_MM)),
+    wishes: unknown.map((area) => unknownWish(order, area, view)),
   };
 }
 
@@ -63,27 +68,41 @@ function assumed(order: Order, framing: Framing, view: View): WordsWish[] {
   return [{ ...saying(order.words.marking.assumed, 0, view), middles, optional: true }];
 }
 
-/** A few words in bold inside a width, the languages one under the other. */
-function saying(words: string, widthMm: number, { heights }: View) {
+/** A few words in bold inside a width, no narrower than the longest of them. */
+function saying(words: string, widthMm: number, { heights }: View): Label {
   const style = { capMm: heights.smallMm, face: "bold" } as const;
   const widest = Math.max(...words.split(" ").map((word) => measureText(word, style).widthMm));
-  const lines = words
-    .split(BETWEEN_LANGUAGES)
-    .flatMap((each) => wrapText(each, { ...style, widthMm: Math.max(widest, widthMm) }));
+  const lines = wrapText(words, { ...style, widthMm: Math.max(widest, widthMm) });
   return label(lines.map((line) => ({ ...style, words: line })));
 }
 
+/** In the area where it fits, else anywhere with a line to it. */
 function unknownWish({ words }: Order, area: Polygon, view: View): WordsWish {
-  const { widthMm } = extentOf(area);
-  const said = saying(words.marking.framingUnknown, view.shrunk(widthMm) - 2, view);
   const box = boxOf(area.map(view.place));
+  const phrase = words.marking.framingUnknown;
+  const within = saying(phrase, box.widthMm - 2, view);
+  const narrow = saying(phrase, 0, view);
   const spot = boxAbout(middleOf(box), { widthMm: 0, heightMm: 0 });
   const anywhere: WordsWish = {
-    ...said,
-    draw: (middle) => [...leader(spot, boxAbout(middle, said)), ...said.draw(middle)],
+    ...narrow,
+    draw: (middle) => [...leader(spot, boxAbout(middle, narrow)), ...narrow.draw(middle)],
     middles: middlesOver(view.box, middleOf(box), 4),
   };
-  return { ...said, middles: middlesIn(box), otherwise: anywhere };
+  const moved = middlesIn(box).map((middle) => movedInto(view.box, middle, within));
+  return { ...within, middles: [...middlesIn(box), ...moved], otherwise: anywhere };
+}
+
+/** The nearest middle at which a label lies inside a box: a strip along an edge is lower than its words. */
+function movedInto(
+  { x, y, widthMm, heightMm }: Window,
+  middle: PagePoint,
+  label: { widthMm: number; heightMm: number },
+): PagePoint {
+  const [across, down] = [label.widthMm / 2, label.heightMm / 2];
+  return point(
+    Math.min(Math.max(middle.x, x + across), x + widthMm - across),
+    Math.min(Math.max(middle.y, y + down), y + heightMm - down),
+  );
 }
 
 /** Places over a box, its middle first. */

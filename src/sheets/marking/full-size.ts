@@ -17,7 +17,7 @@ import { acrossFigures } from "../cut-figures.js";
 import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
 import { tapeFromEdge, tapesOf } from "../tapes.js";
-import { framingPiece } from "./framing.js";
+import { framingPiece, unknownPiece } from "./framing.js";
 import { obstructionsPiece } from "./obstructions.js";
 import { aimPiece, openingBox, openingsPiece } from "./openings.js";
 import { drawPieces, type Piece, type WordsWish } from "./piece.js";
@@ -40,7 +40,8 @@ export function fullSizeDrawing(order: Order, at: SurfaceStage): FullSize {
   const corners = at.edges.map(({ from }) => from);
   const view = viewOf(corners, { ratio: 1, heights: HEIGHTS, corner: point(0, 0) });
   const pieces: Piece[] = [
-    framingPiece(order, at.surface, corners, view),
+    unknownPiece(order, at.surface, corners, view),
+    framingPiece(order, at.surface, view),
     obstructionsPiece(order, at.surface, view),
     aimPiece(at.openings, view),
     {

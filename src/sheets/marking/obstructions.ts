@@ -1,20 +1,12 @@
 import type { Face, Item, PagePoint, Stroke, Window } from "../../drawing/drawing.js";
 import { type Label, type LabelLine, label } from "../../drawing/label.js";
-import {
-  boxAbout,
-  insideFirst,
-  type LabelWish,
-  leader,
-  middleOf,
-  middlesAround,
-  middlesOver,
-} from "../../drawing/label-places.js";
+import { type LabelWish, middleOf } from "../../drawing/label-places.js";
 import { circle, line, PEN, point, rectangle } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
 import { grown } from "../../drawing/touches.js";
-import { InternalError } from "../../findings/internal-error.js";
 import type { Obstruction, Surface } from "../../room/room.js";
 import type { Order } from "../sheet.js";
+import { beside } from "./beside.js";
 import { LINES } from "./lines.js";
 import type { Piece } from "./piece.js";
 import { boxBetween, type View } from "./view.js";
@@ -73,27 +65,20 @@ function boxOf({ area }: Obstruction, view: View): Window {
   return { x: x - radius, y: y - radius, widthMm: 2 * radius, heightMm: 2 * radius };
 }
 
-/** Wide beside it, else narrow beside it, else anywhere with a line to it. */
+/** In it where it is large enough, else beside it. */
 function nameOf(order: Order, obstruction: Obstruction, view: View): LabelWish {
   const box = boxOf(obstruction, view);
-  const centre = middleOf(box);
-  const [wide, narrow] = [WIDE_MM, LABEL_MM].map((widthMm) =>
-    label(linesOf(order, obstruction, { widthMm, capMm: view.heights.smallMm })),
-  );
-  if (wide === undefined || narrow === undefined) throw new InternalError("two forms of a name");
-  const near = (words: Label): LabelWish => {
-    const holds = words.widthMm < box.widthMm && words.heightMm < box.heightMm;
-    return {
-      ...words,
-      draw: (middle) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
-      middles: [
-        ...(holds ? [centre] : []),
-        ...insideFirst(middlesAround(box, words, [1, 4, 8, 14]), words, view.box),
-      ],
-    };
-  };
-  const anywhere = { ...near(narrow), middles: middlesOver(view.box, centre, 4) };
-  return { ...near(wide), otherwise: { ...near(narrow), otherwise: anywhere } };
+  const form = (widthMm: number): Label =>
+    label(linesOf(order, obstruction, { widthMm, capMm: view.heights.smallMm }));
+  const wide = form(WIDE_MM);
+  const holds = wide.widthMm < box.widthMm && wide.heightMm < box.heightMm;
+  const spot = {
+    box,
+    reachMm: [1, 4, 8, 14],
+    inside: holds ? middleOf(box) : null,
+    next: "further",
+  } as const;
+  return beside(spot, [wide, form(LABEL_MM)], view);
 }
 
 function linesOf(

@@ -1,20 +1,12 @@
 import type { Item, PagePoint, Window } from "../../drawing/drawing.js";
 import { type Label, type LabelLine, label } from "../../drawing/label.js";
-import {
-  boxAbout,
-  insideFirst,
-  type LabelWish,
-  leader,
-  middleOf,
-  middlesAround,
-  middlesOver,
-} from "../../drawing/label-places.js";
+import type { LabelWish } from "../../drawing/label-places.js";
 import { point } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
-import { grown } from "../../drawing/touches.js";
 import type { Opening } from "../../job.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
+import { beside } from "./beside.js";
 import { type Flag, flagRow } from "./flags.js";
 import { codesAgainst } from "./reasons.js";
 import type { View } from "./view.js";
@@ -29,32 +21,29 @@ interface Named {
   readonly view: View;
 }
 
-/**
- * Id with the numbers of its findings; under it what forbids to cut, or that the place is not frozen. Wide beside the
- * opening, else narrow beside it, else anywhere with a line to it.
- */
-export function nameOf(order: Order, opening: Opening, flags: readonly Flag[], named: Named): LabelWish {
-  const own = flags.filter(({ finding }) => finding.speaker === opening.speaker.id);
-  const form = (widthMm: number): Label =>
-    nameLabel(order, opening, { flags: own, widthMm, view: named.view });
-  const { box, view } = named;
-  const near = (words: Label): LabelWish => ({
-    ...words,
-    draw: (middle) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
-    middles: insideFirst(middlesAround(grown(box, 0.5), words, [1, 3, 6, 10]), words, view.box),
-  });
-  const narrow = near(form(LABEL_MM));
-  const centre = middleOf(box);
-  const anywhere = { ...narrow, middles: middlesOver(view.box, centre, 4) };
-  return { ...near(form(WIDE_MM)), otherwise: { ...narrow, otherwise: anywhere } };
-}
-
-function nameLabel(
+/** Id with the numbers of its findings; under it what forbids to cut, or that the place is not frozen. */
+export function nameOf(
   order: Order,
   opening: Opening,
-  { flags, widthMm, view }: { flags: readonly Flag[]; widthMm: number; view: View },
-): Label {
+  flags: readonly Flag[],
+  { box, view }: Named,
+): LabelWish {
+  const own = flags.filter(({ finding }) => finding.speaker === opening.speaker.id);
   const { idMm, smallMm } = view.heights;
+  const form = (widthMm: number, capMm: number): Label =>
+    nameLabel(order, opening, { flags: own, widthMm, idMm: capMm, smallMm });
+  const spot = { box, reachMm: [1.5, 3.5, 6.5, 10.5], next: "outside" } as const;
+  return beside(spot, [form(WIDE_MM, idMm), form(LABEL_MM, smallMm)], view);
+}
+
+interface Letters {
+  readonly flags: readonly Flag[];
+  readonly widthMm: number;
+  readonly idMm: number;
+  readonly smallMm: number;
+}
+
+function nameLabel(order: Order, opening: Opening, { flags, widthMm, idMm, smallMm }: Letters): Label {
   const row = flagRow(flags, smallMm);
   const id = label([{ words: opening.speaker.id, capMm: idMm, face: "bold" }]);
   const below = label(linesBelow(order, opening, { capMm: smallMm, widthMm }));

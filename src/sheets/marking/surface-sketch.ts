@@ -1,7 +1,7 @@
 import type { Order } from "../sheet.js";
 import { directPiece } from "./direct.js";
 import type { Flag } from "./flags.js";
-import { framingPiece } from "./framing.js";
+import { framingPiece, unknownPiece } from "./framing.js";
 import { obstructionsPiece } from "./obstructions.js";
 import { aimPiece, openingsPiece } from "./openings.js";
 import type { Sketch } from "./sketch.js";
@@ -19,7 +19,8 @@ export function surfaceSketch(order: Order, at: SurfaceStage, flags: readonly Fl
     chains: chainsOf(order, at),
     caption: membersCaption(order, at),
     inside: (view) => [
-      framingPiece(order, surface, outline, view),
+      unknownPiece(order, surface, outline, view),
+      framingPiece(order, surface, view),
       obstructionsPiece(order, surface, view),
       directPiece(order, at, view),
       aimPiece(openings, view),

@@ -1,0 +1,53 @@
+import type { PagePoint, Window } from "../../drawing/drawing.js";
+import type { Label } from "../../drawing/label.js";
+import {
+  boxAbout,
+  inTurn,
+  type LabelWish,
+  leader,
+  middleOf,
+  middlesAround,
+  middlesOver,
+  middlesWithin,
+} from "../../drawing/label-places.js";
+import type { View } from "./view.js";
+
+/** What a label is about, and how far from it the label may stand to be read as its own. */
+export interface Spot {
+  readonly box: Window;
+  readonly reachMm: readonly number[];
+  /** A place that is better than any beside it. */
+  readonly inside?: PagePoint | null;
+  /** What comes first once nothing near is free in the outline: near it but outside, or in it but further off. */
+  readonly next: "outside" | "further";
+}
+
+/** Distance of the places looked at all over a drawing. */
+const STEP_MM = 4;
+
+/**
+ * A label beside what it is about: in its wider form inside the outline, in its narrower one, then near but outside the
+ * outline, or further off in it with a line to it.
+ */
+export function beside(
+  { box, reachMm, inside = null, next }: Spot,
+  [wide, narrow]: readonly [Label, Label],
+  view: View,
+): LabelWish {
+  const wish = (words: Label, middles: readonly PagePoint[]): LabelWish => ({
+    ...words,
+    draw: (middle) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
+    middles,
+  });
+  const near = (words: Label): PagePoint[] => middlesAround(box, words, reachMm);
+  const within = (words: Label): PagePoint[] => middlesWithin(near(words), words, view.box);
+  const over = middlesOver(view.box, middleOf(box), STEP_MM);
+  const outside = wish(narrow, near(narrow));
+  const further = wish(narrow, middlesWithin(over, narrow, view.box));
+  return inTurn(
+    wish(wide, [...(inside === null ? [] : [inside]), ...within(wide)]),
+    wish(narrow, within(narrow)),
+    ...(next === "outside" ? [outside, further] : [further, outside]),
+    wish(narrow, over),
+  );
+}
