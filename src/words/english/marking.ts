@@ -111,7 +111,6 @@ export const marking = {
   findings: "On this sheet (numbers as on the drawing)",
   accepted: (why: string) => `Accepted: ${why}`,
   key: {
-    title: "Lines",
     measured: "framing, measured",
     assumed: "framing, ASSUMED",
     keep: "keep-off",
@@ -131,7 +130,6 @@ export const marking = {
     bay: (number: number, from: string) => `${ordinal(number)} bay from ${hook(from)}.`,
     bayUnknown: "Bay: framing not known here.",
     gaps: (gaps: readonly Gap[]) => `Gap: ${gaps.map(gapSaid).join("; ")}.`,
-    noGap: "Gap to framing: not known.",
     aim: (arrow: Arrow) => `AIM: ${arrowInWords(arrow)}.`,
     aimOnSheet: (degrees: string) => `AIM: ${degrees} anticlockwise from the top of the drawing.`,
     sight: (wall: string, figure: string, from: string) =>

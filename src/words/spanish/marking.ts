@@ -117,7 +117,6 @@ export const marking: typeof english = {
   findings: "En esta hoja (números como en el dibujo)",
   accepted: (why) => `Aceptado: ${why}`,
   key: {
-    title: "Líneas",
     measured: "estructura, medida",
     assumed: "estructura, SUPUESTA",
     keep: "no acercarse",
@@ -137,7 +136,6 @@ export const marking: typeof english = {
     bay: (number, from) => `${number}.º vano desde ${hook(from)}.`,
     bayUnknown: "Vano: estructura desconocida aquí.",
     gaps: (gaps) => `Distancia: ${gaps.map(gapSaid).join("; ")}.`,
-    noGap: "Distancia a la estructura: desconocida.",
     aim: (arrow) => `APUNTE: ${arrowInWords(arrow)}.`,
     aimOnSheet: (degrees) => `APUNTE: ${degrees} contra el reloj desde arriba del dibujo.`,
     sight: (wall, figure, from) =>
