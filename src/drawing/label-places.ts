@@ -9,8 +9,8 @@ export interface LabelWish {
   /** Where its middle may stand, best first. */
   readonly middles: readonly PagePoint[];
   readonly draw: (middle: PagePoint) => readonly Item[];
-  /** Another form of it, narrower or farther off, where this one has no place. */
-  readonly otherwise?: LabelWish;
+  /** Another form of it, narrower or farther off, asked for only where this one has no place. */
+  readonly otherwise?: () => LabelWish;
 }
 
 /** A label's items where it came to stand; null where it found no free place and was left out. */
@@ -39,7 +39,7 @@ function firstPlace(
 ): { readonly box: Window; readonly items: readonly Item[] } | null {
   const middle = wish.middles.find((each) => isFree(boxAbout(each, wish), occupied, bounds));
   if (middle !== undefined) return { box: boxAbout(middle, wish), items: wish.draw(middle) };
-  return wish.otherwise === undefined ? null : firstPlace(wish.otherwise, occupied, bounds);
+  return wish.otherwise === undefined ? null : firstPlace(wish.otherwise(), occupied, bounds);
 }
 
 interface Size {
@@ -92,9 +92,9 @@ export const middlesWithin = (middles: readonly PagePoint[], size: Size, box: Wi
   middles.filter((middle) => liesIn(boxAbout(middle, size), box));
 
 /** Forms of one label to try in their order: each where the one before it has no place. */
-export function inTurn(first: LabelWish, ...others: readonly LabelWish[]): LabelWish {
+export function inTurn(first: LabelWish, ...others: readonly (() => LabelWish)[]): LabelWish {
   const [next, ...rest] = others;
-  return next === undefined ? first : { ...first, otherwise: inTurn(next, ...rest) };
+  return next === undefined ? first : { ...first, otherwise: () => inTurn(next(), ...rest) };
 }
 
 /** Middles on a line between two points, from its middle outward. */

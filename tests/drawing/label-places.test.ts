@@ -36,7 +36,7 @@ function wish(at: Window, size: { widthMm: number; heightMm: number }): LabelWis
   return {
     ...near,
     middles: middlesAround(at, size, [1, 4]),
-    otherwise: { ...near, middles: middlesOver(BOUNDS, centre, 3) },
+    otherwise: () => ({ ...near, middles: middlesOver(BOUNDS, centre, 3) }),
   };
 }
 
@@ -100,7 +100,10 @@ describe("places of labels", () => {
     });
     const place = (...widths: readonly number[]) => {
       const [first = 0, ...others] = widths;
-      return placeLabels([inTurn(form(first), ...others.map(form))], { taken: [], bounds: BOUNDS })[0];
+      return placeLabels([inTurn(form(first), ...others.map((width) => () => form(width)))], {
+        taken: [],
+        bounds: BOUNDS,
+      })[0];
     };
     expect(place(120, 110, 30, 20)).toMatchObject([{ radiusMm: 30 }]);
     expect(place(90, 30)).toMatchObject([{ radiusMm: 90 }]);

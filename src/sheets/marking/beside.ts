@@ -41,13 +41,13 @@ export function beside(
   });
   const near = (words: Label): PagePoint[] => middlesAround(box, words, reachMm);
   const within = (words: Label): PagePoint[] => middlesWithin(near(words), words, view.box);
-  const over = middlesOver(view.box, middleOf(box), STEP_MM);
-  const outside = wish(narrow, near(narrow));
-  const further = wish(narrow, middlesWithin(over, narrow, view.box));
+  const over = (): PagePoint[] => middlesOver(view.box, middleOf(box), STEP_MM);
+  const outside = (): LabelWish => wish(narrow, near(narrow));
+  const further = (): LabelWish => wish(narrow, middlesWithin(over(), narrow, view.box));
   return inTurn(
     wish(wide, [...(inside === null ? [] : [inside]), ...within(wide)]),
-    wish(narrow, within(narrow)),
+    () => wish(narrow, within(narrow)),
     ...(next === "outside" ? [outside, further] : [further, outside]),
-    wish(narrow, over),
+    () => wish(narrow, over()),
   );
 }

@@ -83,11 +83,11 @@ function unknownWish({ words }: Order, area: Polygon, view: View): WordsWish {
   const within = saying(phrase, box.widthMm - 2, view);
   const narrow = saying(phrase, 0, view);
   const spot = boxAbout(middleOf(box), { widthMm: 0, heightMm: 0 });
-  const anywhere: WordsWish = {
+  const anywhere = (): WordsWish => ({
     ...narrow,
     draw: (middle) => [...leader(spot, boxAbout(middle, narrow)), ...narrow.draw(middle)],
     middles: middlesOver(view.box, middleOf(box), 4),
-  };
+  });
   const moved = middlesIn(box).map((middle) => movedInto(view.box, middle, within));
   return { ...within, middles: [...middlesIn(box), ...moved], otherwise: anywhere };
 }

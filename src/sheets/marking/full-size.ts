@@ -2,6 +2,7 @@ import type { Item, PagePoint, Window } from "../../drawing/drawing.js";
 import { type Label, type LabelLine, label } from "../../drawing/label.js";
 import {
   boxAbout,
+  inTurn,
   type LabelWish,
   leader,
   middleOf,
@@ -70,7 +71,7 @@ function openingName(order: Order, at: SurfaceStage, opening: Opening, view: Vie
     draw: (middle: PagePoint) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
     middles: middlesAround(box, words, [15, 40, 80]),
   };
-  return { ...near, otherwise: { ...near, middles: middlesOver(view.box, middleOf(box), 60) } };
+  return inTurn(near, () => ({ ...near, middles: middlesOver(view.box, middleOf(box), 60) }));
 }
 
 function openingLines(order: Order, at: SurfaceStage, opening: Opening): LabelLine[] {
