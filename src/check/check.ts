@@ -1,5 +1,6 @@
 import type { Finding } from "../findings/finding.js";
 import type { Mounted } from "../listen/mounted.js";
+import { rememberedAreas } from "../place/clear-area.js";
 import { type Room, surfaceNamed } from "../room/room.js";
 import { withAcceptances } from "./acceptance.js";
 import { aimPastTilt, aimUndefined } from "./aiming.js";
@@ -12,7 +13,7 @@ import { notPlaced } from "./not-placed.js";
 import { meetsObstruction } from "./obstruction.js";
 import { outsideSurface } from "./outside-surface.js";
 import { secondSupport } from "./second-support.js";
-import { type Rule, subjectOf } from "./subject.js";
+import { type Rule, type Setting, subjectOf } from "./subject.js";
 import { edgeGivenAsCentre, framingAssumed, ratedAssembly, type SurfaceRule } from "./surfaces.js";
 import { tooDeep } from "./too-deep.js";
 
@@ -38,8 +39,9 @@ export function check(room: Room, mounted: readonly Mounted[]): Finding[] {
   const ofSurfaces = surfacesAskedFor(room).flatMap((surface) =>
     SURFACE_RULES.flatMap((rule) => rule(room, surface)),
   );
+  const setting: Setting = { room, all: mounted, areaOf: rememberedAreas() };
   const ofOpenings = mounted
-    .map((one) => subjectOf(room, one, mounted))
+    .map((one) => subjectOf(one, setting))
     .flatMap((subject) => RULES.flatMap((rule) => rule(subject)));
   const findings = [
     ...channelsOfLayout(room),

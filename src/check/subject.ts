@@ -1,9 +1,10 @@
 import type { Finding, Fix } from "../findings/finding.js";
 import { type Aim, aimOf } from "../listen/aim.js";
 import type { Mounted } from "../listen/mounted.js";
+import type { bareArea } from "../place/clear-area.js";
 import { fittingOf, neighboursOf } from "../place/fitting.js";
 import { type MemberGap, memberGaps } from "../place/gaps.js";
-import { nearestClearCentre } from "../place/nearest-clear.js";
+import { nearestClearCentre, type Wanted } from "../place/nearest-clear.js";
 import { gapMm, type Obstacle, obstaclesOn } from "../place/obstacles.js";
 import type { Room } from "../room/room.js";
 
@@ -26,7 +27,14 @@ export interface Distance extends Obstacle {
 /** A rule about one opening. */
 export type Rule = (subject: Subject) => readonly Finding[];
 
-export function subjectOf(room: Room, mounted: Mounted, all: readonly Mounted[]): Subject {
+/** What the subjects of one room share. */
+export interface Setting {
+  readonly room: Room;
+  readonly all: readonly Mounted[];
+  readonly areaOf: typeof bareArea;
+}
+
+export function subjectOf(mounted: Mounted, { room, all, areaOf }: Setting): Subject {
   const { surface, speaker, centre } = mounted;
   const neighbours = neighboursOf(mounted, all);
   const obstacles = obstaclesOn(surface, fittingOf(speaker, room.checks), neighbours);
@@ -36,15 +44,15 @@ export function subjectOf(room: Room, mounted: Mounted, all: readonly Mounted[])
     aim: aimOf(mounted, room.stage),
     gaps: memberGaps(mounted) ?? [],
     distances: obstacles.map((obstacle) => ({ ...obstacle, mm: gapMm(obstacle, centre) })),
-    fix: once(() => fixOf(room, mounted, neighbours)),
+    fix: once(() => fixOf({ room, mounted, neighbours, areaOf })),
   };
 }
 
-function fixOf(room: Room, mounted: Mounted, neighbours: readonly Mounted[]): Fix | null {
-  const { position } = mounted.speaker;
+function fixOf(wanted: Omit<Wanted, "from">): Fix | null {
+  const { position } = wanted.mounted.speaker;
   if (position.kind !== "given") return null;
   const [first, second] = position.tapes;
-  return nearestClearCentre({ room, mounted, neighbours, from: [first.from, second.from] });
+  return nearestClearCentre({ ...wanted, from: [first.from, second.from] });
 }
 
 function once<T>(find: () => T): () => T {

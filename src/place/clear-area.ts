@@ -7,17 +7,41 @@ import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Surface } from "../room/room.js";
 import type { Fitting } from "./fitting.js";
-import { type Obstacle, obstaclesOn, takenBy } from "./obstacles.js";
+import { fixedObstacles, neighbourObstacles, type Obstacle, obstaclesOn, takenBy } from "./obstacles.js";
 
 /**
  * The centres at which the fitting may lie on the surface: inside the finished outline by its flange, and away from
  * every member, obstruction, neighbour and unknown stretch by what each asks for. Nothing where the framing is
- * unknown. Every point of it passes the exact rule of `isClear`.
+ * unknown. Every point of it passes the exact rule of `clearTest`.
  */
 export function clearArea(surface: Surface, fitting: Fitting, neighbours: readonly Mounted[]): Region {
+  return leftBy(surface, bareArea(surface, fitting), neighbourObstacles(neighbours, fitting));
+}
+
+/** The same as if it were alone on the surface. */
+export function bareArea(surface: Surface, fitting: Fitting): Region {
   if (surface.framing.kind === "unknown") return [];
-  const taken = obstaclesOn(surface, fitting, neighbours).flatMap((obstacle) => takenFrom(surface, obstacle));
-  return difference([surface.finished], taken);
+  return leftBy(surface, [surface.finished], fixedObstacles(surface, fitting));
+}
+
+/** `bareArea` that works out each surface and fitting once: openings of one model on one ceiling share it. */
+export function rememberedAreas(): typeof bareArea {
+  const known = new Map<string, Region>();
+  return (surface, fitting) => {
+    const key = JSON.stringify([surface.name, fitting]);
+    const area = known.get(key) ?? bareArea(surface, fitting);
+    known.set(key, area);
+    return area;
+  };
+}
+
+/** What the obstacles leave of an area. */
+export function leftBy(surface: Surface, area: Region, obstacles: readonly Obstacle[]): Region {
+  if (obstacles.length === 0) return area;
+  return difference(
+    area,
+    obstacles.flatMap((obstacle) => takenFrom(surface, obstacle)),
+  );
 }
 
 /**

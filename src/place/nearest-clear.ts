@@ -1,4 +1,5 @@
 import type { Fix } from "../findings/finding.js";
+import { distanceToBodyMm } from "../geometry/body.js";
 import type { Region } from "../geometry/clip.js";
 import { nearestOnSegment, sidesOf } from "../geometry/distance.js";
 import { distanceMm } from "../geometry/surface-point.js";
@@ -6,8 +7,9 @@ import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Room, UnitSystem } from "../room/room.js";
 import { MM_PER_INCH } from "../units/definitions.js";
-import { clearArea, clearTest } from "./clear-area.js";
+import { bareArea, clearTest, leftBy } from "./clear-area.js";
 import { fittingOf } from "./fitting.js";
+import { neighbourObstacles, takenBy } from "./obstacles.js";
 import { pointAt, type TapeLine, tapeLine, tapeMm } from "./tapes.js";
 
 /** The finest mark that a fix is given to: what a tape shows. */
@@ -17,6 +19,8 @@ export interface Wanted {
   readonly room: Room;
   readonly mounted: Mounted;
   readonly neighbours: readonly Mounted[];
+  /** The clear area as if it were alone on the surface; worked out anew where it is not given. */
+  readonly areaOf?: typeof bareArea;
   /** The walls (floor, ceiling) that the fix's two tapes hook on. */
   readonly from: readonly [string, string];
 }
@@ -25,7 +29,13 @@ export interface Wanted {
  * The clear centre nearest to where the opening is, on whole marks of both tapes: rounded into the clear area and
  * checked again by the exact distances. Null where no clear centre is to be had on whole marks.
  */
-export function nearestClearCentre({ room, mounted, neighbours, from }: Wanted): Fix | null {
+export function nearestClearCentre({
+  room,
+  mounted,
+  neighbours,
+  from,
+  areaOf = bareArea,
+}: Wanted): Fix | null {
   const { surface, speaker, centre } = mounted;
   const fitting = fittingOf(speaker, room.checks);
   const search: Search = {
@@ -34,9 +44,22 @@ export function nearestClearCentre({ room, mounted, neighbours, from }: Wanted):
     lines: [tapeLine(room, surface, from[0]), tapeLine(room, surface, from[1])],
     isClear: clearTest(surface, fitting, neighbours),
   };
-  const found = nearestMark(search, nearestOnBorders(clearArea(surface, fitting, neighbours), centre));
-  return found === null ? null : fixAt(search, found);
+  const alone = areaOf(surface, fitting);
+  const others = neighbourObstacles(neighbours, fitting);
+  for (const reachMm of REACHES_MM) {
+    const near = others.filter((obstacle) => distanceToBodyMm(centre, takenBy(obstacle)) <= reachMm);
+    const found = nearestMark(search, nearestOnBorders(leftBy(surface, alone, near), centre));
+    const isNearest = found !== null && found.awayMm <= reachMm;
+    if (isNearest || near.length === others.length) return found === null ? null : fixAt(search, found);
+  }
+  return null;
 }
+
+/**
+ * Neighbours this near are looked at first: a clear mark found nearer than that has none of the others in its way,
+ * and most surfaces never need the second look.
+ */
+const REACHES_MM = [1000, Number.POSITIVE_INFINITY] as const;
 
 interface Search {
   readonly centre: SurfacePoint;

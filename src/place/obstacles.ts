@@ -36,12 +36,20 @@ export type What =
 
 /** All that the fitting stays away from on the surface. */
 export function obstaclesOn(surface: Surface, fitting: Fitting, neighbours: readonly Mounted[]): Obstacle[] {
+  return [...fixedObstacles(surface, fitting), ...neighbourObstacles(neighbours, fitting)];
+}
+
+/** What is there whatever else is let into the surface. */
+export function fixedObstacles(surface: Surface, fitting: Fitting): Obstacle[] {
   return [
     ...edgeObstacles(surface, fitting),
     ...memberObstacles(surface.framing, fitting),
     ...obstructionObstacles(surface, fitting),
-    ...neighbours.flatMap((neighbour) => neighbourObstacles(neighbour, fitting)),
   ];
+}
+
+export function neighbourObstacles(neighbours: readonly Mounted[], fitting: Fitting): Obstacle[] {
+  return neighbours.flatMap((neighbour) => bothEdges(neighbour, fitting));
 }
 
 /** The gap that an opening keeps from framing: the clamps' reach and what is asked for beyond it. */
@@ -92,7 +100,8 @@ function reaches(depthMm: number, behindMm: number | null, boardMm: number): boo
   return behindMm === null || depthMm > behindMm + boardMm + EPSILON_MM;
 }
 
-function neighbourObstacles(neighbour: Mounted, { opening, flange, ...fitting }: Fitting): Obstacle[] {
+/** What a fitting stays away from of another opening: between the openings, and between the flanges. */
+function bothEdges(neighbour: Mounted, { opening, flange, ...fitting }: Fitting): Obstacle[] {
   const { speaker, centre } = neighbour;
   return [
     {
