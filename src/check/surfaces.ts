@@ -73,14 +73,15 @@ function assumedFraming(room: Room, surface: Surface): Assumed | null {
   const { framing } = surface;
   if (framing.kind === "unknown" || framing.layout.basis !== "assumed") return null;
   const { from, spacingMm, markedToNearEdge } = framing.layout;
-  const first = firstMember(framing);
-  if (first === undefined || spacingMm === null) return null;
-  const firstMm = tapeMm(tapeLine(room, surface, from), first.from);
-  return { firstMm, spacingMm, halfMm: first.widthMm / 2, from, markedToNearEdge };
+  const laid = firstAsLaid(framing);
+  if (laid === undefined || spacingMm === null) return null;
+  const firstMm = tapeMm(tapeLine(room, surface, from), laid.from) - (laid.number - 1) * spacingMm;
+  return { firstMm, spacingMm, halfMm: laid.widthMm / 2, from, markedToNearEdge };
 }
 
-const firstMember = ({ members }: Extract<Framing, { kind: "known" }>) =>
-  members.filter(repeats).find(({ number }) => number === 1);
+/** The first member that stands where the layout puts it: those in front of it were found elsewhere. */
+const firstAsLaid = ({ members }: Extract<Framing, { kind: "known" }>) =>
+  members.filter(repeats).find(({ basis }) => basis === "assumed");
 
 /** What every finding about a surface says of itself; `under` is the part of the file that it is about. */
 const aboutSurface = ({ name }: Surface, under: "framing" | "surfaces") => ({

@@ -109,6 +109,8 @@ export interface FiguresByComplaint {
   /** The printed part of a label. */
   "taller-than-label": { byMm: number };
 }
+  /** A member that was found is none of those that the layout has. */
+  "found-no-member": { number: number; count: number };
 
 export type ComplaintCode = keyof FiguresByComplaint;
 

@@ -34,6 +34,14 @@ export interface Member {
   readonly depthMm: number;
   /** Measured on site, or assumed from a first mark and a spacing (or from custom, for plates and end studs). */
   readonly basis: "measured" | "assumed";
+  /** Who found it where it now is, and when; null where the layout itself says where it is. */
+  readonly found: Found | null;
+}
+
+export interface Found {
+  readonly by: string;
+  /** As typed. */
+  readonly on: string;
 }
 
 export interface Layout {
@@ -41,6 +49,7 @@ export interface Layout {
   readonly from: string;
   /** Spacing where the file gives one. */
   readonly spacingMm: number | null;
+  /** Assumed while any joist or stud of it is. */
   readonly basis: "measured" | "assumed";
   /** True where the file gave the first member's near edge (`mark: near-edge`). */
   readonly markedToNearEdge: boolean;

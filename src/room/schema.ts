@@ -40,7 +40,7 @@ export function roomFileSchema(hasGlyph: HasGlyph) {
     board: boardSchema,
     floor: floorSchema.optional(),
     stage: stageSchema.optional(),
-    framing: framingSchema.optional(),
+    framing: framingSchema(texts).optional(),
     surfaces: surfacesSchema(texts).optional(),
     obstructions: z
       .array(obstructionSchema(texts))

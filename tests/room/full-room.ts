@@ -22,7 +22,7 @@ stage: { walls: both }
 
 framing:
   ceiling: { run: left-right, member: 2x8, from: front, first: 15 1/4", spacing: 16", mark: near-edge, cavity: open }
-  left:    { member: 2x4, from: front, first: 16", spacing: 16", plates: { below: 1, above: 2, thickness: 1 1/2" }, end_studs: true }
+  left:    { member: 2x4, from: front, first: 16", spacing: 16", plates: { below: 1, above: 2, thickness: 1 1/2" }, end_studs: true, found: [{ member: 2, at: 33 1/4", by: framing lead, on: 2026-03-05 }, { from: 4, to: 5, shift: -1/2", by: framing lead, on: 2026-03-06 }] }
   right:   { member: 2x4, from: front, at: [14", 30 1/2", 46"], cavity: 3" }
   front:   { member: { width: 1 1/2", depth: 5 1/2" }, from: left, first: 16", spacing: 24" }
 

@@ -376,6 +376,34 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     to: `at: [14", 46", ▶30 1/2"]`,
     code: "members-out-of-order",
   },
+  "a member found that there is not": {
+    from: "{ member: 2, at",
+    to: "{ member: ▶15, at",
+    code: "found-no-member",
+    figures: { number: 15, count: 14 },
+  },
+  "a stretch found past the last member": {
+    from: "from: 4, to: 5",
+    to: "from: 4, to: ▶19",
+    code: "found-no-member",
+    figures: { number: 19, count: 14 },
+  },
+  "a member found behind the next one": {
+    from: `{ member: 2, at: 33 1/4"`,
+    to: `▶{ member: 2, at: 48"`,
+    code: "members-out-of-order",
+  },
+  "a member found outside the near wall": {
+    from: `{ from: 4, to: 5, shift: -1/2"`,
+    to: `▶{ from: 1, to: 1, shift: -17"`,
+    code: "member-outside",
+  },
+  "a member found without who": {
+    from: `{ member: 2, at: 33 1/4", by: framing lead, on: 2026-03-05 }`,
+    to: `▶{ member: 2, at: 33 1/4", on: 2026-03-05 }`,
+    code: "missing-key",
+    figures: { key: "by" },
+  },
   "a member past the far wall": { from: `30 1/2", 46"]`, to: `30 1/2", ▶460"]`, code: "member-outside" },
   "a first member past the far wall": {
     from: `from: left, first: 16"`,

@@ -25,7 +25,7 @@ export function centresOf(entry: FramingFile, options: CentresOptions): Resolved
 }
 
 /** From a typed figure to the centre: a near edge is half a member nearer to the wall. */
-function toCentreMm({ mark, member }: FramingFile, { shiftMm }: CentresOptions): number {
+export function toCentreMm({ mark, member }: FramingFile, { shiftMm }: CentresOptions): number {
   return shiftMm + (mark === "near-edge" ? member.widthMm / 2 : 0);
 }
 
@@ -43,14 +43,14 @@ function measured(
   return problems.length > 0 ? refused(...problems) : resolved(centres);
 }
 
-function orderProblem(at: readonly number[], index: number, path: Path): readonly Problem[] {
+export function orderProblem(at: readonly number[], index: number, path: Path): readonly Problem[] {
   const [before, typed] = [at[index - 1], at[index]];
   if (before === undefined || typed === undefined || typed > before) return [];
   return [{ code: "members-out-of-order", path, at: "value", figures: { typedMm: typed, beforeMm: before } }];
 }
 
 /** A member that begins past the far wall is a slip of the tape or of typing. */
-function outsideProblem(
+export function outsideProblem(
   centreMm: number,
   { member }: FramingFile,
   options: CentresOptions,

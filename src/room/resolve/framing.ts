@@ -7,6 +7,7 @@ import type { Edge, Faces, Framing, Layout, Member, Path } from "../room.js";
 import type { FramingFile } from "../schema/framing.js";
 import type { RoomFile } from "../schema.js";
 import { centresOf } from "./centres.js";
+import { asFound, type Centre } from "./found.js";
 import { andThen, type Resolved, refused, resolved } from "./resolved.js";
 import { type Axis, crossing, pointIn, type Strip, stripOf } from "./strip.js";
 import { structureOf } from "./structure.js";
@@ -22,9 +23,10 @@ export function framingOf(surface: BareSurface, file: RoomFile, faces: Faces): R
   if (edge === undefined) return refused(wrongFrom(surface, entry.from, { run, path }));
   const strip = stripOf(surface, edge, run);
   const shiftMm = faces === "finish" ? edge.boardMm : 0;
-  return andThen(centresOf(entry, { strip, shiftMm, path }), (centres) =>
-    known(entry, strip, { centres, surface }),
-  );
+  const options = { strip, shiftMm, path };
+  const laid = centresOf(entry, options);
+  const found = laid.ok ? asFound(entry, laid.value, options) : laid;
+  return andThen(found, (centres) => known(entry, strip, { centres, surface }));
 }
 
 const entryOf = (name: string, { framing }: RoomFile): FramingFile | undefined =>
@@ -51,23 +53,24 @@ function wrongFrom(
 
 interface Parts {
   /** From the framing face of the wall that is measured from, ascending. */
-  readonly centres: readonly number[];
+  readonly centres: readonly Centre[];
   readonly surface: BareSurface;
 }
 
 function known(entry: FramingFile, strip: Strip, { centres, surface }: Parts): Framing {
   const { widthMm, depthMm } = entry.member;
-  const basis = entry.at === undefined ? "assumed" : "measured";
+  const basis = centres.every(({ basis }) => basis === "measured") ? "measured" : "assumed";
   const structure = structureOf(entry, { surface, strip });
   const members = centres.map(
-    (centreMm, index): Member => ({
+    (centre, index): Member => ({
       number: index + 1,
       kind: surface.kind === "ceiling" ? "joist" : "stud",
-      from: pointIn(strip, centreMm, structure.clearMm[0]),
-      to: pointIn(strip, centreMm, structure.clearMm[1]),
+      from: pointIn(strip, centre.mm, structure.clearMm[0]),
+      to: pointIn(strip, centre.mm, structure.clearMm[1]),
       widthMm,
       depthMm,
-      basis,
+      basis: centre.basis,
+      found: centre.found,
     }),
   );
   return {
@@ -75,7 +78,7 @@ function known(entry: FramingFile, strip: Strip, { centres, surface }: Parts): F
     layout: layoutOf(entry, basis),
     run: strip.along,
     members: [...members, ...structure.members],
-    unknown: basis === "measured" ? beyond((centres.at(-1) ?? 0) + widthMm / 2, strip) : [],
+    unknown: entry.at === undefined ? [] : beyond((centres.at(-1)?.mm ?? 0) + widthMm / 2, strip),
     cavityMm: cavityMm(entry),
   };
 }

@@ -38,6 +38,7 @@ function platesOf(entry: WallFramingFile, strip: Strip): Structure {
     widthMm: thicknessMm,
     depthMm: entry.member.depthMm,
     basis: entry.plates === undefined ? "assumed" : "measured",
+    found: null,
   });
   const upTo = (count: number): readonly number[] => Array.from({ length: count }, (_, index) => index);
   return {
@@ -61,5 +62,6 @@ function endStudsOf(entry: WallFramingFile, strip: Strip, clearMm: Structure["cl
     widthMm,
     depthMm,
     basis: entry.end_studs === undefined ? "assumed" : "measured",
+    found: null,
   }));
 }

@@ -4,10 +4,10 @@ import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
 import { block } from "./block.js";
 import { complain } from "./complain.js";
-import { CAVITY, MEMBER_SIDE, MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
+import { CAVITY, MEMBER_SHIFT, MEMBER_SIDE, MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
 import { reference } from "./tapes.js";
-import { trueOrFalse, word } from "./texts.js";
+import { type Texts, trueOrFalse, word } from "./texts.js";
 
 /** By its nominal name: the actual size. */
 const lumber = z
@@ -39,7 +39,38 @@ const cavity = z
   .union([word(["open"], "No bottom, as under an attic"), length(CAVITY, "Clear depth, measured")])
   .describe("Depth behind the framing face where it is not the member's own: open, or as measured");
 
-const common = {
+const memberNumber = (description: string) => wholeNumber({ least: 1, most: MOST_MEMBERS, description });
+
+/** Members that were found elsewhere than the layout says: one by its own tape, or a stretch of them moved alike. */
+const found = (texts: Texts) => {
+  const proof = {
+    by: texts.short("Who found it"),
+    on: texts.short("When, printed as it is given"),
+  };
+  const one = block({
+    member: memberNumber("Its number, counted from the wall that the members are measured from"),
+    at: length(TAPE, "Where it is, measured as the layout is"),
+    ...proof,
+  });
+  const stretch = block({
+    from: memberNumber("Number of the first"),
+    to: memberNumber("Number of the last"),
+    shift: length(
+      MEMBER_SHIFT,
+      "Further from the wall that the members are measured from; nearer with a minus",
+    ),
+    ...proof,
+  });
+  return z
+    .array(z.union([one, stretch]))
+    .min(1)
+    .max(MOST_MEMBERS)
+    .describe(
+      "Members as found since, each counted from the layout as given; the last word on a member holds",
+    );
+};
+
+const common = (texts: Texts) => ({
   member,
   from: reference("Wall that the members are measured from, along the surface"),
   first: length(TAPE, "The first member").optional(),
@@ -55,12 +86,14 @@ const common = {
     "Which line of a member the figures are to; its centre unless said",
   ).optional(),
   cavity: cavity.optional(),
-};
+  found: found(texts).optional(),
+});
 
-const ceilingFraming = block({
-  run: word(["left-right", "front-back"], "Which way the members run"),
-  ...common,
-}).describe("Joists");
+const ceilingFraming = (texts: Texts) =>
+  block({
+    run: word(["left-right", "front-back"], "Which way the members run"),
+    ...common(texts),
+  }).describe("Joists");
 
 const plates = block({
   below: wholeNumber({ least: 0, most: 4, description: "Under the studs; 1 unless said" }).optional(),
@@ -68,19 +101,22 @@ const plates = block({
   thickness: length(MEMBER_SIDE, `Of each; 1 1/2" unless said`).optional(),
 }).describe("Plates of the wall");
 
-const wallFraming = block({
-  ...common,
-  plates: plates.optional(),
-  end_studs: trueOrFalse("A stud at both ends of the wall; true unless said").optional(),
-}).describe("Studs and plates of the wall");
+const wallFraming = (texts: Texts) =>
+  block({
+    ...common(texts),
+    plates: plates.optional(),
+    end_studs: trueOrFalse("A stud at both ends of the wall; true unless said").optional(),
+  }).describe("Studs and plates of the wall");
 
-export const framingSchema = block({
-  ceiling: ceilingFraming.optional(),
-  left: wallFraming.optional(),
-  right: wallFraming.optional(),
-  front: wallFraming.optional(),
-  back: wallFraming.optional(),
-}).describe("Members' centres by surface; a surface without an entry is unknown framing");
+export const framingSchema = (texts: Texts) =>
+  block({
+    ceiling: ceilingFraming(texts).optional(),
+    left: wallFraming(texts).optional(),
+    right: wallFraming(texts).optional(),
+    front: wallFraming(texts).optional(),
+    back: wallFraming(texts).optional(),
+  }).describe("Members' centres by surface; a surface without an entry is unknown framing");
 
-export type WallFramingFile = z.output<typeof wallFraming>;
-export type FramingFile = z.output<typeof ceilingFraming> | WallFramingFile;
+export type WallFramingFile = z.output<ReturnType<typeof wallFraming>>;
+export type FramingFile = z.output<ReturnType<typeof ceilingFraming>> | WallFramingFile;
+export type FoundFile = NonNullable<FramingFile["found"]>[number];

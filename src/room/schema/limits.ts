@@ -13,6 +13,8 @@ export const MOST_MEMBERS = 10_000;
 export const TAPE: Limits = { least: "0 mm", most: ROOM_SIDE.most };
 export const BOARD: Limits = { least: "0 mm", most: "300 mm" };
 export const MEMBER_SIDE: Limits = { least: "5 mm", most: "2 m" };
+/** Further than a bay is wide, a member that was found is another one. */
+export const MEMBER_SHIFT: Limits = { least: "-3 m", most: "3 m" };
 export const SPACING: Limits = { least: "5 mm", most: ROOM_SIDE.most };
 export const CAVITY: Limits = { least: "1 mm", most: ROOM_SIDE.most };
 export const BUILD_UP: Limits = { least: "0 mm", most: "2 m" };

@@ -154,6 +154,8 @@ const phrase: ComplaintPhrases = {
     `this member begins ${length(byMm)} past the end of the surface; check the figure and the wall that it is counted from`,
   "spacing-under-width": ({ spacingMm, widthMm }) =>
     `a spacing of ${length(spacingMm)} is less than the members' own width of ${length(widthMm)}`,
+  "found-no-member": ({ number, count }) =>
+    `there is no member ${number} here: the layout has ${count}, counted from the wall that it is measured from`,
   "smaller-than-opening": ({ flangeMm, openingMm }) =>
     `the flange, ${length(flangeMm)}, does not cover the opening, ${length(openingMm)}; look at the maker's sheet again`,
   "range-upside-down": ({ leastMm, mostMm }) =>

@@ -154,6 +154,8 @@ const phrase: ComplaintPhrases = {
     `este miembro empieza ${length(byMm)} más allá del final de la superficie; revise la cifra y la pared desde donde se cuenta`,
   "spacing-under-width": ({ spacingMm, widthMm }) =>
     `una separación de ${length(spacingMm)} es menor que el ancho de los miembros, ${length(widthMm)}`,
+  "found-no-member": ({ number, count }) =>
+    `aquí no hay miembro ${number}: el trazado tiene ${count}, contados desde la pared de la que se mide`,
   "smaller-than-opening": ({ flangeMm, openingMm }) =>
     `el borde, ${length(flangeMm)}, no cubre la abertura, ${length(openingMm)}; vea otra vez la hoja del fabricante`,
   "range-upside-down": ({ leastMm, mostMm }) =>
