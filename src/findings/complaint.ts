@@ -100,6 +100,8 @@ export interface FiguresByComplaint {
   "framing-layout": { given: readonly string[] };
   "members-out-of-order": { typedMm: number; beforeMm: number };
   "member-outside": { byMm: number };
+  /** A member that was found is none of those that the layout has. */
+  "found-no-member": { number: number; count: number };
   "spacing-under-width": { spacingMm: number; widthMm: number };
   "smaller-than-opening": { flangeMm: number; openingMm: number };
   "range-upside-down": { leastMm: number; mostMm: number };
@@ -109,8 +111,6 @@ export interface FiguresByComplaint {
   /** The printed part of a label. */
   "taller-than-label": { byMm: number };
 }
-  /** A member that was found is none of those that the layout has. */
-  "found-no-member": { number: number; count: number };
 
 export type ComplaintCode = keyof FiguresByComplaint;
 

@@ -5,6 +5,7 @@ import { countPart } from "./marking/count.js";
 import { findingParts } from "./marking/findings-part.js";
 import { fittedPages } from "./marking/fitted.js";
 import { type Flag, flagsOf } from "./marking/flags.js";
+import { foundParts } from "./marking/found.js";
 import { keyPart } from "./marking/key.js";
 import { captionParts, memberParts } from "./marking/members.js";
 import type { Form } from "./marking/page-choice.js";
@@ -46,6 +47,7 @@ function formsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]): [Form,
   const count = countPart(order, at);
   const others = [
     keyPart(order, at.surface),
+    ...foundParts(order, at.surface.framing),
     ...stepParts(order, at),
     ...findingParts(order, flags),
     ...cardParts(order, at, flags),

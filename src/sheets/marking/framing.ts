@@ -6,7 +6,8 @@ import { dashed, line, outline, PEN, point } from "../../drawing/pen.js";
 import { measureText, wrapText } from "../../drawing/text.js";
 import type { Polygon } from "../../geometry/shape.js";
 import { directionOf, minus, plus, quarterTurn, times } from "../../geometry/surface-point.js";
-import type { Framing, Member, Surface } from "../../room/room.js";
+import { repeats } from "../../place/run.js";
+import type { Member, Surface } from "../../room/room.js";
 import type { Order } from "../sheet.js";
 import { LINES } from "./lines.js";
 import type { Piece, WordsWish } from "./piece.js";
@@ -17,14 +18,19 @@ const HATCH_MM = 4;
 /** A band narrower than this on the page gets no centre line of its own. */
 const LEAST_BAND_MM = 1.4;
 
-/** Members as they were measured, in full lines, or are assumed, in broken lines and the word. */
+/** Members as they were measured, in full lines, or are assumed, in broken lines and the word; those found since say so. */
 export function framingPiece(order: Order, { framing }: Surface, view: View): Piece {
   const members = framing.kind === "known" ? framing.members : [];
+  const assumed = members.filter((member) => repeats(member) && member.basis === "assumed");
+  const found = members.filter((member) => member.found !== null);
   return {
     layer: "framing",
     rank: 4,
     items: members.flatMap((member) => memberItems(member, view)),
-    wishes: assumed(order, framing, view),
+    wishes: [
+      ...wordOn(order.words.marking.assumed, assumed, view),
+      ...found.flatMap((member) => wordOn(order.words.found.word, [member], view)),
+    ],
   };
 }
 
@@ -54,18 +60,15 @@ function bandOf({ from, to, widthMm }: Member): Polygon {
   return [minus(from, aside), minus(to, aside), plus(to, aside), plus(from, aside)];
 }
 
-function assumed(order: Order, framing: Framing, view: View): WordsWish[] {
-  if (framing.kind === "unknown") return [];
-  const repeated = framing.members.filter(
-    ({ kind, basis }) => basis === "assumed" && (kind === "joist" || kind === "stud"),
-  );
-  if (repeated.length === 0) return [];
+/** One word on one of these members, as near the middle of the drawing as there is room. */
+function wordOn(word: string, members: readonly Member[], view: View): WordsWish[] {
+  if (members.length === 0) return [];
   const centre = middleOf(view.box);
   const away = (each: PagePoint): number => Math.hypot(each.x - centre.x, each.y - centre.y);
-  const middles = repeated
+  const middles = members
     .flatMap(({ from, to }) => middlesAlong(view.place(from), view.place(to)))
     .sort((a, b) => away(a) - away(b));
-  return [{ ...saying(order.words.marking.assumed, 0, view), middles, optional: true }];
+  return [{ ...saying(word, 0, view), middles, optional: true }];
 }
 
 /** A few words in bold inside a width, no narrower than the longest of them. */

@@ -126,8 +126,9 @@ function memberLabel(order: Order, at: SurfaceStage, member: Member, zero: Edge 
   const { words, job } = order;
   const figure =
     zero === null ? [] : [figuresOf(tapeFromEdge(zero, member.from, at.stage).mm, job.room.units).main];
-  const assumed = member.basis === "assumed" ? [words.marking.assumed] : [];
-  const said = [words.findings.member({ surface: at.surface.name, ...member }), ...figure, ...assumed].join(
+  const known = member.found === null ? [] : [words.found.by(member.found.by, member.found.on)];
+  const basis = member.basis === "assumed" ? [words.marking.assumed] : known;
+  const said = [words.findings.member({ surface: at.surface.name, ...member }), ...figure, ...basis].join(
     "  ·  ",
   );
   return label([{ words: said, capMm: HEIGHTS.smallMm, face: "regular" }]);

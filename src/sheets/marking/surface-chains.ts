@@ -8,6 +8,7 @@ import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
 import { tapeFromEdge, tapesOf } from "../tapes.js";
 import type { ChainMark, ChainOf } from "./chains.js";
+import { numberText } from "./found.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
 /** Length of a box to write a found figure in. */
@@ -108,7 +109,7 @@ function memberMark(
 ): ChainMark {
   const { units } = order.job.room;
   const centreMm = tapeFromEdge(zero, member.from, at.stage).mm;
-  const centre = `${member.number} · ${figuresOf(centreMm, units).main}`;
+  const centre = `${numberText(member)} · ${figuresOf(centreMm, units).main}`;
   const mark = { at: member.from, face: "regular", kind: "mark" } as const;
   if (!framing.layout.markedToNearEdge) return { ...mark, lines: [centre] };
   const nearer = framing.layout.from === zero.along ? -1 : 1;

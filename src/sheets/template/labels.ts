@@ -136,7 +136,9 @@ function memberLabel({ words }: Order, { centre, surface }: Opening, member: Mem
   const box = boxAround(edges.flat());
   const upright = Math.abs(along.y) > Math.abs(along.x);
   const known = words.findings.member({ ...member, surface: surface.name });
-  const name = member.basis === "measured" ? known : `${known}, ${words.template.assumed}`;
+  const basis = member.basis === "assumed" ? words.template.assumed : words.found.word;
+  const isAsLaid = member.basis === "measured" && member.found === null;
+  const name = isAsLaid ? known : `${known}, ${basis}`;
   return (ground) => {
     const seen = common(box, ground.within);
     if (seen === null) return nothing(ground);

@@ -3,6 +3,7 @@ import { complaints } from "./complaints.js";
 import { cover } from "./cover.js";
 import { explain } from "./explain.js";
 import { findings } from "./findings.js";
+import { found } from "./found.js";
 import { frame } from "./frame.js";
 import { labels } from "./labels.js";
 import { marking } from "./marking.js";
@@ -17,6 +18,7 @@ export const english = {
   start,
   findings,
   explain,
+  found,
   frame,
   commands,
   cover,

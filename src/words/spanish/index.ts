@@ -4,6 +4,7 @@ import { complaints } from "./complaints.js";
 import { cover } from "./cover.js";
 import { explain } from "./explain.js";
 import { findings } from "./findings.js";
+import { found } from "./found.js";
 import { frame } from "./frame.js";
 import { labels } from "./labels.js";
 import { marking } from "./marking.js";
@@ -18,6 +19,7 @@ export const spanish: typeof english = {
   start,
   findings,
   explain,
+  found,
   frame,
   commands,
   cover,
