@@ -3,10 +3,10 @@ import type { Fix, Level, MemberName } from "./findings/finding.js";
 import type { Vector } from "./geometry/vector.js";
 import type { Job, LocatedFinding, Opening } from "./job.js";
 import type { Aim } from "./listen/aim.js";
-import { leanOf, offAxisDeg } from "./listen/axis.js";
-import { type Direction, directionFrom } from "./listen/direction.js";
+import type { Direction } from "./listen/direction.js";
+import type { Heard, Listening } from "./listen/heard.js";
 import { isInWindow, windowOf } from "./listen/window.js";
-import type { Path, Room, Seat, Speaker, UnitSystem } from "./room/room.js";
+import type { Path, Room, Speaker, UnitSystem } from "./room/room.js";
 import type { RangeDeg } from "./standards/loudspeaker-layouts.js";
 import { complaintText } from "./words/complaint-text.js";
 import { findingText } from "./words/finding-text.js";
@@ -46,6 +46,8 @@ export interface SpeakerJson {
   readonly window: WindowJson | null;
   readonly aim: AimJson | null;
   readonly seats: readonly SeatJson[];
+  /** Null until there is a position. */
+  readonly listening: ListeningJson | null;
   readonly cable: null;
 }
 
@@ -73,8 +75,23 @@ export interface SeatJson extends DirectionJson {
   readonly name: string;
   /** Null where nobody can say which way the axis points. */
   readonly off_axis: number | null;
-  readonly level: null;
-  readonly delay: null;
+  /** Whether the direction lies in the channel's window, as if the layout were built round this seat. */
+  readonly inside: boolean | null;
+  /** Against the reference seat, dB. */
+  readonly level: number;
+  /** To align with the furthest loudspeaker at this seat, ms, and the nearest whole samples at 48 kHz. */
+  readonly delay: number;
+  readonly samples: number;
+}
+
+/** What the loudspeaker needs and has at the reference seat. */
+export interface ListeningJson {
+  /** For the target and its headroom, W into the nominal impedance; null where sensitivity or impedance is not given. */
+  readonly power: number | null;
+  /** Over the target that the stated power leaves, dB. */
+  readonly headroom: number | null;
+  /** Whether levels take the stated coverage in, or distance alone. */
+  readonly by_coverage: boolean;
 }
 
 export interface FindingJson {
@@ -123,12 +140,13 @@ function unplacedJson(room: Room, speaker: Speaker): SpeakerJson {
     window: windowJson(room, speaker, null),
     aim: null,
     seats: [],
+    listening: null,
     cable: null,
   };
 }
 
 function openingJson(room: Room, opening: Opening): SpeakerJson {
-  const { speaker, placed, position, centre, gap, direction, aim } = opening;
+  const { speaker, placed, position, centre, gap, direction, aim, listening } = opening;
   return {
     ...named(speaker),
     placed,
@@ -138,7 +156,8 @@ function openingJson(room: Room, opening: Opening): SpeakerJson {
     direction: directionJson(direction),
     window: windowJson(room, speaker, direction),
     aim: aim === null ? null : aimJson(aim),
-    seats: room.seats.map((seat) => seatJson(opening, seat)),
+    seats: listening.heard.map(seatJson),
+    listening: listeningJson(listening),
     cable: null,
   };
 }
@@ -172,17 +191,21 @@ const aimJson = ({ target, arrowDeg, offAxisDeg, sight }: Aim): AimJson => ({
   sight,
 });
 
-function seatJson(opening: Opening, { name, ear }: Seat): SeatJson {
-  const { target } = opening.speaker;
-  const lean = leanOf(opening, target.kind === "none" ? null : target.at);
-  return {
-    name,
-    ...directionJson(directionFrom(ear, opening.position)),
-    off_axis: offAxisDeg(opening, lean, ear),
-    level: null,
-    delay: null,
-  };
-}
+const seatJson = (heard: Heard): SeatJson => ({
+  name: heard.seat.name,
+  ...directionJson(heard.direction),
+  inside: heard.inside,
+  off_axis: heard.offAxisDeg,
+  level: heard.levelDb,
+  delay: heard.delayMs,
+  samples: heard.samples,
+});
+
+const listeningJson = ({ drive, byCoverage }: Listening): ListeningJson => ({
+  power: drive?.powerW ?? null,
+  headroom: drive?.headroomDb ?? null,
+  by_coverage: byCoverage,
+});
 
 function findingJson(finding: LocatedFinding, units: UnitSystem): FindingJson {
   const { code, level, line, column, path, speaker, fix, accepted } = finding;

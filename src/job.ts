@@ -4,6 +4,7 @@ import type { Finding } from "./findings/finding.js";
 import type { SurfacePoint, Vector } from "./geometry/vector.js";
 import { type Aim, aimOf } from "./listen/aim.js";
 import { type Direction, directionFrom } from "./listen/direction.js";
+import { type Listening, listeningOf } from "./listen/heard.js";
 import { type Mounted, mountedIn } from "./listen/mounted.js";
 import { bayOf } from "./place/bay.js";
 import { nearestGap, sideGaps } from "./place/gaps.js";
@@ -40,6 +41,8 @@ export interface Opening {
   readonly bay: { readonly number: number; readonly from: string } | null;
   readonly direction: Direction;
   readonly aim: Aim | null;
+  /** How every seat hears it, and the power that this takes. */
+  readonly listening: Listening;
   /** True where an error stands on it or on its surface: never printed as one to cut. */
   readonly mustNotCut: boolean;
 }
@@ -65,11 +68,16 @@ export function answerRoom({ file, fingerprint, room, locate }: Asked): Job {
     fingerprint,
     room,
     findings,
-    openings: mounted.map((one) => openingOf(room, one, findings)),
+    openings: mounted.map((one) => openingOf(room, one, { mounted, findings })),
   };
 }
 
-function openingOf(room: Room, mounted: Mounted, findings: readonly Finding[]): Opening {
+interface Answered {
+  readonly mounted: readonly Mounted[];
+  readonly findings: readonly Finding[];
+}
+
+function openingOf(room: Room, mounted: Mounted, all: Answered): Opening {
   return {
     ...mounted,
     placed: mounted.speaker.position.kind,
@@ -78,6 +86,7 @@ function openingOf(room: Room, mounted: Mounted, findings: readonly Finding[]): 
     bay: bayOf(mounted),
     direction: directionFrom(room.reference.ear, mounted.position),
     aim: aimOf(mounted, room.stage),
-    mustNotCut: mustNotCut(mounted, findings),
+    listening: listeningOf(room, mounted, all.mounted),
+    mustNotCut: mustNotCut(mounted, all.findings),
   };
 }

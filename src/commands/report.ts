@@ -2,7 +2,9 @@ import type { Job, Opening } from "../job.js";
 import { type Measure, measureIn } from "../words/measure.js";
 import type { Words } from "../words/words.js";
 import { type AnswerForm, answerEach, tellFindings } from "./answer.js";
+import { inColumns } from "./columns.js";
 import type { ExitCode } from "./exit-code.js";
+import { decibels, heardCells, powerCells } from "./listening-cells.js";
 import type { Terminal } from "./terminal.js";
 
 /** Positions, directions and aim of every speaker as a table, then the findings. */
@@ -35,16 +37,66 @@ function reportText(terminal: Terminal, words: Words, job: Job): string {
     say.offAxis,
   ];
   const rows = job.openings.map((opening) => reportRow(words, measure, opening));
-  const widths = headings.map((heading, column) =>
-    Math.max(heading.length, ...rows.map((row) => row[column]?.length ?? 0)),
-  );
-  const aligned = (row: readonly string[]): string =>
-    row
-      .map((cell, column) => cell.padEnd(widths[column] ?? 0))
-      .join("  ")
-      .trimEnd();
   const title = `${job.room.job.name}\n${say.from(job.room.reference.name)}\n`;
-  return [title, terminal.colours.bold(aligned(headings)), ...rows.map(aligned), "", ""].join("\n");
+  return [
+    title,
+    ...columns(terminal, headings, rows),
+    "",
+    ...seatsTold(terminal, words, job),
+    ...powerTold(terminal, words, job),
+    "",
+  ].join("\n");
+}
+
+function columns(
+  { colours }: Terminal,
+  headings: readonly string[],
+  rows: readonly (readonly string[])[],
+): readonly string[] {
+  const [heading = "", ...lines] = inColumns(headings, rows);
+  return [colours.bold(heading), ...lines];
+}
+
+/** A row for each loudspeaker and seat; nothing where nothing has a position. */
+function seatsTold(terminal: Terminal, words: Words, { room, openings }: Job): readonly string[] {
+  if (openings.length === 0) return [];
+  const { columns: heading, ...say } = words.listening;
+  const headings = [
+    heading.speaker,
+    heading.seat,
+    heading.direction,
+    heading.distance,
+    heading.window,
+    heading.offAxis,
+    heading.level,
+    heading.delay,
+    heading.samples,
+  ];
+  const measure = measureIn(room.units);
+  const rows = openings.flatMap((opening) =>
+    opening.listening.heard.map((heard) => [opening.speaker.id, ...heardCells(words, measure, heard)]),
+  );
+  return [
+    say.atSeats,
+    ...columns(terminal, headings, rows),
+    say.model,
+    say.delays(`${room.listening.temperatureC} °C`),
+    "",
+  ];
+}
+
+function powerTold(terminal: Terminal, words: Words, { room, openings }: Job): readonly string[] {
+  const rows = openings.flatMap((opening) => powerCells(opening));
+  if (rows.length === 0) return [];
+  const { columns: heading, ...say } = words.listening;
+  const headings = [heading.speaker, heading.needed, heading.stated, heading.headroom];
+  const { targetDb, headroomDb } = room.listening;
+  return [
+    say.power,
+    ...columns(terminal, headings, rows),
+    say.powerFor(decibels(targetDb), decibels(headroomDb), room.reference.name),
+    "",
+  ];
 }
 
 function reportRow(words: Words, measure: Measure, opening: Opening): string[] {

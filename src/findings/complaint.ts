@@ -8,7 +8,16 @@
 export type Kind = "map" | "list" | "text" | "nothing";
 
 /** What is measured where a text should say a figure and its unit. */
-export type Measured = "length" | "angle" | "level" | "impedance" | "power" | "weight" | "share";
+export type Measured =
+  | "length"
+  | "angle"
+  | "level"
+  | "impedance"
+  | "power"
+  | "weight"
+  | "share"
+  | "temperature"
+  | "cross-section";
 
 /** What a name stands for. */
 export type NameOf =
@@ -87,7 +96,24 @@ export interface FiguresByComplaint {
   "unknown-name": { of: NameOf; typed: string; suggestion: string | null; choices: readonly string[] };
   "mirrors-itself": { typed: string };
   "reference-seats": { count: number };
-  "not-yet-outline": Record<never, never>;
+  /** A box's size beside an outline. */
+  "outline-with-size": { key: string };
+  "walls-without-outline": Record<never, never>;
+  "walls-count": { corners: number; walls: number };
+  "heights-count": { corners: number; heights: number };
+  /** The names of two walls that cross. */
+  "walls-cross": { first: string; second: string };
+  "wall-too-short": { wall: string; lengthMm: number; leastMm: number };
+  /** Sides of a ceiling cross, or it spans no area. */
+  "ceiling-no-area": { ceiling: string };
+  /** A corner stands out of the plane of the others. */
+  "not-one-plane": { ceiling: string; corner: number; byMm: number; mostMm: number };
+  "ceiling-outside": { ceiling: string; byMm: number };
+  "ceilings-overlap": { ceiling: string; other: string };
+  /** What the named ceilings leave of the one at `height` is in several pieces. */
+  "ceiling-in-pieces": { pieces: number };
+  /** Named ceilings take up the whole plan, and this is about the one at `height`. */
+  "no-main-ceiling": { choices: readonly string[] };
 
   /** Two tapes are wanted and another number was given. */
   "tapes-count": { given: readonly string[]; wanted: number };

@@ -1,13 +1,15 @@
 import type { Problem } from "../findings/complaint.js";
 import { USUAL_CLEARANCE_MM } from "../standards/framing-practice.js";
-import { USUAL_TOLERANCE_DEG } from "../standards/house-limits.js";
+import { USUAL_LINE_DEG, USUAL_TOLERANCE_DEG } from "../standards/house-limits.js";
+import { REFERENCE_HEADROOM_DB, REFERENCE_LEVEL_DB, USUAL_TEMPERATURE_C } from "../standards/sound.js";
 import { framingOf } from "./resolve/framing.js";
 import { labelStockOf } from "./resolve/labels.js";
 import { modelsOf } from "./resolve/models.js";
+import { withoutMainCeiling } from "./resolve/no-main-ceiling.js";
 import { obstructionOf } from "./resolve/obstructions.js";
 import { all, andThen, type Resolved, refused, resolved, together } from "./resolve/resolved.js";
 import { referenceOf, seatsOf } from "./resolve/seats.js";
-import { boxShell, type Shell } from "./resolve/shell.js";
+import { type Shell, shellOf } from "./resolve/shell.js";
 import { speakersOf } from "./resolve/speakers.js";
 import { type BareSurface, bareSurfaces } from "./resolve/surfaces.js";
 import { fixAtHeight } from "./resolve/tapes.js";
@@ -24,7 +26,13 @@ export type ResolveResult =
  * the walls stand: tapes that fix no point, members past the far wall. `complaintsOf` gives them their places.
  */
 export function resolveRoom(file: RoomFile): ResolveResult {
-  const shell = boxShell(file);
+  const shell = shellOf(file);
+  return shell.ok ? resolveIn(shell.value, file) : { ok: false, problems: shell.problems };
+}
+
+function resolveIn(shell: Shell, file: RoomFile): ResolveResult {
+  const missing = withoutMainCeiling(shell, file);
+  if (missing.length > 0) return { ok: false, problems: missing };
   const bare = bareSurfaces(shell, file);
   const seats = seatsOf(file, shell);
   const models = modelsOf(file);
@@ -96,6 +104,7 @@ type PlainPart =
   | "walls"
   | "layout"
   | "cable"
+  | "listening"
   | "checks"
   | "accept"
   | "call"
@@ -118,9 +127,15 @@ function plainParts(file: RoomFile, shell: Shell): Pick<Room, PlainPart> {
     walls: shell.walls.map(({ name }) => name),
     layout: file.layout ?? null,
     cable: cableOf(file),
+    listening: {
+      temperatureC: file.listening?.temperature ?? USUAL_TEMPERATURE_C,
+      targetDb: file.listening?.target ?? REFERENCE_LEVEL_DB,
+      headroomDb: file.listening?.headroom ?? REFERENCE_HEADROOM_DB,
+    },
     checks: {
       clearMm: checks?.clear ?? USUAL_CLEARANCE_MM,
       toleranceDeg: checks?.tolerance ?? USUAL_TOLERANCE_DEG,
+      lineDeg: checks?.line ?? USUAL_LINE_DEG,
     },
     accept: (file.accept ?? []).map(({ code, speaker, why }, index) => ({
       code,

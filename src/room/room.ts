@@ -60,8 +60,10 @@ export type Framing =
   | {
       readonly kind: "known";
       readonly layout: Layout;
-      /** "u" or "v": the direction that the members run in. */
+      /** "u" or "v": the direction that the members run in, or the nearer one where they run at an angle. */
       readonly run: "u" | "v";
+      /** The direction itself, of length 1, to the right or up. */
+      readonly direction: SurfacePoint;
       readonly members: readonly Member[];
       /** Stretches beyond the last measured member: unknown, not clear. */
       readonly unknown: readonly Polygon[];
@@ -81,12 +83,22 @@ export interface Obstruction {
 
 /** One edge of a surface's outline, from corner `from` to corner `to`, and what stands along it. */
 export interface Edge {
-  /** A wall's name, "floor" or "ceiling". */
+  /** A surface's name, or "floor". */
   readonly along: string;
   readonly from: SurfacePoint;
   readonly to: SurfacePoint;
-  /** Board on the neighbour: how far its finished face stands inside this edge, in mm. */
+  /** How far the finished outline lies inside this edge, along the surface, in mm: a square neighbour's board. */
   readonly boardMm: number;
+  /** The part of it that this surface's own board makes where the neighbour stands at a slant; 0 where it is square. */
+  readonly slantMm: number;
+}
+
+/** Something that lies in a surface and is not of it, as a tray in a ceiling; its edges the other way round. */
+export interface Void {
+  readonly name: string;
+  readonly edges: readonly Edge[];
+  /** Its outline on finished faces: no part of the surface. */
+  readonly finished: Polygon;
 }
 
 export interface Surface {
@@ -97,6 +109,7 @@ export interface Surface {
   readonly edges: readonly Edge[];
   /** The outline between finished faces. */
   readonly finished: Polygon;
+  readonly voids: readonly Void[];
   readonly boardMm: number;
   readonly framing: Framing;
   readonly obstructions: readonly Obstruction[];
@@ -224,7 +237,19 @@ export interface Room {
     readonly gauges: readonly number[];
     readonly outsideDiameterMm: number | null;
   };
-  readonly checks: { readonly clearMm: number; readonly toleranceDeg: number };
+  readonly listening: {
+    /** Of the air. */
+    readonly temperatureC: number;
+    /** Level at the reference seat that a loudspeaker is to reach, and how far above it peaks go. */
+    readonly targetDb: number;
+    readonly headroomDb: number;
+  };
+  readonly checks: {
+    readonly clearMm: number;
+    readonly toleranceDeg: number;
+    /** What sharing a line from front to back may cost the worst of the overhead loudspeakers on it. */
+    readonly lineDeg: number;
+  };
   readonly accept: readonly Acceptance[];
   readonly labels: LabelStock | null;
   /** Who to call when something does not fit; a line to write on where it is not given. */

@@ -6,6 +6,7 @@ import { complain } from "./schema/complain.js";
 import { framingSchema } from "./schema/framing.js";
 import { jobSchema } from "./schema/job.js";
 import { MOST_SPEAKERS } from "./schema/limits.js";
+import { listeningSchema } from "./schema/listening.js";
 import { modelsSchema } from "./schema/models.js";
 import { obstructionSchema } from "./schema/obstructions.js";
 import { labelsSchema, printSchema } from "./schema/printing.js";
@@ -53,6 +54,7 @@ export function roomFileSchema(hasGlyph: HasGlyph) {
     speakers: z.array(speakerSchema(texts)).max(MOST_SPEAKERS).describe("Loudspeakers").optional(),
     equipment: equipmentSchema.optional(),
     cable: cableSchema.optional(),
+    listening: listeningSchema.optional(),
     checks: checksSchema.optional(),
     accept: z
       .array(acceptSchema(texts))

@@ -4,7 +4,7 @@ import { nearestDouble } from "./fraction.js";
 import { type MeasureProblem, readable, readMeasure, type UnitTable } from "./measure.js";
 
 /** The quantities of the room file other than lengths, each by the unit that its value is given back in. */
-export type Quantity = "deg" | "dB" | "ohm" | "W" | "kg" | "percent";
+export type Quantity = "deg" | "dB" | "ohm" | "W" | "kg" | "percent" | "C" | "F" | "mm2";
 
 export type QuantityProblem =
   | Exclude<MeasureProblem, { kind: "not-a-figure" }>
@@ -25,6 +25,9 @@ const UNITS: Readonly<Record<Quantity, UnitTable>> = {
   W: table({ w: ONE, watt: ONE, watts: ONE }),
   kg: table({ kg: ONE, g: { over: 1n, under: 1000n }, lb: POUND_IN_KG, lbs: POUND_IN_KG }),
   percent: table({ "%": ONE, percent: ONE }),
+  C: table({ c: ONE, "°c": ONE }),
+  F: table({ f: ONE, "°f": ONE }),
+  mm2: table({ mm2: ONE, "mm²": ONE }),
 };
 
 function table(units: Readonly<Record<string, Fraction>>): UnitTable {

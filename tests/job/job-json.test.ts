@@ -64,6 +64,7 @@ test("has the keys of the format and nothing unsaid", () => {
       "window",
       "aim",
       "seats",
+      "listening",
       "cable",
     ]);
   }
@@ -105,13 +106,32 @@ test("a loudspeaker by hand: where it stands, how far, which way it is turned", 
   });
 });
 
-test("every seat is told apart; what later work computes is null", () => {
+test("every seat is told apart, with the level against the reference seat and the delay to the furthest", () => {
+  // TR, at 1000 right and 1850 forward of the middle seat, is the furthest from both seats; sound goes 343.2 m/s.
+  const toMiddle = Math.hypot(1000, 1500, 1387.5);
+  const toSide = Math.hypot(1500, 1387.5);
+  const delay = (furthest: number, own: number) => (furthest - own) / 343.2;
+  const atMiddle = delay(Math.hypot(1000, 1850, 1387.5), toMiddle);
   const [speaker] = json.speakers;
   expect(speaker?.seats).toMatchObject([
-    { name: "middle", off_axis: speaker?.aim?.off_axis, level: null, delay: null },
-    // Straight in front of the seat at the side.
-    { name: "side", azimuth: 0, distance: expect.closeTo(Math.hypot(1500, 1387.5), 9) },
+    {
+      name: "middle",
+      inside: null,
+      off_axis: speaker?.aim?.off_axis,
+      level: 0,
+      delay: expect.closeTo(atMiddle, 9),
+      samples: Math.round(atMiddle * 48),
+    },
+    // Straight in front of the seat at the side; no coverage is stated, so distance alone tells the level.
+    {
+      name: "side",
+      azimuth: 0,
+      distance: expect.closeTo(toSide, 9),
+      level: expect.closeTo(20 * Math.log10(toMiddle / toSide), 9),
+      delay: expect.closeTo(delay(Math.hypot(2000, 1850, 1387.5), toSide), 9),
+    },
   ]);
+  expect(speaker?.listening).toEqual({ power: null, headroom: null, by_coverage: false });
 });
 
 test("a loudspeaker without a position is there all the same", () => {

@@ -2,7 +2,12 @@ import { z } from "zod";
 import type { Measured } from "../../findings/complaint.js";
 import { feetInches } from "../../units/format.js";
 import { type LengthProblem, parseLength } from "../../units/length.js";
-import { parseQuantity, type Quantity, type QuantityProblem } from "../../units/quantity.js";
+import {
+  parseQuantity,
+  type Quantity,
+  type QuantityProblem,
+  type QuantityResult,
+} from "../../units/quantity.js";
 import { shown } from "../shown.js";
 import { complain, type Reading } from "./complain.js";
 
@@ -89,6 +94,9 @@ const MEASURED: Readonly<Record<Quantity, Measured>> = {
   W: "power",
   kg: "weight",
   percent: "share",
+  C: "temperature",
+  F: "temperature",
+  mm2: "cross-section",
 };
 
 /** What is written after a figure, in the order in which we propose it. */
@@ -99,6 +107,9 @@ const UNITS: Readonly<Record<Quantity, readonly string[]>> = {
   W: [" W"],
   kg: [" lb", " kg"],
   percent: ["%"],
+  C: [" °C", " C"],
+  F: [" °F", " F"],
+  mm2: [" mm2", " mm²"],
 };
 
 const TYPICAL: Readonly<Record<Quantity, string>> = {
@@ -108,6 +119,9 @@ const TYPICAL: Readonly<Record<Quantity, string>> = {
   W: "100",
   kg: "7",
   percent: "5",
+  C: "20",
+  F: "68",
+  mm2: "2.5",
 };
 
 const waysOf = (quantity: Quantity, figure: string): readonly string[] =>
@@ -128,6 +142,29 @@ export function quantity({ quantity, least, most, description }: QuantityOptions
     })
     .meta({ description, ...WITH_UNIT_OR_ZERO });
 }
+
+const KELVINS_PER_FAHRENHEIT = 5 / 9;
+const FREEZING_F = 32;
+
+/** A temperature in degrees Celsius; degrees Fahrenheit are read too. */
+export function temperature({ least, most, description }: Omit<QuantityOptions, "quantity">) {
+  return z
+    .string()
+    .transform((typed, context) => {
+      const [celsius, fahrenheit] = [parseQuantity(typed, "C"), parseQuantity(typed, "F")];
+      const value = celsius.ok
+        ? celsius.value
+        : fahrenheit.ok && (fahrenheit.value - FREEZING_F) * KELVINS_PER_FAHRENHEIT;
+      const limits = { quantity: "C", least, most } as const;
+      if (value === false) return complainOfQuantity(context, typed, problemOf(celsius), limits);
+      if (value >= least && value <= most) return value;
+      return complain(context, "out-of-limits", { typed: shown(typed), ...limitsOf(limits) });
+    })
+    .meta({ description, ...WITH_UNIT_OR_ZERO });
+}
+
+const problemOf = (read: QuantityResult): QuantityProblem =>
+  read.ok ? { kind: "not-a-quantity" } : read.problem;
 
 type QuantityLimits = Omit<QuantityOptions, "description">;
 

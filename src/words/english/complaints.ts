@@ -20,6 +20,8 @@ const MEASURED: Readonly<Record<Measured, string>> = {
   power: "a power",
   weight: "a weight",
   share: "a percentage",
+  temperature: "a temperature",
+  "cross-section": "a cross-section",
 };
 
 const NAMES: Readonly<Record<NameOf, readonly [one: string, many: string]>> = {
@@ -121,8 +123,7 @@ const phrase: ComplaintPhrases = {
     })[slip],
   "name-taken": ({ typed, firstLine }) =>
     `${quoted(typed)} is already used in line ${firstLine} (capitals make no difference); give one of them another name`,
-  "name-reserved": ({ typed }) =>
-    `no seat can be called ${quoted(typed)}, which has a meaning of its own under \`aim\``,
+  "name-reserved": ({ typed }) => `${quoted(typed)} has a meaning of its own in this file; give another name`,
 
   "unknown-name": ({ of, typed, suggestion, choices }) => {
     const [one, many] = NAMES[of];
@@ -135,8 +136,30 @@ const phrase: ComplaintPhrases = {
     count === 0
       ? "no seat says `reference: true`; the layout is built round one of them"
       : `${count} seats say \`reference: true\`; the layout is built round one of them`,
-  "not-yet-outline": () =>
-    "rooms that are not boxes are not read yet; give `width`, `length` and `height` of the box that holds the loudspeakers",
+  "outline-with-size": ({ key }) =>
+    `${quoted(key)} is the size of a box, and this room has an \`outline\`; keep one of them`,
+  "walls-without-outline": () =>
+    "the walls of a box are left, front, right and back; names of walls go with an `outline`",
+  "walls-count": ({ corners, walls }) =>
+    `an outline of ${corners} corners has ${corners} walls, and ${walls} are named; each goes from its corner to the next`,
+  "heights-count": ({ corners, heights }) =>
+    `${corners} corners want ${corners} heights in the same order, and ${heights} are given`,
+  "walls-cross": ({ first, second }) =>
+    `the walls ${quoted(first)} and ${quoted(second)} cross; corners go round the room in order`,
+  "wall-too-short": ({ wall, lengthMm, leastMm }) =>
+    `the wall ${quoted(wall)} would be ${length(lengthMm)} long, and ${length(leastMm)} is the least; check its two corners`,
+  "ceiling-no-area": ({ ceiling }) =>
+    `the corners of ${quoted(ceiling)} do not go round an area; they go round it in order`,
+  "not-one-plane": ({ ceiling, corner, byMm, mostMm }) =>
+    `corner ${corner} of ${quoted(ceiling)} stands ${length(byMm)} out of the plane of the others, and ${length(mostMm)} is the most; measure its height again, or give two ceilings that meet`,
+  "ceiling-outside": ({ ceiling, byMm }) =>
+    `${quoted(ceiling)} reaches ${length(byMm)} past the walls; check its corners`,
+  "ceilings-overlap": ({ ceiling, other }) =>
+    `${quoted(ceiling)} and ${quoted(other)} lie over each other on plan; check their corners`,
+  "ceiling-in-pieces": ({ pieces }) =>
+    `the named ceilings leave ${pieces} separate pieces of the ceiling at \`height\`; name all of them but one under \`ceilings\`, so that each has its own sheet`,
+  "no-main-ceiling": ({ choices }) =>
+    `nothing is left of the ceiling at \`height\`, since named ones cover the room; use ${listed(choices, "or")}`,
 
   "tapes-count": ({ given, wanted }) =>
     `${wanted} tapes fix this point, and ${given.length === 0 ? "none is" : `${listed(given, "and")} ${given.length === 1 ? "is" : "are"}`} given; give ${wanted}`,
@@ -152,10 +175,10 @@ const phrase: ComplaintPhrases = {
     `the member at ${length(typedMm)} comes after the one at ${length(beforeMm)}; they go from the named wall on, each further than the last`,
   "member-outside": ({ byMm }) =>
     `this member begins ${length(byMm)} past the end of the surface; check the figure and the wall that it is counted from`,
-  "spacing-under-width": ({ spacingMm, widthMm }) =>
-    `a spacing of ${length(spacingMm)} is less than the members' own width of ${length(widthMm)}`,
   "found-no-member": ({ number, count }) =>
     `there is no member ${number} here: the layout has ${count}, counted from the wall that it is measured from`,
+  "spacing-under-width": ({ spacingMm, widthMm }) =>
+    `a spacing of ${length(spacingMm)} is less than the members' own width of ${length(widthMm)}`,
   "smaller-than-opening": ({ flangeMm, openingMm }) =>
     `the flange, ${length(flangeMm)}, does not cover the opening, ${length(openingMm)}; look at the maker's sheet again`,
   "range-upside-down": ({ leastMm, mostMm }) =>

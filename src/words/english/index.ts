@@ -6,6 +6,7 @@ import { findings } from "./findings.js";
 import { found } from "./found.js";
 import { frame } from "./frame.js";
 import { labels } from "./labels.js";
+import { listening } from "./listening.js";
 import { marking } from "./marking.js";
 import { ruler } from "./ruler.js";
 import { schedules } from "./schedules.js";
@@ -27,5 +28,6 @@ export const english = {
   strips,
   schedules,
   labels,
+  listening,
   ruler,
 };

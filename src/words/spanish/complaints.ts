@@ -20,6 +20,8 @@ const MEASURED: Readonly<Record<Measured, string>> = {
   power: "una potencia",
   weight: "un peso",
   share: "un porcentaje",
+  temperature: "una temperatura",
+  "cross-section": "una sección",
 };
 
 const NAMES: Readonly<Record<NameOf, readonly [none: string, many: string]>> = {
@@ -122,8 +124,7 @@ const phrase: ComplaintPhrases = {
     })[slip],
   "name-taken": ({ typed, firstLine }) =>
     `${quoted(typed)} ya se usa en la línea ${firstLine} (las mayúsculas no cuentan); ponga otro nombre a uno de los dos`,
-  "name-reserved": ({ typed }) =>
-    `ningún asiento puede llamarse ${quoted(typed)}, que ya significa otra cosa en \`aim\``,
+  "name-reserved": ({ typed }) => `${quoted(typed)} ya significa otra cosa en este archivo; dé otro nombre`,
 
   "unknown-name": ({ of, typed, suggestion, choices }) => {
     const [none, many] = NAMES[of];
@@ -135,8 +136,30 @@ const phrase: ComplaintPhrases = {
     count === 0
       ? "ningún asiento dice `reference: true`; la disposición se arma alrededor de uno"
       : `${count} asientos dicen \`reference: true\`; la disposición se arma alrededor de uno solo`,
-  "not-yet-outline": () =>
-    "todavía no se leen cuartos que no son una caja; ponga `width`, `length` y `height` de la caja que tiene las bocinas",
+  "outline-with-size": ({ key }) =>
+    `${quoted(key)} es la medida de una caja, y este cuarto tiene un \`outline\`; deje uno de los dos`,
+  "walls-without-outline": () =>
+    "las paredes de una caja son left, front, right y back; los nombres de paredes van con un `outline`",
+  "walls-count": ({ corners, walls }) =>
+    `un contorno de ${corners} esquinas tiene ${corners} paredes, y se nombran ${walls}; cada una va de su esquina a la siguiente`,
+  "heights-count": ({ corners, heights }) =>
+    `${corners} esquinas piden ${corners} alturas en el mismo orden, y se dan ${heights}`,
+  "walls-cross": ({ first, second }) =>
+    `las paredes ${quoted(first)} y ${quoted(second)} se cruzan; las esquinas van en orden alrededor del cuarto`,
+  "wall-too-short": ({ wall, lengthMm, leastMm }) =>
+    `la pared ${quoted(wall)} mediría ${length(lengthMm)}, y lo mínimo es ${length(leastMm)}; revise sus dos esquinas`,
+  "ceiling-no-area": ({ ceiling }) =>
+    `las esquinas de ${quoted(ceiling)} no rodean un área; van en orden alrededor de ella`,
+  "not-one-plane": ({ ceiling, corner, byMm, mostMm }) =>
+    `la esquina ${corner} de ${quoted(ceiling)} queda ${length(byMm)} fuera del plano de las demás, y lo máximo es ${length(mostMm)}; mida otra vez su altura, o dé dos techos que se encuentren`,
+  "ceiling-outside": ({ ceiling, byMm }) =>
+    `${quoted(ceiling)} pasa ${length(byMm)} de las paredes; revise sus esquinas`,
+  "ceilings-overlap": ({ ceiling, other }) =>
+    `${quoted(ceiling)} y ${quoted(other)} se enciman en planta; revise sus esquinas`,
+  "ceiling-in-pieces": ({ pieces }) =>
+    `los techos con nombre dejan ${pieces} partes separadas del techo a \`height\`; nombre todas menos una en \`ceilings\`, para que cada una tenga su hoja`,
+  "no-main-ceiling": ({ choices }) =>
+    `no queda nada del techo a \`height\`, pues los que tienen nombre cubren el cuarto; use ${listed(choices, "o")}`,
 
   "tapes-count": ({ given, wanted }) =>
     `este punto se fija con ${wanted} cintas, y ${given.length === 0 ? "no hay ninguna" : `hay ${listed(given, "y")}`}; ponga ${wanted}`,
@@ -152,10 +175,10 @@ const phrase: ComplaintPhrases = {
     `el miembro a ${length(typedMm)} viene después del que está a ${length(beforeMm)}; van desde la pared indicada, cada uno más lejos que el anterior`,
   "member-outside": ({ byMm }) =>
     `este miembro empieza ${length(byMm)} más allá del final de la superficie; revise la cifra y la pared desde donde se cuenta`,
-  "spacing-under-width": ({ spacingMm, widthMm }) =>
-    `una separación de ${length(spacingMm)} es menor que el ancho de los miembros, ${length(widthMm)}`,
   "found-no-member": ({ number, count }) =>
     `aquí no hay miembro ${number}: el trazado tiene ${count}, contados desde la pared de la que se mide`,
+  "spacing-under-width": ({ spacingMm, widthMm }) =>
+    `una separación de ${length(spacingMm)} es menor que el ancho de los miembros, ${length(widthMm)}`,
   "smaller-than-opening": ({ flangeMm, openingMm }) =>
     `el borde, ${length(flangeMm)}, no cubre la abertura, ${length(openingMm)}; vea otra vez la hoja del fabricante`,
   "range-upside-down": ({ leastMm, mostMm }) =>

@@ -7,6 +7,7 @@ import { findings } from "./findings.js";
 import { found } from "./found.js";
 import { frame } from "./frame.js";
 import { labels } from "./labels.js";
+import { listening } from "./listening.js";
 import { marking } from "./marking.js";
 import { ruler } from "./ruler.js";
 import { schedules } from "./schedules.js";
@@ -28,5 +29,6 @@ export const spanish: typeof english = {
   strips,
   schedules,
   labels,
+  listening,
   ruler,
 };
