@@ -3,7 +3,7 @@ import { bodyOfShape, supportMm } from "../geometry/body.js";
 import { distanceToSegmentMm, isInside, offLineMm } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { times } from "../geometry/surface-point.js";
-import { edgesOn } from "../listen/edges.js";
+import { edgesOn, voidEdgesOn } from "../listen/edges.js";
 import { inward } from "../place/run.js";
 import type { Edge } from "../room/room.js";
 import { about, type Subject } from "./subject.js";
@@ -30,8 +30,9 @@ function edgesPassed({ surface, centre, distances }: Subject): readonly Edge[] {
   const over = distances.flatMap(({ what, mm }) =>
     what.kind === "edge" && mm < -EPSILON_MM ? [what.edge] : [],
   );
-  if (over.length > 0 || isInside(centre, surface.finished)) return over;
-  const nearestFirst = [...edgesOn(surface, "finish")].sort(
+  const inVoid = surface.voids.some(({ finished }) => isInside(centre, finished));
+  if (over.length > 0 || (isInside(centre, surface.finished) && !inVoid)) return over;
+  const nearestFirst = [...edgesOn(surface, "finish"), ...voidEdgesOn(surface, "finish")].sort(
     (a, b) => distanceToSegmentMm(centre, a) - distanceToSegmentMm(centre, b),
   );
   return nearestFirst.slice(0, 1);

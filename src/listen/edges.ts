@@ -1,27 +1,50 @@
 import { InternalError } from "../findings/internal-error.js";
+import { movedIn } from "../geometry/ring.js";
+import type { Polygon } from "../geometry/shape.js";
 import { directionOf, inner, minus, outer, plus, quarterTurn, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Edge, Faces, Surface } from "../room/room.js";
 
-/** The edges of a surface's outline as they stand on the faces asked for: bare framing, or with the walls boarded. */
+/**
+ * The edges of a surface's outline as they stand on the faces asked for: against bare framing, or with the walls
+ * boarded. Either way they are measured on the surface as it is when it is cut, which is boarded.
+ */
 export function edgesOn(surface: Surface, faces: Faces): readonly Edge[] {
-  if (faces === "framing") return surface.edges;
-  if (surface.finished.length !== surface.edges.length) {
-    throw new InternalError(`the finished outline of ${surface.name} has other corners than its edges`);
+  return onFaces(surface, faces);
+}
+
+/** The edges round what lies in the surface and is not of it. */
+export const voidEdgesOn = ({ voids }: Surface, faces: Faces): readonly Edge[] =>
+  voids.flatMap((each) => onFaces(each, faces));
+
+type Outlined = Pick<Surface, "name" | "edges" | "finished">;
+
+function onFaces(outlined: Outlined, faces: Faces): readonly Edge[] {
+  const { name, edges, finished } = outlined;
+  if (faces === "framing") return onBareWalls(edges);
+  if (finished.length !== edges.length) {
+    throw new InternalError(`the finished outline of ${name} has other corners than its edges`);
   }
-  return surface.edges.map((edge, index) => ({
+  return withCorners(edges, finished).map((edge) => ({ ...edge, boardMm: 0, slantMm: 0 }));
+}
+
+/** On a slope the surface's own board shifts where its face meets a wall; nothing shifts where all is square. */
+function onBareWalls(edges: readonly Edge[]): readonly Edge[] {
+  if (edges.every(({ slantMm }) => slantMm === 0)) return edges;
+  const corners = movedIn(edges.map(({ from, to, slantMm }) => ({ from, to, inMm: slantMm })));
+  return withCorners(edges, corners).map((edge) => ({
     ...edge,
-    from: cornerOf(surface, index),
-    to: cornerOf(surface, (index + 1) % surface.edges.length),
-    boardMm: 0,
+    boardMm: edge.boardMm - edge.slantMm,
+    slantMm: 0,
   }));
 }
 
-function cornerOf({ name, finished }: Surface, index: number): SurfacePoint {
-  const corner = finished[index];
-  if (corner === undefined) throw new InternalError(`no corner ${index} on ${name}`);
-  return corner;
-}
+const withCorners = (edges: readonly Edge[], corners: Polygon): readonly Edge[] =>
+  edges.map((edge, index) => ({
+    ...edge,
+    from: corners[index] ?? edge.from,
+    to: corners[(index + 1) % corners.length] ?? edge.to,
+  }));
 
 /** Where a straight line out of `from` first leaves the outline, and through which edge; null where it meets none. */
 export interface Exit {
@@ -57,11 +80,16 @@ function distanceAlong(edge: Edge, from: SurfacePoint, direction: SurfacePoint):
 /** Share of an edge's length that rounding may lose at a corner, so that no line slips out between two edges. */
 const SLACK = 1e-9;
 
-/** The edge that one looks at in a direction: of those that face it squarest, what it is along. */
+/** The edge that one looks at in a direction: of those that face it squarest, the furthest; what it is along. */
 export function edgeToward(surface: Surface, direction: SurfacePoint): string {
   const facing = (edge: Edge): number =>
     -inner(quarterTurn(directionOf(minus(edge.to, edge.from))), direction);
+  const far = (edge: Edge): number => inner(edge.from, direction);
+  const isBetter = (edge: Edge, best: Edge): boolean => {
+    const squarer = facing(edge) - facing(best);
+    return Math.abs(squarer) > SLACK ? squarer > 0 : far(edge) > far(best) + SLACK;
+  };
   const [first, ...others] = surface.edges;
   if (first === undefined) throw new InternalError(`${surface.name} has no edges`);
-  return others.reduce((best, edge) => (facing(edge) > facing(best) + SLACK ? edge : best), first).along;
+  return others.reduce((best, edge) => (isBetter(edge, best) ? edge : best), first).along;
 }

@@ -17,7 +17,7 @@ export interface FromRun {
  */
 export function fromRunOf(surface: Surface, lean: SurfacePoint): FromRun | null {
   if (surface.framing.kind === "unknown") return null;
-  const run = surface.framing.run === "u" ? surfacePoint(1, 0) : surfacePoint(0, 1);
+  const run = surface.framing.direction;
   const end = facing(run, lean);
   const side = facing(surfacePoint(run.v, run.u), lean);
   return {

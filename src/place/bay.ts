@@ -20,10 +20,14 @@ export function bayOf(mounted: Mounted): Bay | null {
   if (framing === null) return null;
   const away = awayFromWall(mounted.surface, framing);
   const members = framing.members.filter(repeats);
-  const passed = members.filter(({ from }) => inner(minus(mounted.centre, from), away) > 0);
+  const passed = numbersOf(members.filter(({ from }) => inner(minus(mounted.centre, from), away) > 0));
   const against = members.some((member) => standsAgainstWall(member, mounted.surface, framing));
-  return { number: Math.max(1, passed.length + (against ? 0 : 1)), from: framing.layout.from };
+  return { number: Math.max(1, passed.size + (against ? 0 : 1)), from: framing.layout.from };
 }
+
+/** In an L a joist's line may come twice; it is counted once. */
+const numbersOf = (members: readonly Member[]): ReadonlySet<number> =>
+  new Set(members.map(({ number }) => number));
 
 /** Nearer to the wall than its own width, a member leaves no bay that anybody would count. Our own choice. */
 function standsAgainstWall({ from, widthMm }: Member, surface: Surface, framing: KnownFraming): boolean {

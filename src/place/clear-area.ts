@@ -21,8 +21,17 @@ export function clearArea(surface: Surface, fitting: Fitting, neighbours: readon
 /** The same as if it were alone on the surface. */
 export function bareArea(surface: Surface, fitting: Fitting): Region {
   if (surface.framing.kind === "unknown") return [];
-  return leftBy(surface, [surface.finished], fixedObstacles(surface, fitting));
+  return leftBy(surface, wholeOf(surface), fixedObstacles(surface, fitting));
 }
+
+/** The finished surface without what lies in it and is not of it. */
+const wholeOf = ({ finished, voids }: Surface): Region =>
+  voids.length === 0
+    ? [finished]
+    : difference(
+        [finished],
+        voids.map((each) => each.finished),
+      );
 
 /** `bareArea` that works out each surface and fitting once: openings of one model on one ceiling share it. */
 export function rememberedAreas(): typeof bareArea {
@@ -79,5 +88,7 @@ export function clearTest(
   if (surface.framing.kind === "unknown") return () => false;
   const bodies = obstaclesOn(surface, fitting, neighbours).map(takenBy);
   return (centre) =>
-    isInside(centre, surface.finished) && bodies.every((body) => distanceToBodyMm(centre, body) >= 0);
+    isInside(centre, surface.finished) &&
+    !surface.voids.some(({ finished }) => isInside(centre, finished)) &&
+    bodies.every((body) => distanceToBodyMm(centre, body) >= 0);
 }

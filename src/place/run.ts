@@ -4,11 +4,9 @@ import type { Edge, Framing, Member, Surface } from "../room/room.js";
 
 type KnownFraming = Extract<Framing, { kind: "known" }>;
 
-const RUN: Readonly<Record<"u" | "v", SurfacePoint>> = { u: surfacePoint(1, 0), v: surfacePoint(0, 1) };
-
 /** The direction across the members that leads away from the wall that they are measured from, of length 1. */
 export function awayFromWall(surface: Surface, framing: KnownFraming): SurfacePoint {
-  const across = quarterTurn(RUN[framing.run]);
+  const across = quarterTurn(framing.direction);
   const edge = wallEdge(surface, framing);
   const leads = edge === undefined ? firstToLast(framing.members) : inward(edge);
   return inner(leads, across) < 0 ? times(across, -1) : across;
@@ -25,13 +23,13 @@ export const inward = ({ from, to }: Edge): SurfacePoint => quarterTurn(directio
 function firstToLast(members: readonly Member[]): SurfacePoint {
   const [first, ...others] = members;
   const last = others.at(-1);
-  return first === undefined || last === undefined ? RUN.u : minus(last.from, first.from);
+  return first === undefined || last === undefined ? surfacePoint(1, 0) : minus(last.from, first.from);
 }
 
 /** Whether a member lies along the run, as plates and blocking do not. */
-export function runsWithFraming({ from, to }: Member, { run }: KnownFraming): boolean {
+export function runsWithFraming({ from, to }: Member, { direction: run }: KnownFraming): boolean {
   const direction = directionOf(minus(to, from));
-  return Math.abs(inner(direction, RUN[run])) > ALONG;
+  return Math.abs(inner(direction, run)) > ALONG;
 }
 
 /** Cosine of 45 degrees: nearer to the run than to its square. */

@@ -1,6 +1,15 @@
 import { InternalError } from "../findings/internal-error.js";
-import { directionOf, inner, minus, outer, quarterTurn, surfacePoint } from "../geometry/surface-point.js";
-import { dot, type SurfacePoint, subtract, type Vector, vector } from "../geometry/vector.js";
+import {
+  directionOf,
+  inner,
+  lengthMm,
+  minus,
+  outer,
+  quarterTurn,
+  surfacePoint,
+  times,
+} from "../geometry/surface-point.js";
+import { dot, type SurfacePoint, subtract } from "../geometry/vector.js";
 import { type Faces, type Room, type Surface, surfaceNamed } from "../room/room.js";
 
 /** A tape over a surface: what it reads at a point, `inner(direction, point) + offsetMm`. */
@@ -9,9 +18,6 @@ export interface TapeLine {
   readonly direction: SurfacePoint;
   readonly offsetMm: number;
 }
-
-const UP = vector(0, 0, 1);
-const ON_FLOOR = vector(0, 0, 0);
 
 /**
  * The tape that hooks on a named wall, the floor or the ceiling, square to it, on the faces that the file's tapes
@@ -23,35 +29,41 @@ export function tapeLine(
   from: string,
   faces: Faces = room.measuredTo,
 ): TapeLine {
-  if (from === "floor") return squareTo(surface, { from, normal: UP, on: ON_FLOOR, boardMm: 0 });
-  if (from === "ceiling") return fromCeiling(surface, faces);
-  const wall = surfaceNamed(room, from);
-  const boardMm = faces === "finish" ? wall.boardMm : 0;
-  return squareTo(surface, { from, normal: wall.frame.n, on: wall.frame.origin, boardMm });
+  if (from === "floor") return plumb(surface);
+  if (from === "ceiling" || !room.walls.includes(from)) return fromEdge(surface, from, faces);
+  return alongSurface(surface, surfaceNamed(room, from), faces);
 }
 
-interface Face {
-  readonly from: string;
-  /** Into the room, of length 1. */
-  readonly normal: Vector;
-  readonly on: Vector;
-  readonly boardMm: number;
-}
+/** Height over the floor. */
+const plumb = ({ frame }: Surface): TapeLine => ({
+  from: "floor",
+  direction: { u: frame.u.z, v: frame.v.z },
+  offsetMm: frame.origin.z,
+});
 
-function squareTo({ frame }: Surface, { from, normal, on, boardMm }: Face): TapeLine {
+/**
+ * The tape lies on the surface, square to the line in which that meets the wall: over a slope it is longer than the
+ * same tape held level, and on finished faces the surface's own board shifts it too.
+ */
+function alongSurface({ frame, boardMm }: Surface, wall: Surface, faces: Faces): TapeLine {
+  const normal = wall.frame.n;
+  const direction = { u: dot(frame.u, normal), v: dot(frame.v, normal) };
+  const along = lengthMm(direction);
+  const shiftMm = faces === "finish" ? wall.boardMm - boardMm * dot(normal, frame.n) : 0;
+  const onFramingMm = dot(subtract(frame.origin, wall.frame.origin), normal);
   return {
-    from,
-    direction: { u: dot(frame.u, normal), v: dot(frame.v, normal) },
-    offsetMm: dot(subtract(frame.origin, on), normal) - boardMm,
+    from: wall.name,
+    direction: along === 0 ? direction : times(direction, 1 / along),
+    offsetMm: along === 0 ? 0 : (onFramingMm - shiftMm) / along,
   };
 }
 
-function fromCeiling(surface: Surface, faces: Faces): TapeLine {
-  const edge = surface.edges.find(({ along }) => along === "ceiling");
-  if (edge === undefined) throw new InternalError(`${surface.name} does not meet the ceiling`);
+function fromEdge(surface: Surface, from: string, faces: Faces): TapeLine {
+  const edge = surface.edges.find(({ along }) => along === from);
+  if (edge === undefined) throw new InternalError(`${surface.name} does not meet ${from}`);
   const inward = quarterTurn(directionOf(minus(edge.to, edge.from)));
   const boardMm = faces === "finish" ? edge.boardMm : 0;
-  return { from: "ceiling", direction: inward, offsetMm: -inner(inward, edge.from) - boardMm };
+  return { from, direction: inward, offsetMm: -inner(inward, edge.from) - boardMm };
 }
 
 /** What the tape reads at a point, in mm. */

@@ -6,7 +6,6 @@ import type { NameOf, Problem } from "../findings/complaint.js";
 
 /** Those of the problems that do not follow from one of them, or from what was already found. */
 export function ownProblems(problems: readonly Problem[], already: readonly Problem[]): readonly Problem[] {
-  const outline = problems.find(({ code }) => code === "not-yet-outline");
   const found = new Set(already.map(({ path }) => told(path)));
   const meant = new Set(problems.map(keyMeant));
   return problems.filter((problem) => {
@@ -14,7 +13,7 @@ export function ownProblems(problems: readonly Problem[], already: readonly Prob
     if (problem.code === "nothing-written" && found.has(place)) return false;
     if (problem.code === "missing-key" && meant.has(place)) return false;
     if (problem.code === "unknown-name" && meant.has(told([LISTS[problem.figures.of] ?? ""]))) return false;
-    return outline === undefined || problem === outline || !followsFromOutline(problem);
+    return true;
   });
 }
 
@@ -31,11 +30,4 @@ const told = (path: Problem["path"]): string => JSON.stringify(path);
 function keyMeant(problem: Problem): string | null {
   if (problem.code !== "unknown-key" || problem.figures.suggestion === null) return null;
   return told([...problem.path.slice(0, -1), problem.figures.suggestion]);
-}
-
-/** A room that is not a box has neither a box's sizes nor its names. */
-function followsFromOutline({ code, path: [block, key] }: Problem): boolean {
-  if (code === "not-yet-outline") return true;
-  if (code === "missing-key") return block === "room" && key !== "measured_to";
-  return code === "unknown-key" && (block === "framing" || block === "surfaces");
 }

@@ -1,7 +1,9 @@
 import type { NameOf, Problem } from "../findings/complaint.js";
 import type { Locate } from "./complaint.js";
 import { valueAt } from "./issues.js";
+import { indices, keysAt, surfaceNames, textAt, wallNames } from "./names.js";
 import type { Path } from "./room.js";
+import { shapeProblems } from "./shape-problems.js";
 import { shown } from "./shown.js";
 import { suggest } from "./suggest.js";
 import type { Tree } from "./tree.js";
@@ -11,8 +13,6 @@ import type { Tree } from "./tree.js";
  * that a wrong name is told in the same go as a wrong figure anywhere else.
  */
 
-export const BOX_WALLS = ["left", "front", "right", "back"] as const;
-export const BOX_SURFACES = ["ceiling", ...BOX_WALLS] as const;
 /** A loudspeaker may be turned toward these besides seats. */
 export const REFERENCE = "reference";
 export const NO_AIM = "none";
@@ -26,28 +26,9 @@ export function problemsAcross(tree: Tree, locate: Locate): readonly Problem[] {
     ...seatProblems(tree),
     ...speakerProblems(tree),
     ...acceptProblems(tree),
-    // The walls of a room that is not a box have names of their own, which this version does not read.
-    ...(isBox(tree) ? boxProblems(tree) : []),
+    ...shapeProblems(tree, locate),
+    ...placeProblems(tree),
   ];
-}
-
-const isBox = (tree: Tree): boolean =>
-  ["outline", "walls", "ceilings"].every((key) => valueAt(tree, ["room", key]) === undefined);
-
-/** How many entries the list at the path has; 0 where it is no list. */
-function indices(tree: Tree, path: Path): readonly number[] {
-  const list = valueAt(tree, path);
-  return Array.isArray(list) ? [...list.keys()] : [];
-}
-
-function keysAt(tree: Tree, path: Path): readonly string[] {
-  const map = valueAt(tree, path);
-  return typeof map === "object" && map !== null && !Array.isArray(map) ? Object.keys(map) : [];
-}
-
-function textAt(tree: Tree, path: Path): string | null {
-  const value = valueAt(tree, path);
-  return typeof value === "string" ? value : null;
 }
 
 const textsAt = (tree: Tree, list: string, key: string): readonly string[] =>
@@ -138,25 +119,27 @@ function acceptProblems(tree: Tree): readonly Problem[] {
   });
 }
 
-const PLAN: readonly string[] = BOX_WALLS;
-const ANYWHERE: readonly string[] = [...BOX_WALLS, "up", "down"];
-
-/** Walls and surfaces of a box. */
-function boxProblems(tree: Tree): readonly Problem[] {
+/** Walls and surfaces by their names. */
+function placeProblems(tree: Tree): readonly Problem[] {
+  const plan = wallNames(tree);
+  const anywhere = [...plan, "up", "down"];
   const each = (list: string, keys: readonly string[], choices: readonly string[]) =>
     indices(tree, [list]).flatMap((index) =>
       keys.flatMap((key) => tapeProblems(tree, [list, index, key], choices)),
     );
   return [
     ...["speakers", "obstructions"].flatMap((list) => surfaceProblems(tree, list)),
-    ...each("speakers", ["at", "hold"], ANYWHERE),
-    ...each("obstructions", ["at", "corner", "opposite"], ANYWHERE),
-    ...each("seats", ["at"], PLAN),
-    ...indices(tree, ["speakers"]).flatMap((index) => aimProblems(tree, ["speakers", index, "aim"])),
-    ...tapeProblems(tree, ["equipment", "at"], PLAN),
+    ...each("speakers", ["at", "hold"], anywhere),
+    ...each("obstructions", ["at", "corner", "opposite"], anywhere),
+    ...each("seats", ["at"], plan),
+    ...indices(tree, ["speakers"]).flatMap((index) =>
+      aimProblems(tree, ["speakers", index, "aim"], { plan, anywhere }),
+    ),
+    ...tapeProblems(tree, ["equipment", "at"], plan),
+    ...["framing", "surfaces"].flatMap((block) => keyProblems(tree, block)),
     ...keysAt(tree, ["framing"]).flatMap((surface) => {
       const path = ["framing", surface, "from"];
-      return lookUp(textAt(tree, path), path, { of: "wall", choices: BOX_WALLS });
+      return lookUp(textAt(tree, path), path, { of: "wall", choices: plan });
     }),
   ];
 }
@@ -164,14 +147,32 @@ function boxProblems(tree: Tree): readonly Problem[] {
 function surfaceProblems(tree: Tree, list: string): readonly Problem[] {
   return indices(tree, [list]).flatMap((index) => {
     const path = [list, index, "on"];
-    return lookUp(textAt(tree, path), path, { of: "surface", choices: BOX_SURFACES });
+    return lookUp(textAt(tree, path), path, { of: "surface", choices: surfaceNames(tree) });
   });
 }
 
+/** Keys of a block that is by surface. A key that is already there is not the one that was meant. */
+function keyProblems(tree: Tree, block: string): readonly Problem[] {
+  const choices = surfaceNames(tree);
+  const keys = keysAt(tree, [block]);
+  return keys
+    .filter((key) => !choices.includes(key))
+    .map((key): Problem => {
+      const absent = choices.filter((choice) => !keys.includes(choice));
+      const figures = { key: shown(key), suggestion: suggest(key, absent), choices };
+      return { code: "unknown-key", path: [block, key], at: "key", figures };
+    });
+}
+
+interface Choices {
+  readonly plan: readonly string[];
+  readonly anywhere: readonly string[];
+}
+
 /** A point to aim at is a map of tapes, or has its tapes under `at`. */
-function aimProblems(tree: Tree, path: Path): readonly Problem[] {
+function aimProblems(tree: Tree, path: Path, { plan, anywhere }: Choices): readonly Problem[] {
   const nested = valueAt(tree, [...path, "at"]) !== undefined;
-  return nested ? tapeProblems(tree, [...path, "at"], PLAN) : tapeProblems(tree, path, ANYWHERE);
+  return nested ? tapeProblems(tree, [...path, "at"], plan) : tapeProblems(tree, path, anywhere);
 }
 
 function tapeProblems(tree: Tree, path: Path, choices: readonly string[]): readonly Problem[] {

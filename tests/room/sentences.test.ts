@@ -22,6 +22,10 @@ const FILES: readonly (string | Uint8Array)[] = [
   "- a",
   Array.from({ length: 200 }, (_, index) => `key-${index}: 1`).join("\n"),
   changed("name: Willow Bend snug", 'name: "a\\tb"'),
+  changed(
+    "  measured_to: framing",
+    `  measured_to: framing\n  ceilings:\n    - { name: all, corners: [[0, 0], [13' 4", 0], [13' 4", 18' 8"], [0, 18' 8"]], height: 7' }`,
+  ),
 ];
 
 const complaints: readonly Complaint[] = [

@@ -486,15 +486,80 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     figures: { suggestion: "length" },
   },
   "a third language": { from: "[en, es]", to: "▶[en, es, en]", code: "too-many" },
-  "a room that is not a box": {
+  "the size of a box beside an outline": {
     from: `  width: 13' 4"\n  length: 18' 8"\n`,
-    to: `  outline: ▶[[0, 0], [0, 5 m], [4 m, 5 m], [5 m, 0]]\n`,
-    code: "not-yet-outline",
+    to: `  ▶width: 13' 4"\n  outline: [[0, 0], [13' 4", 0], [13' 4", 18' 8"], [0, 18' 8"]]\n  walls: [front, right, back, left]\n`,
+    code: "outline-with-size",
+    figures: { key: "width" },
   },
-  "ceilings that are not one plane": {
+  "names of walls in a box": {
     from: "  measured_to: framing",
-    to: "  measured_to: framing\n  ceilings:\n    ▶- { name: soffit }",
-    code: "not-yet-outline",
+    to: "  measured_to: framing\n  ▶walls: [left, front, right, back]",
+    code: "walls-without-outline",
+  },
+  "fewer walls than corners": {
+    from: `  width: 13' 4"\n  length: 18' 8"\n`,
+    to: `  outline: [[0, 0], [13' 4", 0], [13' 4", 18' 8"], [9', 20'], [0, 18' 8"]]\n  walls: ▶[front, right, back, left]\n`,
+    code: "walls-count",
+    figures: { corners: 5, walls: 4 },
+  },
+  "fewer heights than corners": {
+    from: "  measured_to: framing",
+    to: "  measured_to: framing\n  ceilings:\n    - { name: slope, corners: [[0, 0], [5', 0], [5', 5'], [0, 5']], heights: ▶[7', 7', 8'] }",
+    code: "heights-count",
+    figures: { corners: 4, heights: 3 },
+  },
+  "a ceiling without a height": {
+    from: "  measured_to: framing",
+    to: "  measured_to: framing\n  ceilings:\n    - ▶{ name: soffit, corners: [[0, 0], [5', 0], [5', 5']] }",
+    code: "missing-key",
+  },
+  "a ceiling with a name that means something else": {
+    from: "  measured_to: framing",
+    to: "  measured_to: framing\n  ceilings:\n    - { name: ▶floor, corners: [[0, 0], [5', 0], [5', 5']], height: 7' }",
+    code: "name-reserved",
+    figures: { typed: "floor" },
+  },
+  "walls that cross": {
+    from: `  width: 13' 4"\n  length: 18' 8"\n`,
+    to: `  outline: ▶[[0, 0], [13' 4", 18' 8"], [13' 4", 0], [0, 18' 8"]]\n  walls: [front, right, back, left]\n`,
+    code: "walls-cross",
+  },
+  "a wall as short as a slip": {
+    from: `  width: 13' 4"\n  length: 18' 8"\n`,
+    to: `  outline: ▶[[0, 0], [13' 4", 0], [13' 4", 18' 8"], [1/8", 18' 8"], [0, 18' 8"]]\n  walls: [front, right, back, slip, left]\n`,
+    code: "wall-too-short",
+    figures: { wall: "slip" },
+  },
+  "a ceiling round nothing": {
+    from: "  measured_to: framing",
+    to: `  measured_to: framing\n  ceilings:\n    - { name: soffit, corners: ▶[[0, 0], [5', 0], [2', 0]], height: 7' }`,
+    code: "ceiling-no-area",
+    figures: { ceiling: "soffit" },
+  },
+  "a slope that is no plane": {
+    from: "  measured_to: framing",
+    to: `  measured_to: framing\n  ceilings:\n    - { name: slope, corners: [[0, 0], [5', 0], [5', 5'], [0, 5']], heights: ▶[7', 7', 8', 8' 6"] }`,
+    code: "not-one-plane",
+    figures: { ceiling: "slope", mostMm: 3 },
+  },
+  "a soffit past a wall": {
+    from: "  measured_to: framing",
+    to: `  measured_to: framing\n  ceilings:\n    - { name: soffit, corners: ▶[[0, 0], [14' 4", 0], [14' 4", 2'], [0, 2']], height: 7' }`,
+    code: "ceiling-outside",
+    figures: { ceiling: "soffit" },
+  },
+  "soffits over each other": {
+    from: "  measured_to: framing",
+    to: `  measured_to: framing\n  ceilings:\n    - { name: one, corners: [[0, 0], [2', 0], [2', 9'], [0, 9']], height: 7' }\n    - { name: two, corners: ▶[[0, 0], [9', 0], [9', 2'], [0, 2']], height: 7' }`,
+    code: "ceilings-overlap",
+    figures: { ceiling: "one", other: "two" },
+  },
+  "a beam that parts the ceiling": {
+    from: "  measured_to: framing",
+    to: `  measured_to: framing\n  ▶ceilings:\n    - { name: beam, corners: [[0, 5'], [13' 4", 5'], [13' 4", 6'], [0, 6']], height: 8' }`,
+    code: "ceiling-in-pieces",
+    figures: { pieces: 2 },
   },
 };
 

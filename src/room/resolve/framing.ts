@@ -1,15 +1,13 @@
 import type { Problem } from "../../findings/complaint.js";
-import { rectangle } from "../../geometry/convex.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { Polygon } from "../../geometry/shape.js";
-import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Edge, Faces, Framing, Layout, Member, Path } from "../room.js";
 import type { FramingFile } from "../schema/framing.js";
 import type { RoomFile } from "../schema.js";
 import { centresOf } from "./centres.js";
 import { asFound, type Centre } from "./found.js";
 import { andThen, type Resolved, refused, resolved } from "./resolved.js";
-import { type Axis, crossing, pointIn, type Strip, stripOf } from "./strip.js";
+import { behind, beyond, pointIn, type Strip, stretchesOf, stripOf } from "./strip.js";
 import { structureOf } from "./structure.js";
 import type { BareSurface } from "./surfaces.js";
 
@@ -18,10 +16,11 @@ export function framingOf(surface: BareSurface, file: RoomFile, faces: Faces): R
   const entry = entryOf(surface.name, file);
   if (entry === undefined) return resolved({ kind: "unknown" });
   const path: Path = ["framing", surface.name];
-  const run = "run" in entry && entry.run === "left-right" ? "u" : "v";
-  const edge = edgeToMeasureFrom(surface, entry.from, run);
-  if (edge === undefined) return refused(wrongFrom(surface, entry.from, { run, path }));
-  const strip = stripOf(surface, edge, run);
+  const stray = strayKeys(entry, surface, path);
+  if (stray.length > 0) return refused(...stray);
+  const edge = edgesToMeasureFrom(surface, entry).find(({ along }) => along === entry.from);
+  if (edge === undefined) return refused(wrongFrom(surface, entry, path));
+  const strip = stripOf(surface, edge);
   const shiftMm = faces === "finish" ? edge.boardMm : 0;
   const options = { strip, shiftMm, path };
   const laid = centresOf(entry, options);
@@ -29,25 +28,39 @@ export function framingOf(surface: BareSurface, file: RoomFile, faces: Faces): R
   return andThen(found, (centres) => known(entry, strip, { centres, surface }));
 }
 
+/** Keys that belong to the other kind of surface, and the one that a ceiling wants. */
+function strayKeys(entry: FramingFile, { kind }: BareSurface, path: Path): readonly Problem[] {
+  const wallKeys = ["plates", "end_studs"].filter((key) => key in entry);
+  const stray = kind === "wall" ? ("run" in entry ? ["run"] : []) : wallKeys;
+  const choices = Object.keys(entry).filter((key) => !stray.includes(key));
+  const unknown = stray.map(
+    (key): Problem => ({
+      code: "unknown-key",
+      path: [...path, key],
+      at: "key",
+      figures: { key, suggestion: null, choices },
+    }),
+  );
+  if (kind === "wall" || entry.run !== undefined) return unknown;
+  return [...unknown, { code: "missing-key", path: [...path, "run"], at: "value", figures: { key: "run" } }];
+}
+
 const entryOf = (name: string, { framing }: RoomFile): FramingFile | undefined =>
   Object.entries(framing ?? {}).find(([surface]) => surface === name)?.[1];
 
-/** Walls that members of that run can be measured from: the edges that they run along. */
-const edgesAlong = ({ edges }: BareSurface, run: Axis): readonly Edge[] =>
-  edges.filter(({ along, from, to }) => {
-    const isWall = along !== "floor" && along !== "ceiling";
-    return isWall && Math.abs(from[crossing(run)] - to[crossing(run)]) <= EPSILON_MM;
-  });
+/** Walls that the members can be measured from: the edges that they run along. */
+function edgesToMeasureFrom({ kind, edges }: BareSurface, { run }: FramingFile): readonly Edge[] {
+  const axis = kind === "wall" ? "v" : run === "left-right" ? "u" : run === "front-back" ? "v" : null;
+  if (axis === null) return edges;
+  const across = axis === "u" ? "v" : "u";
+  return edges.filter(
+    ({ along, from, to }) => along !== "floor" && Math.abs(from[across] - to[across]) <= EPSILON_MM,
+  );
+}
 
-const edgeToMeasureFrom = (surface: BareSurface, wall: string, run: Axis): Edge | undefined =>
-  edgesAlong(surface, run).find(({ along }) => along === wall);
-
-function wrongFrom(
-  surface: BareSurface,
-  from: string,
-  { run, path }: { readonly run: Axis; readonly path: Path },
-): Problem {
-  const choices = edgesAlong(surface, run).map(({ along }) => along);
+function wrongFrom(surface: BareSurface, entry: FramingFile, path: Path): Problem {
+  const { from } = entry;
+  const choices = [...new Set(edgesToMeasureFrom(surface, entry).map(({ along }) => along))];
   return { code: "framing-from", path: [...path, "from"], at: "value", figures: { from, choices } };
 }
 
@@ -61,26 +74,38 @@ function known(entry: FramingFile, strip: Strip, { centres, surface }: Parts): F
   const { widthMm, depthMm } = entry.member;
   const basis = centres.every(({ basis }) => basis === "measured") ? "measured" : "assumed";
   const structure = structureOf(entry, { surface, strip });
-  const members = centres.map(
-    (centre, index): Member => ({
-      number: index + 1,
-      kind: surface.kind === "ceiling" ? "joist" : "stud",
-      from: pointIn(strip, centre.mm, structure.clearMm[0]),
-      to: pointIn(strip, centre.mm, structure.clearMm[1]),
-      widthMm,
-      depthMm,
-      basis: centre.basis,
-      found: centre.found,
-    }),
+  const members = centres.flatMap((centre, index) =>
+    stretchesOf(strip, { fromMm: centre.mm, widthMm }, structure.clear).map(
+      ([low, high]): Member => ({
+        number: index + 1,
+        kind: surface.kind === "ceiling" ? "joist" : "stud",
+        from: pointIn(strip, centre.mm, low),
+        to: pointIn(strip, centre.mm, high),
+        widthMm,
+        depthMm,
+        basis: centre.basis,
+        found: centre.found,
+      }),
+    ),
   );
   return {
     kind: "known",
     layout: layoutOf(entry, basis),
-    run: strip.along,
+    run: Math.abs(strip.along.u) > Math.abs(strip.along.v) ? "u" : "v",
+    direction: strip.along,
     members: [...members, ...structure.members],
-    unknown: entry.at === undefined ? [] : beyond((centres.at(-1)?.mm ?? 0) + widthMm / 2, strip),
+    unknown: [...pastLast(entry, strip, centres), ...behind(strip)],
     cavityMm: cavityMm(entry),
+    engineered: entry.engineered ?? false,
+    bearing: entry.bearing ?? true,
   };
+}
+
+/** The stretch past the last measured member: nobody has said what is there. */
+function pastLast(entry: FramingFile, strip: Strip, centres: readonly Centre[]): readonly Polygon[] {
+  if (entry.at === undefined) return [];
+  const fromMm = (centres.at(-1)?.mm ?? 0) + entry.member.widthMm / 2;
+  return fromMm >= strip.extentMm - EPSILON_MM ? [] : beyond(strip, fromMm);
 }
 
 const layoutOf = (entry: FramingFile, basis: Layout["basis"]): Layout => ({
@@ -92,22 +117,3 @@ const layoutOf = (entry: FramingFile, basis: Layout["basis"]): Layout => ({
 
 const cavityMm = ({ cavity, member }: FramingFile): number =>
   cavity === "open" ? Number.POSITIVE_INFINITY : (cavity ?? member.depthMm);
-
-/** The stretch past the last measured member: nobody has said what is there. */
-function beyond(fromMm: number, strip: Strip): readonly Polygon[] {
-  if (fromMm >= strip.extentMm - EPSILON_MM) return [];
-  const [low, high] = strip.alongMm;
-  const corners = [
-    pointIn(strip, fromMm, low),
-    pointIn(strip, strip.extentMm, low),
-    pointIn(strip, strip.extentMm, high),
-    pointIn(strip, fromMm, high),
-  ];
-  return [rectangleRound(corners)];
-}
-
-function rectangleRound(points: readonly SurfacePoint[]): Polygon {
-  const us = points.map(({ u }) => u);
-  const vs = points.map(({ v }) => v);
-  return rectangle({ u: Math.min(...us), v: Math.min(...vs) }, { u: Math.max(...us), v: Math.max(...vs) });
-}

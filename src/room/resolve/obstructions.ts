@@ -1,14 +1,13 @@
-import type { Frame } from "../../geometry/frame.js";
 import type { Area } from "../../geometry/shape.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Obstruction, Path } from "../room.js";
 import type { ObstructionFile } from "../schema/obstructions.js";
 import { andThen, type Resolved, together } from "./resolved.js";
 import type { Shell } from "./shell.js";
-import { fixOn } from "./tapes.js";
+import { fixOn, type GroundSurface } from "./tapes.js";
 
 export interface ObstructionPlace {
-  readonly surface: { readonly name: string; readonly frame: Frame };
+  readonly surface: GroundSurface;
   readonly shell: Shell;
   readonly path: Path;
 }
@@ -36,7 +35,8 @@ function areaOf(entry: ObstructionFile, { surface, shell, path }: ObstructionPla
   return andThen(corners, ({ corner, opposite }) => rectangleBetween(corner.centre, opposite.centre));
 }
 
-const rectangleBetween = (a: SurfacePoint, b: SurfacePoint): Area => ({
+/** The rectangle whose opposite corners these are. */
+export const rectangleBetween = (a: SurfacePoint, b: SurfacePoint): Area => ({
   kind: "rectangle",
   min: { u: Math.min(a.u, b.u), v: Math.min(a.v, b.v) },
   max: { u: Math.max(a.u, b.u), v: Math.max(a.v, b.v) },

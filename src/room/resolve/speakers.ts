@@ -4,6 +4,7 @@ import { NO_AIM, REFERENCE } from "../references.js";
 import type { Model, Path, Position, Seat, Speaker, Target } from "../room.js";
 import type { SpeakerFile } from "../schema/speakers.js";
 import type { RoomFile } from "../schema.js";
+import { viaOf } from "./cabling.js";
 import { all, andThen, type Resolved, refused, resolved, together } from "./resolved.js";
 import { referenceOf } from "./seats.js";
 import type { Shell } from "./shell.js";
@@ -25,8 +26,12 @@ function speakerOf(entry: SpeakerFile, place: SpeakerPlace, path: Path): Resolve
   const model = place.models.get(entry.model);
   if (model === undefined) throw new InternalError(`no model named ${entry.model}`);
   const turnDeg = entry.turn ?? 0;
-  const parts = together({ position: positionOf(entry, place, path), target: targetOf(entry, place, path) });
-  return andThen(parts, ({ position, target }) => ({
+  const parts = together({
+    position: positionOf(entry, place, path),
+    target: targetOf(entry, place, path),
+    via: viaOf(entry.cable?.via ?? [], place, [...path, "cable", "via"]),
+  });
+  return andThen(parts, ({ position, target, via }) => ({
     id: entry.id,
     channel: entry.channel,
     model,
@@ -37,7 +42,7 @@ function speakerOf(entry: SpeakerFile, place: SpeakerPlace, path: Path): Resolve
     flange: turned(model.flange, turnDeg),
     target,
     amplifierChannel: entry.amplifier ?? null,
-    cable: cableOf(entry),
+    cable: { ...cableOf(entry), via },
     path,
   }));
 }
@@ -48,10 +53,12 @@ function turned(shape: Shape, turnDeg: number): Shape {
   return { kind: "rectangle", widthMm: shape.heightMm, heightMm: shape.widthMm };
 }
 
-const cableOf = ({ cable }: SpeakerFile): Speaker["cable"] => ({
+const cableOf = ({ cable }: SpeakerFile): Omit<Speaker["cable"], "via"> => ({
   gauge: cable?.gauge ?? null,
   conductors: cable?.conductors ?? null,
   lengthMm: cable?.length ?? null,
+  areaMm2: cable?.size ?? null,
+  wiring: cable?.wiring ?? null,
 });
 
 function surfaceOf({ on }: SpeakerFile, surfaces: readonly BareSurface[]): BareSurface {
@@ -67,7 +74,7 @@ function positionOf(entry: SpeakerFile, { shell, surfaces }: SpeakerPlace, path:
     return andThen(fixed, ({ centre, tapes }) => ({ kind: "given", centre, tapes }));
   }
   const hold = entry.hold ?? {};
-  const ground = groundOf(surface.name, surface.frame);
+  const ground = groundOf(surface);
   const stray = strayTapes(hold, ground, { shell, path: [...path, "hold"] });
   if (stray.length > 0) return refused(...stray);
   return resolved({ kind: "best", hold: tapesOf(hold), mirror: entry.mirror ?? null });

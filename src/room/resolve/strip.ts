@@ -1,44 +1,96 @@
+import { EPSILON_MM } from "../../geometry/epsilon.js";
+import { cutOff, spansInside } from "../../geometry/ring.js";
+import type { Polygon } from "../../geometry/shape.js";
+import {
+  directionOf,
+  inner,
+  minus,
+  plus,
+  quarterTurn,
+  surfacePoint,
+  times,
+} from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Edge } from "../room.js";
 import type { BareSurface } from "./surfaces.js";
 
-export type Axis = "u" | "v";
-
-export const crossing = (axis: Axis): Axis => (axis === "u" ? "v" : "u");
-
-/** A surface as a strip of members: `along` is the axis that they run on, `across` the one that they are counted on. */
+/** A surface as a strip of members that run as the edge does that they are measured from. */
 export interface Strip {
-  readonly along: Axis;
-  readonly across: Axis;
-  /** Ends of the surface across the members: the edge that is measured from, and the way into the surface. */
+  /** Directions of length 1: as the members run, up or to the right; and away from the edge, into the surface. */
+  readonly along: SurfacePoint;
+  readonly away: SurfacePoint;
+  /** `away` · p on the edge that is measured from. */
   readonly startMm: number;
-  readonly sign: 1 | -1;
+  /** From that edge to the furthest corner. */
   readonly extentMm: number;
-  /** Ends of the surface along the members. */
-  readonly alongMm: readonly [number, number];
+  readonly outline: Polygon;
 }
 
-/** The surface as members of that run see it, measured from the edge. */
-export function stripOf({ edges }: BareSurface, edge: Edge, along: Axis): Strip {
-  const across = crossing(along);
-  const ends = (axis: Axis): readonly [number, number] => {
-    const places = edges.map(({ from }) => from[axis]);
-    return [Math.min(...places), Math.max(...places)];
-  };
-  const [low, high] = ends(across);
-  const isLow = edge.from[across] - low <= high - edge.from[across];
+/** The surface as members along that edge see it. */
+export function stripOf({ edges }: BareSurface, edge: Edge): Strip {
+  const run = directionOf(minus(edge.to, edge.from));
+  const away = quarterTurn(run);
+  const startMm = inner(away, edge.from);
+  const outline = edges.map(({ from }) => from);
   return {
-    along,
-    across,
-    startMm: isLow ? low : high,
-    sign: isLow ? 1 : -1,
-    extentMm: high - low,
-    alongMm: ends(along),
+    along: run.u + run.v < 0 ? times(run, -1) : run,
+    away,
+    startMm,
+    extentMm: Math.max(...outline.map((corner) => inner(away, corner))) - startMm,
+    outline,
   };
 }
 
-/** The surface point so far from the wall that is measured from, and so far along the members. */
-export function pointIn({ along, startMm, sign }: Strip, fromMm: number, alongMm: number): SurfacePoint {
-  const across = startMm + sign * fromMm;
-  return along === "u" ? { u: alongMm, v: across } : { u: across, v: alongMm };
+/** The surface point so far from the edge that is measured from, and at that place along the members. */
+export function pointIn({ along, away, startMm }: Strip, fromMm: number, alongMm: number): SurfacePoint {
+  const { u, v } = plus(times(away, startMm + fromMm), times(along, alongMm));
+  // Adding 0 turns a -0 into 0.
+  return surfacePoint(u + 0, v + 0);
+}
+
+/**
+ * The stretches of a member in an outline of its surface, by their places along it: of its centre line and both its
+ * sides together, so that one that stands half in the surface is there too.
+ */
+export function stretchesOf(
+  strip: Strip,
+  { fromMm, widthMm }: { readonly fromMm: number; readonly widthMm: number },
+  outline: Polygon = strip.outline,
+): readonly (readonly [number, number])[] {
+  const { along, away, startMm, extentMm } = strip;
+  const spans = [-0.5, 0, 0.5].flatMap((part) => {
+    const inside = Math.min(Math.max(fromMm + part * widthMm, EPSILON_MM), extentMm - EPSILON_MM);
+    return spansInside(outline, { origin: times(away, startMm + inside), direction: along });
+  });
+  return joined(spans);
+}
+
+/** Stretches that overlap are one. */
+function joined(spans: readonly (readonly [number, number])[]): readonly (readonly [number, number])[] {
+  const found: (readonly [number, number])[] = [];
+  for (const [from, to] of [...spans].sort(([a], [b]) => a - b)) {
+    const last = found.at(-1);
+    if (last === undefined || from > last[1]) found.push([from, to]);
+    else found.splice(-1, 1, [last[0], Math.max(last[1], to)]);
+  }
+  return found;
+}
+
+/** What of the surface lies further from the edge than that; none where nothing does. */
+export function beyond({ away, startMm, outline }: Strip, fromMm: number): readonly Polygon[] {
+  return someOf(cutOff(outline, away, startMm + fromMm));
+}
+
+/** What lies behind the edge that is measured from, as a leg of an L may. */
+export function behind({ away, startMm, outline }: Strip): readonly Polygon[] {
+  return someOf(cutOff(outline, times(away, -1), -startMm + EPSILON_MM));
+}
+
+/** The outline from its lowest corner on, the leftmost of several; none where it has no area. */
+function someOf(outline: Polygon): readonly Polygon[] {
+  const polygon = outline.map(({ u, v }) => surfacePoint(u + 0, v + 0));
+  const lowest = [...polygon].sort((a, b) => a.v - b.v || a.u - b.u)[0];
+  if (polygon.length < 3 || lowest === undefined) return [];
+  const first = polygon.indexOf(lowest);
+  return [[...polygon.slice(first), ...polygon.slice(0, first)]];
 }

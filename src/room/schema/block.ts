@@ -14,3 +14,12 @@ export function block<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
 
 /** The keys that there are, from the message of an issue about one too many. */
 export const knownKeys = (message: string): readonly string[] => message.split(BETWEEN_KEYS);
+
+/**
+ * A map by the names of surfaces: those of a box, and any that the room gives itself. Whether there is a surface of
+ * that name is checked over the whole file.
+ */
+export const byName = <Shape extends z.core.$ZodLooseShape, Other extends z.core.SomeType>(
+  shape: Shape,
+  other: Other,
+) => z.object(shape).catchall(other);

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { isLumberName, LUMBER, LUMBER_NAMES } from "../../standards/lumber.js";
 import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
-import { block } from "./block.js";
+import { block, byName } from "./block.js";
 import { complain } from "./complain.js";
 import { CAVITY, MEMBER_SHIFT, MEMBER_SIDE, MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
@@ -86,12 +86,20 @@ const common = (texts: Texts) => ({
     "Which line of a member the figures are to; its centre unless said",
   ).optional(),
   cavity: cavity.optional(),
+  engineered: trueOrFalse(
+    "I-joists, trusses or laminated members, which are bored only as their maker says; false unless said",
+  ).optional(),
   found: found(texts).optional(),
 });
 
+const run = word(
+  ["left-right", "front-back", "along"],
+  "Which way the members run; along: as the wall does that they are measured from",
+);
+
 const ceilingFraming = (texts: Texts) =>
   block({
-    run: word(["left-right", "front-back"], "Which way the members run"),
+    run,
     ...common(texts),
   }).describe("Joists");
 
@@ -106,17 +114,31 @@ const wallFraming = (texts: Texts) =>
     ...common(texts),
     plates: plates.optional(),
     end_studs: trueOrFalse("A stud at both ends of the wall; true unless said").optional(),
+    bearing: trueOrFalse("An outside wall, or one that carries; true unless said").optional(),
   }).describe("Studs and plates of the wall");
 
-export const framingSchema = (texts: Texts) =>
+/** Of a surface with a name of its own: whether it is a ceiling or a wall is known once the room stands. */
+const namedFraming = (texts: Texts) =>
   block({
-    ceiling: ceilingFraming(texts).optional(),
-    left: wallFraming(texts).optional(),
-    right: wallFraming(texts).optional(),
-    front: wallFraming(texts).optional(),
-    back: wallFraming(texts).optional(),
-  }).describe("Members' centres by surface; a surface without an entry is unknown framing");
+    run: run.optional(),
+    ...common(texts),
+    plates: plates.optional(),
+    end_studs: trueOrFalse("A stud at both ends of the wall; true unless said").optional(),
+    bearing: trueOrFalse("An outside wall, or one that carries; true unless said").optional(),
+  }).describe("Joists of a ceiling, or studs and plates of a wall");
 
-export type WallFramingFile = z.output<ReturnType<typeof wallFraming>>;
-export type FramingFile = z.output<ReturnType<typeof ceilingFraming>> | WallFramingFile;
+export const framingSchema = (texts: Texts) =>
+  byName(
+    {
+      ceiling: ceilingFraming(texts).optional(),
+      left: wallFraming(texts).optional(),
+      right: wallFraming(texts).optional(),
+      front: wallFraming(texts).optional(),
+      back: wallFraming(texts).optional(),
+    },
+    namedFraming(texts),
+  ).describe("Members' centres by surface; a surface without an entry is unknown framing");
+
+/** The framing of any surface; which keys belong to it, its kind says. */
+export type FramingFile = z.output<ReturnType<typeof namedFraming>>;
 export type FoundFile = NonNullable<FramingFile["found"]>[number];

@@ -1,32 +1,67 @@
 import { z } from "zod";
-import { block } from "./block.js";
-import { complain } from "./complain.js";
-import { BOARD, BUILD_UP } from "./limits.js";
+import { block, byName } from "./block.js";
+import { BOARD, BUILD_UP, TAPE } from "./limits.js";
 import { length } from "./measures.js";
 import { roomSide } from "./tapes.js";
-import { type Texts, trueOrFalse, word } from "./texts.js";
+import { id, type Texts, trueOrFalse, word } from "./texts.js";
 
-/** A part of the format that this version reads and refuses, saying so. */
-const notYet = (description: string) =>
-  z
-    .unknown()
-    .superRefine((written, context) => {
-      if (written !== undefined) complain(context, "not-yet-outline", {});
-    })
-    .optional()
-    .describe(description);
+/** Most corners of a room or of one of its ceilings, and most ceilings; our own choice. */
+const MOST_CORNERS = 100;
+const MOST_CEILINGS = 100;
+
+const corner = z
+  .array(length(TAPE, "A tape"))
+  .min(2)
+  .max(2)
+  .transform(([left = 0, front = 0]) => ({ left, front }))
+  .describe("[left, front]: from the room's leftmost point, and from its frontmost");
+
+const corners = (description: string) => z.array(corner).min(3).max(MOST_CORNERS).describe(description);
+
+const ceilingCommon = {
+  name: id("Name of this soffit, tray or slope"),
+  corners: corners("Its corners on plan, in order round it"),
+};
+
+const ceilings = z
+  .array(
+    z.union([
+      block({
+        ...ceilingCommon,
+        height: length(TAPE, "From the floor to its framing, or to its board: see measured_to"),
+      }),
+      block({
+        ...ceilingCommon,
+        heights: z
+          .array(length(TAPE, "Height of this corner"))
+          .min(3)
+          .max(MOST_CORNERS)
+          .describe("Height of each corner, in the same order; all in one plane"),
+      }),
+    ]),
+  )
+  .max(MOST_CEILINGS)
+  .describe("What of the ceiling is not at `height`: soffits, trays, slopes");
 
 export const roomSchema = block({
-  width: roomSide("From the left wall to the right wall, facing the front wall"),
-  length: roomSide("From the front wall to the back wall"),
+  width: roomSide("From the left wall to the right wall, facing the front wall").optional(),
+  length: roomSide("From the front wall to the back wall").optional(),
+  outline: corners("Corners of a room that is not a box, in order round it").optional(),
+  walls: z
+    .array(id("Name of a wall"))
+    .min(3)
+    .max(MOST_CORNERS)
+    .describe("Names of its walls, each from its corner to the next")
+    .optional(),
   height: roomSide(
     "From the floor to the underside of the ceiling framing, or to its board: see measured_to",
   ),
   measured_to: word(["framing", "finish"], "Which faces every tape in this file hooks on"),
-  outline: notYet("Corners round a room that is not a box; not read yet"),
-  walls: notYet("Names of the walls of such a room; not read yet"),
-  ceilings: notYet("Soffits, trays and slopes; not read yet"),
-}).describe("The room's size, facing the front wall");
+  ceilings: ceilings.optional(),
+}).describe("The room's size, facing the front wall: width and length, or outline and walls");
+
+export type CornerFile = z.output<typeof corner>;
+export type CeilingFile = z.output<typeof ceilings>[number];
 
 export const boardSchema = block({
   ceiling: length(BOARD, "All layers under the ceiling together"),
@@ -54,7 +89,7 @@ const surface = (texts: Texts) =>
 
 export const surfacesSchema = (texts: Texts) => {
   const one = surface(texts).optional();
-  return block({ ceiling: one, left: one, right: one, front: one, back: one }).describe(
+  return byName({ ceiling: one, left: one, right: one, front: one, back: one }, surface(texts)).describe(
     "What else is known of a surface, by its name",
   );
 };
