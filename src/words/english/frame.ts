@@ -9,7 +9,7 @@ export const frame = {
   facing: { away: "You face the FRONT wall", behind: "The FRONT wall is behind you" },
   up: "UP",
   printAtFull:
-    "Print at 100 %, no fit to page. Before cutting hold a tape to BOTH rulers: 100 mm and 4 in. More than 0.5 mm off: do not cut by this paper, cut by its figures.",
+    "Print at 100 %, no fit to page. Before cutting hold a tape to BOTH rulers: 100 mm, 4 in. Over 0.5 mm off: cut by the figures.",
   trueScale: "TRUE SCALE 1:1",
   fitted: (ratio: string) => `SCALE ${ratio}`,
   notToScale: "NOT TO SCALE",

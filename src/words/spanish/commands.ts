@@ -1,7 +1,7 @@
 import type { commands as english } from "../english/commands.js";
 
 export const commands: typeof english = {
-  about: "Marca aberturas para bocinas de techo y de pared que caen en un hueco libre.",
+  about: "Marca hoyos para bocinas de techo y de pared que caen en un hueco libre.",
   helpTitles: {
     "Usage:": "Uso:",
     "Arguments:": "Argumentos:",
@@ -51,11 +51,11 @@ export const commands: typeof english = {
       ? "sin hallazgos"
       : `${plural(errors, "error", "errores")}, ${plural(warnings, "aviso", "avisos")}, ${plural(notes, "nota", "notas")}`,
   level: { error: "error", warning: "aviso", note: "nota" },
-  openings: (count) => plural(count, "abertura", "aberturas"),
+  openings: (count) => plural(count, "hoyo", "hoyos"),
   accepted: (why) => `aceptado: ${why}`,
   explainHint: (code) => `\`baymark explain ${code}\` dice más`,
   stopped: "queda un error: con --strict no se escribió nada",
-  cutNone: "las hojas de aberturas con error dicen NO CORTAR",
+  cutNone: "las hojas de hoyos con error dicen NO CORTAR",
   explain: {
     meaning: "Qué significa",
     matters: "Por qué importa",

@@ -10,20 +10,20 @@ export const cover: typeof english = {
     system: "Distribución (ITU-R BS.2051)",
     call: "¿No queda? ALTO, llame a",
   },
-  stopped: (stopped, of) => `NO CORTAR: ${stopped} de ${of} aberturas`,
-  clear: (openings) => `${openings === 1 ? "1 abertura" : `${openings} aberturas`} por cortar`,
+  stopped: (stopped, of) => `NO CORTAR: ${stopped} de ${of} hoyos`,
+  clear: (openings) => `${openings === 1 ? "1 hoyo" : `${openings} hoyos`} por cortar`,
   count: {
     heading: "CONTEO",
     where: "Dónde",
-    openings: "Aberturas",
+    openings: "Hoyos",
     ids: "Cuáles",
-    counted: "Contadas, iniciales",
+    counted: "Contados, iniciales",
     room: "EN EL CUARTO",
     unplaced: (ids) => `Sin posición todavía, en ninguna hoja de corte: ${ids}`,
   },
   sheets: {
     heading: "HOJAS: el número donde empieza cada una, y sus páginas",
-    drywall: (pages) => `CUADRILLA DE DRYWALL, drywall.pdf: ${pages} p.`,
+    drywall: (pages) => `CUADRILLA DE TABLAROCA, drywall.pdf: ${pages} p.`,
     installer: (pages) => `INSTALADOR, installer.pdf: ${pages} p.`,
     labels: (pages) => `HOJAS DE ETIQUETAS, labels.pdf: ${pages} p.`,
   },
@@ -38,7 +38,7 @@ export const cover: typeof english = {
   cautions: {
     look: {
       word: "MIRE PRIMERO",
-      line: "Detrás del drywall hay cables, tubos y ductos: mire antes de cada corte.",
+      line: "Detrás de la tablaroca hay cables, tubos y ductos: mire antes de cada corte.",
     },
     structure: {
       word: "NO LA ESTRUCTURA",
@@ -78,14 +78,14 @@ export const cover: typeof english = {
     ],
   },
   ways: {
-    heading: "DOS MANERAS DE TRABAJAR: diga cuál, abertura por abertura",
+    heading: "DOS MANERAS DE TRABAJAR: diga cuál, hoyo por hoyo",
     bracket: {
       word: "CON SOPORTE",
-      line: "Instalación previa: soporte según la lista de soportes, hoja de aviso fija en el lugar. Drywall: hállelo por las medidas y el conteo, corte por dentro del soporte siguiéndolo.",
+      line: "Instalación previa: soporte según la lista de soportes, hoja de aviso fija en el lugar. Tablaroca: hállelo por las medidas y el conteo, corte por dentro del soporte siguiéndolo.",
     },
     template: {
       word: "SIN SOPORTE",
-      line: "Instalación previa: hoja de aviso en el lugar. Drywall: centro por las medidas, plantilla contra el drywall, tamaño verificado con cinta, luego corte.",
+      line: "Instalación previa: hoja de aviso en el lugar. Tablaroca: centro por las medidas, plantilla contra la tablaroca, tamaño verificado con cinta, luego corte.",
     },
   },
 };

@@ -10,7 +10,7 @@ export const frame: typeof english = {
   facing: { away: "Usted mira la pared del FRENTE", behind: "La pared del FRENTE está detrás de usted" },
   up: "ARRIBA",
   printAtFull:
-    "Imprima al 100 %, sin ajustar a la página. Antes de cortar mida con cinta LAS DOS reglas: 100 mm y 4 in. Si falla más de 0.5 mm: no corte con este papel, corte por sus cifras.",
+    "Imprima al 100 %, sin ajustar. Mida LAS DOS reglas: 100 mm, 4 in. Si falla más de 0.5 mm: corte solo por las cifras.",
   trueScale: "TAMAÑO REAL 1:1",
   fitted: (ratio) => `ESCALA ${ratio}`,
   notToScale: "SIN ESCALA",

@@ -163,4 +163,4 @@ const memberEndingAt = (end: string): string =>
   end === "floor" || end === "ceiling" ? "del montante" : "de la vigueta";
 
 const arrowInWords = ({ end, degrees, toward }: Arrow): string =>
-  `desde el extremo ${of(end)} ${memberEndingAt(end)}, ${Math.round(degrees)}° hacia ${hook(toward)}`;
+  `desde la punta ${of(end)} ${memberEndingAt(end)}, ${Math.round(degrees)}° hacia ${hook(toward)}`;

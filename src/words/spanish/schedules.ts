@@ -6,29 +6,29 @@ import { template } from "./template.js";
 
 export const schedules: typeof english = {
   opening: {
-    title: "Lista de aberturas",
+    title: "Lista de hoyos",
     use: {
-      bare: "Use con las paredes SIN drywall: mida desde los montantes",
-      boarded: "Use con las paredes CON drywall: mida desde el drywall",
+      bare: "Use con las paredes SIN tablaroca: mida desde los montantes",
+      boarded: "Use con las paredes CON tablaroca: mida desde la tablaroca",
     },
     size: "Corte este tamaño",
     done: "Hecho",
     stopped: "NO CORTAR",
     toDo: "Por cortar",
-    counted: "Contadas, iniciales",
+    counted: "Contados, iniciales",
   },
   bracket: {
     title: "Lista de soportes",
     use: "Use en la INSTALACIÓN PREVIA, con la estructura a la vista",
-    size: "Tamaño de la abertura",
+    size: "Tamaño del hoyo",
     done: "Fijo",
     stopped: "NO FIJAR",
     toDo: "Por fijar",
     counted: "Contados, iniciales",
   },
-  columns: { speaker: "Abertura", first: "Centro: primera medida", second: "Centro: segunda medida" },
+  columns: { speaker: "Hoyo", first: "Centro: primera medida", second: "Centro: segunda medida" },
   tapes:
-    "Las dos medidas van al CENTRO de la abertura, a escuadra con la pared nombrada. Solo lápiz: la tinta traspasa la pintura.",
+    "Las dos medidas van al CENTRO del hoyo, a escuadra con la pared nombrada. Solo lápiz: la tinta traspasa la pintura.",
   notPlaced: "SIN POSICIÓN TODAVÍA",
   from: (wall) => `desde ${frame.wall(wall)}`,
   radius: (radius) => `radio ${radius}`,

@@ -1,7 +1,7 @@
 import type { strips as english } from "../english/strips.js";
 import { frame } from "./frame.js";
 
-const FACES = { framing: "sin drywall", finish: "con drywall" };
+const FACES = { framing: "sin tablaroca", finish: "con tablaroca" };
 const RUN = { joist: "de la vigueta", stud: "del montante" };
 
 export const strips: typeof english = {
@@ -14,7 +14,7 @@ export const strips: typeof english = {
     run: { joist: "viguetas", stud: "montantes" },
     target: (target) => `APUNTAR A: ${target}`,
     fromRun: (kind, end, toward) =>
-      `desde el extremo ${frame.wall(end)} ${RUN[kind]} hacia ${frame.wall(toward)}`,
+      `desde la punta ${frame.wall(end)} ${RUN[kind]} hacia ${frame.wall(toward)}`,
     noRun: "Estructura desconocida: gire por la marca",
     sightAt: (wall, from, faces) =>
       `MARCA en la pared ${frame.wall(wall)} junto al cielo raso, desde su esquina con ${frame.wall(from)} (${FACES[faces]})`,
@@ -26,10 +26,10 @@ export const strips: typeof english = {
   },
   marker: {
     title: (id) => `Hoja de aviso ${id}`,
-    here: "AQUÍ SE CORTA UNA ABERTURA",
-    keep: "No tape con drywall sin cortar. No entierre el cable.",
+    here: "AQUÍ SE CORTA UN HOYO",
+    keep: "No tape con tablaroca sin cortar. No entierre el cable.",
     notHere: "AQUÍ TODAVÍA NO SE CORTA NADA",
     cable: "CABLE por aquí",
-    use: "Fije en el lugar en la instalación previa, antes del drywall, con el cable por el anillo.",
+    use: "Fije en el lugar en la instalación previa, antes de la tablaroca, con el cable por el anillo.",
   },
 };

@@ -13,10 +13,10 @@ const gapTo = ({ member, figure, isCut }: WrittenGap): string =>
 
 export const template: typeof english = {
   stage: {
-    bare: "ANTES de poner drywall en las paredes",
-    boarded: "DESPUÉS de poner drywall en las paredes",
+    bare: "ANTES de poner tablaroca en las paredes",
+    boarded: "DESPUÉS de poner tablaroca en las paredes",
   },
-  title: (id) => `Abertura ${id}`,
+  title: (id) => `Hoyo ${id}`,
   tiles: {
     part: (name, of) => `Parte ${name} de ${of}`,
     join: "Recorte UNA de dos vecinas por la línea de rayas, póngala sobre la otra con letras iguales juntas, pegue.",
