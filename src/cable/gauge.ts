@@ -1,3 +1,4 @@
+import type { Wiring } from "../room/room.js";
 import { MOST_SHARE_OF_LOAD } from "../standards/cable-practice.js";
 import { awgAreaMm2, awgOhmPerKm, copperFactor, crossSectionOhmPerKm } from "../standards/wire.js";
 
@@ -5,12 +6,6 @@ import { awgAreaMm2, awgOhmPerKm, copperFactor, crossSectionOhmPerKm } from "../
 export type Size =
   | { readonly kind: "gauge"; readonly gauge: number }
   | { readonly kind: "area"; readonly areaMm2: number };
-
-/**
- * What a cable's conductors do: one pair; four conductors as two pairs side by side; or a pair each for bass and
- * treble, each with its own part of the load.
- */
-export type Wiring = "single" | "doubled" | "bi-wire";
 
 /** Conductors that a wiring takes. */
 export const conductorsOf = (wiring: Wiring): number => (wiring === "single" ? 2 : 4);

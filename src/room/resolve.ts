@@ -2,6 +2,7 @@ import type { Problem } from "../findings/complaint.js";
 import { USUAL_CLEARANCE_MM } from "../standards/framing-practice.js";
 import { USUAL_LINE_DEG, USUAL_TOLERANCE_DEG } from "../standards/house-limits.js";
 import { REFERENCE_HEADROOM_DB, REFERENCE_LEVEL_DB, USUAL_TEMPERATURE_C } from "../standards/sound.js";
+import { avoidOf } from "./resolve/cabling.js";
 import { framingOf } from "./resolve/framing.js";
 import { labelStockOf } from "./resolve/labels.js";
 import { modelsOf } from "./resolve/models.js";
@@ -46,10 +47,15 @@ function resolveIn(shell: Shell, file: RoomFile): ResolveResult {
     speakers: place === null ? resolved([]) : speakersOf(file, place),
     equipment: equipmentOf(file, shell),
     labels: labelStockOf(file),
+    avoid: avoidOf(file, { shell, surfaces: bare }),
   });
   if (!parts.ok) return { ok: false, problems: parts.problems };
-  const { models: _typed, ...found } = parts.value;
-  return { ok: true, room: { ...plainParts(file, shell), ...found, reference: referenceOf(found.seats) } };
+  const { models: _typed, avoid, ...found } = parts.value;
+  const cable = { ...cableOf(file), avoid };
+  return {
+    ok: true,
+    room: { ...plainParts(file, shell), ...found, cable, reference: referenceOf(found.seats) },
+  };
 }
 
 function surfacesOf(
@@ -103,7 +109,6 @@ type PlainPart =
   | "floorBuildUpMm"
   | "walls"
   | "layout"
-  | "cable"
   | "listening"
   | "checks"
   | "accept"
@@ -126,7 +131,6 @@ function plainParts(file: RoomFile, shell: Shell): Pick<Room, PlainPart> {
     floorBuildUpMm: file.floor?.build_up ?? 0,
     walls: shell.walls.map(({ name }) => name),
     layout: file.layout ?? null,
-    cable: cableOf(file),
     listening: {
       temperatureC: file.listening?.temperature ?? USUAL_TEMPERATURE_C,
       targetDb: file.listening?.target ?? REFERENCE_LEVEL_DB,
@@ -148,10 +152,15 @@ function plainParts(file: RoomFile, shell: Shell): Pick<Room, PlainPart> {
   };
 }
 
-const cableOf = ({ cable, labels }: RoomFile): Room["cable"] => ({
+const cableOf = ({ cable, labels }: RoomFile): Omit<Room["cable"], "avoid"> => ({
   lossDb: cable?.loss ?? null,
   loopMm: cable?.loop ?? null,
   sparePercent: cable?.spare ?? null,
   gauges: cable?.gauges ?? [],
   outsideDiameterMm: labels?.cable_diameter ?? null,
+  rackLoopMm: cable?.rack_loop ?? null,
+  areasMm2: cable?.sizes ?? [],
+  wiring: cable?.wiring ?? null,
+  temperatureC: cable?.temperature ?? null,
+  spoolsMm: cable?.spools ?? [],
 });

@@ -69,6 +69,10 @@ export type Framing =
       readonly unknown: readonly Polygon[];
       /** Clear depth behind the framing face, in mm; infinite over an open attic. */
       readonly cavityMm: number;
+      /** I-joists, trusses, laminated members: bored only by their maker's rules. */
+      readonly engineered: boolean;
+      /** Whether a wall stands outside or carries; true where nobody has said. */
+      readonly bearing: boolean;
     };
 
 export interface Obstruction {
@@ -184,10 +188,26 @@ export interface Speaker {
     readonly gauge: number | null;
     readonly conductors: number | null;
     readonly lengthMm: number | null;
+    readonly areaMm2: number | null;
+    readonly wiring: Wiring | null;
+    /** Points that its cable goes by, from the equipment on. */
+    readonly via: readonly SurfaceSpot[];
   };
   /** Where it stands in the file, for findings. */
   readonly path: Path;
 }
+
+/** A point on a surface. */
+export interface SurfaceSpot {
+  readonly surface: string;
+  readonly at: SurfacePoint;
+}
+
+/**
+ * What a cable's conductors do: one pair; four conductors as two pairs side by side; or a pair each for bass and
+ * treble, each with its own part of the load.
+ */
+export type Wiring = "single" | "doubled" | "bi-wire";
 
 /** Keys and indices from the top of the room file down to a value. */
 export type Path = readonly (string | number)[];
@@ -236,6 +256,17 @@ export interface Room {
     readonly sparePercent: number | null;
     readonly gauges: readonly number[];
     readonly outsideDiameterMm: number | null;
+    /** Left at the equipment. */
+    readonly rackLoopMm: number | null;
+    /** Cross-sections at hand, beside the gauges. */
+    readonly areasMm2: readonly number[];
+    readonly wiring: Wiring | null;
+    /** Of the copper. */
+    readonly temperatureC: number | null;
+    /** Lengths that cable is bought in. */
+    readonly spoolsMm: readonly number[];
+    /** Where no cable may lie. */
+    readonly avoid: readonly { readonly surface: string; readonly area: Area }[];
   };
   readonly listening: {
     /** Of the air. */

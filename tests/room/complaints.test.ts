@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { complaintsAbout, HERE, inShort, marked } from "./complaining.js";
-import { FULL_ROOM, placeOf } from "./full-room.js";
+import { changed, FULL_ROOM, placeOf } from "./full-room.js";
 import { SLIPS, slipped } from "./slips.js";
 
 test("the full room has no complaint", () => {
@@ -78,4 +78,15 @@ test("the limit on members is on all surfaces together", () => {
   expect(complaintsAbout(text)).toMatchObject([
     { code: "too-many", ...placeOf("framing:\n".trim()), figures: { of: "members" } },
   ]);
+});
+
+describe("cable and listening", () => {
+  const codes = (from: string, to: string) => complaintsAbout(changed(from, to)).map(inShort);
+
+  test("a cross-section that no standard has, a surface that is not there, a temperature without its scale", () => {
+    expect(codes("sizes: [2.5 mm2]", "sizes: [3 mm2]")).toMatchObject([{ code: "unknown-word" }]);
+    expect(codes("avoid: [{ on: ceiling", "avoid: [{ on: celing")).toMatchObject([{ code: "unknown-name" }]);
+    expect(codes("temperature: 25 C", "temperature: 25")).toMatchObject([{ code: "no-unit" }]);
+    expect(codes("temperature: 68 F", "temperature: 300 °F")).toMatchObject([{ code: "out-of-limits" }]);
+  });
 });

@@ -65,7 +65,7 @@ seats:
 
 layout: J
 speakers:
-  - { id: FL, channel: M+030, model: wall-6, on: front, at: { left: 3' 6", up: 42" }, amplifier: A1, cable: { gauge: 14, conductors: 4, length: 32' } }
+  - { id: FL, channel: M+030, model: wall-6, on: front, at: { left: 3' 6", up: 42" }, amplifier: A1, cable: { gauge: 14, conductors: 4, length: 32', wiring: doubled, via: [{ on: ceiling, at: { left: 6', front: 2' } }] } }
   - { id: FR, channel: M-030, model: wall-6, on: front, at: { right: 3' 6", down: 60" }, turn: 90 deg, aim: left }
   - { id: TFL, channel: U+045, model: overhead-6, on: ceiling, at: best, mirror: TFR }
   - { id: TFR, channel: U-045, model: overhead-6, on: ceiling, at: best, mirror: TFL }
@@ -74,7 +74,7 @@ speakers:
   - { id: TBL, channel: U+135, model: overhead-6, on: ceiling, at: { left: 4', back: 5' }, aim: { at: { left: 5', front: 9' }, up: 40" } }
 
 equipment: { at: { right: 0, back: 2' }, up: 24" }
-cable: { loss: 0.5 dB, loop: 3', spare: 5%, gauges: [16, 14, 12] }
+cable: { loss: 0.5 dB, loop: 3', spare: 5%, gauges: [16, 14, 12], rack_loop: 6', sizes: [2.5 mm2], wiring: single, temperature: 25 C, spools: [500'], avoid: [{ on: ceiling, corner: { left: 1', front: 2' }, opposite: { left: 3', front: 5' } }] }
 checks: { clear: 3/8", tolerance: 4 deg }
 accept: [{ code: opening-near-member, speaker: SL, why: "block removed by the carpenter, seen 3-02" }]
 labels:
@@ -82,6 +82,7 @@ labels:
   used: 5
   cable_diameter: 7 mm
 print: { paper: letter, languages: [en, es] }
+listening: { temperature: 68 F, target: 82 dB, headroom: 18 dB }
 `;
 
 /** The full room with one piece of its text changed. Throws where the piece is not there exactly once. */

@@ -38,8 +38,30 @@ describe("a room that uses every key", () => {
       sparePercent: 5,
       gauges: [16, 14, 12],
       outsideDiameterMm: 7,
+      rackLoopMm: inch(72),
+      areasMm2: [2.5],
+      wiring: "single",
+      temperatureC: 25,
+      spoolsMm: [inch(6000)],
+      // The ceiling's u runs to the left from the right wall, its v to the front from the back wall.
+      avoid: [
+        {
+          surface: "ceiling",
+          area: {
+            kind: "rectangle",
+            min: { u: expect.closeTo(inch(160 - 36), 6), v: expect.closeTo(inch(224 - 60), 6) },
+            max: { u: expect.closeTo(inch(160 - 12), 6), v: expect.closeTo(inch(224 - 24), 6) },
+          },
+        },
+      ],
     });
-    expect(full.checks).toEqual({ clearMm: inch(0.375), toleranceDeg: 4 });
+    // 68 °F are 20 °C.
+    expect(full.listening).toEqual({
+      temperatureC: expect.closeTo(20, 9),
+      targetDb: 82,
+      headroomDb: 18,
+    });
+    expect(full.checks).toEqual({ clearMm: inch(0.375), toleranceDeg: 4, lineDeg: 1 });
     expect(full.accept).toEqual([
       {
         code: "opening-near-member",
@@ -170,7 +192,19 @@ describe("a room that uses every key", () => {
   test("cable and amplifier where they are given, null where not", () => {
     expect(speakerNamed(full, "FL")).toMatchObject({
       amplifierChannel: "A1",
-      cable: { gauge: 14, conductors: 4, lengthMm: inch(384) },
+      cable: {
+        gauge: 14,
+        conductors: 4,
+        lengthMm: inch(384),
+        areaMm2: null,
+        wiring: "doubled",
+        via: [
+          {
+            surface: "ceiling",
+            at: { u: expect.closeTo(inch(160 - 72), 6), v: expect.closeTo(inch(224 - 24), 6) },
+          },
+        ],
+      },
       path: ["speakers", 0],
     });
     expect(speakerNamed(full, "FR")).toMatchObject({

@@ -4,6 +4,7 @@ import { parseAngle } from "../../units/quantity.js";
 import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
 import { block } from "./block.js";
+import { crossSection, viaSchema, wiring } from "./cabling.js";
 import { complain } from "./complain.js";
 import { CABLE_LENGTH, TAPE } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
@@ -81,6 +82,9 @@ const speakerCable = block({
   gauge: wholeNumber({ least: 4, most: 30, description: "AWG" }).optional(),
   conductors: wholeNumber({ least: 2, most: 8, description: "In the jacket" }).optional(),
   length: length(CABLE_LENGTH, "As pulled, where it is known").optional(),
+  size: crossSection.optional(),
+  wiring: wiring.optional(),
+  via: z.array(viaSchema).max(50).describe("Points that it goes by, from the equipment on").optional(),
 });
 
 export const speakerSchema = (texts: Texts) =>

@@ -1,0 +1,148 @@
+import { EPSILON_MM } from "../geometry/epsilon.js";
+import { toSurface, toWorld } from "../geometry/frame.js";
+import { lengthMm, minus, plus, times } from "../geometry/surface-point.js";
+import { length, type SurfacePoint, subtract } from "../geometry/vector.js";
+import type { Edge } from "../room/room.js";
+import { type Axis, type Field, isInWood, otherAxis, runOf } from "./field.js";
+
+/**
+ * Where cable may lie on a surface: lines of equal u and of equal v. A shortest way with square turns round square
+ * blocks can always be laid along the lines through its ends and along the blocks' sides; a line that would lie in
+ * wood is exchanged for the middle of the bay at either side.
+ */
+export interface Lanes {
+  readonly field: Field;
+  readonly us: readonly number[];
+  readonly vs: readonly number[];
+}
+
+/** Where two surfaces meet and cable may go from one into the other. */
+export interface Join {
+  readonly fields: readonly [Field, Field];
+  readonly edges: readonly [Edge, Edge];
+}
+
+/** Walls and ceilings that have an edge in common; between wall and wall stand corner studs, so there no cable goes. */
+export function joinsOf(fields: readonly Field[]): readonly Join[] {
+  return fields.flatMap((wall) =>
+    wall.surface.kind === "ceiling"
+      ? []
+      : fields
+          .filter(({ surface }) => surface.kind === "ceiling")
+          .flatMap((ceiling) =>
+            commonEdges(wall, ceiling).map((edges) => ({ fields: [wall, ceiling], edges }) as const),
+          ),
+  );
+}
+
+function commonEdges(one: Field, other: Field): readonly (readonly [Edge, Edge])[] {
+  return one.surface.edges.flatMap((edge) =>
+    other.surface.edges
+      .filter((candidate) => liesAlong(one, edge, other, candidate))
+      .map((candidate) => [edge, candidate] as const),
+  );
+}
+
+/** Both ends of one edge lie on the other: a ceiling over part of a wall has a shorter one. */
+function liesAlong(one: Field, edge: Edge, other: Field, candidate: Edge): boolean {
+  const onto = (from: Field, on: Field, point: SurfacePoint): SurfacePoint | null => {
+    const at = toWorld(from.surface.frame, point);
+    const found = toSurface(on.surface.frame, at);
+    return length(subtract(toWorld(on.surface.frame, found), at)) < EPSILON_MM ? found : null;
+  };
+  const within = (points: readonly (SurfacePoint | null)[], { from, to }: Edge): boolean =>
+    points.every((point) => point !== null && distanceToMm(point, from, to) < EPSILON_MM);
+  return (
+    within([onto(other, one, candidate.from), onto(other, one, candidate.to)], edge) ||
+    within([onto(one, other, edge.from), onto(one, other, edge.to)], candidate)
+  );
+}
+
+function distanceToMm(point: SurfacePoint, from: SurfacePoint, to: SurfacePoint): number {
+  const along = minus(to, from);
+  const square = along.u ** 2 + along.v ** 2;
+  const share = ((point.u - from.u) * along.u + (point.v - from.v) * along.v) / square;
+  return lengthMm(minus(point, plus(from, times(along, Math.min(1, Math.max(0, share))))));
+}
+
+/** The same point of the world on the other surface of a join. */
+export const carried = (from: Field, to: Field, point: SurfacePoint): SurfacePoint =>
+  toSurface(to.surface.frame, toWorld(from.surface.frame, point));
+
+/** Lanes reach across joins and back: through a wall, the ceiling and the wall at the other end. */
+const ROUNDS = 2;
+
+/** The lanes of every field through the given points, blocks and joins. */
+export function lanesOf(
+  fields: readonly Field[],
+  joins: readonly Join[],
+  points: ReadonlyMap<Field, readonly SurfacePoint[]>,
+): readonly Lanes[] {
+  let seeds = new Map(fields.map((field) => [field, [...cornersOf(field), ...(points.get(field) ?? [])]]));
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const lanes = new Map([...seeds].map(([field, own]) => [field, lanesThrough(field, own)]));
+    seeds = new Map([...seeds].map(([field, own]) => [field, [...own, ...acrossJoins(field, joins, lanes)]]));
+  }
+  return [...seeds].map(([field, own]) => lanesThrough(field, own));
+}
+
+const cornersOf = ({ blocks, outline }: Field): readonly SurfacePoint[] => [
+  ...outline,
+  ...blocks.flatMap(({ min, max }) => [min, max]),
+];
+
+/** Points of the joins' other surfaces at which their lanes meet this one. */
+function acrossJoins(
+  field: Field,
+  joins: readonly Join[],
+  lanes: ReadonlyMap<Field, Lanes>,
+): readonly SurfacePoint[] {
+  return joins.flatMap(({ fields, edges }) => {
+    const at = fields.indexOf(field);
+    if (at < 0) return [];
+    const other = fields[at === 0 ? 1 : 0];
+    const edge = edges[at === 0 ? 1 : 0];
+    const own = lanes.get(other);
+    return own === undefined ? [] : meetings(own, edge).map((point) => carried(other, field, point));
+  });
+}
+
+/** Where lanes meet an edge. */
+export function meetings({ us, vs }: Lanes, { from, to }: Edge): readonly SurfacePoint[] {
+  const along = minus(to, from);
+  const at = (axis: Axis, values: readonly number[]): readonly SurfacePoint[] =>
+    Math.abs(along[axis]) < EPSILON_MM
+      ? []
+      : values
+          .map((value) => (value - from[axis]) / along[axis])
+          .filter((share) => share >= 0 && share <= 1)
+          .map((share) => plus(from, times(along, share)));
+  return [...at("u", us), ...at("v", vs)];
+}
+
+function lanesThrough(field: Field, points: readonly SurfacePoint[]): Lanes {
+  const along = (axis: Axis): readonly number[] => {
+    const values = points.map((point) => point[axis]);
+    return distinct([...values, ...values.flatMap((value) => besideWood(field, axis, value))]);
+  };
+  return { field, us: along("u"), vs: along("v") };
+}
+
+/** The middles of the bays at both sides of the wood that a lane of that u or v would lie in; none where it lies free. */
+function besideWood({ members, isOver }: Field, axis: Axis, value: number): readonly number[] {
+  const across = members.filter((member) => otherAxis(runOf(member)) === axis && isRepeating(member.kind));
+  const hit = across.find((member) => isInWood(member, value));
+  if (hit === undefined || isOver) return [];
+  const places = across.map((member) => member.from[axis]);
+  const here = hit.from[axis];
+  const before = Math.max(...places.filter((place) => place < here - EPSILON_MM));
+  const after = Math.min(...places.filter((place) => place > here + EPSILON_MM));
+  return [before, after].filter(Number.isFinite).map((place) => (place + here) / 2);
+}
+
+const isRepeating = (kind: string): boolean => kind === "joist" || kind === "stud" || kind === "end-stud";
+
+function distinct(values: readonly number[]): readonly number[] {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted.filter((value, index) => index === 0 || value - (sorted[index - 1] ?? value) > EPSILON_MM);
+}

@@ -1,0 +1,204 @@
+import { distanceMm } from "../geometry/surface-point.js";
+import type { SurfacePoint } from "../geometry/vector.js";
+import type { Member } from "../room/room.js";
+import { type Box, isIn, passesThrough } from "./box.js";
+import { type Axis, crossedBy, type Field, fieldOf, isUncounted, otherAxis, runOf } from "./field.js";
+import { joinsOf, lanesOf } from "./lanes.js";
+import { type Forbidden, type Network, networkOf, type Spot } from "./network.js";
+import { shortestWay } from "./shortest.js";
+
+/** A straight length of cable on one surface. */
+export interface Leg {
+  readonly field: Field;
+  readonly from: SurfacePoint;
+  readonly to: SurfacePoint;
+  readonly lengthMm: number;
+  /** Along the joists or studs, as up a bay, or across them. */
+  readonly way: "along" | "across";
+  /** What stands at the surface's edge that it goes toward: a wall's name, "floor" or "ceiling". */
+  readonly toward: string;
+  /** Members that it passes through, in the order in which it meets them. */
+  readonly crossed: readonly Member[];
+  /** True where it passes framing that nobody has measured: then the holes are not known. */
+  readonly uncounted: boolean;
+  /** Numbers of the joists or studs at both sides of a leg along them; null where there is none. */
+  readonly between: readonly [number | null, number | null] | null;
+}
+
+export interface Route {
+  readonly legs: readonly Leg[];
+  /** With the square turns from one surface into another, without loops or spare. */
+  readonly lengthMm: number;
+}
+
+export interface Ask {
+  /** Every surface that cable may use. */
+  readonly fields: readonly Field[];
+  /** Equipment, the points to go by, and the loudspeaker. */
+  readonly spots: readonly Spot[];
+  /** What is gone round only where the way would meet it, as other openings: box and its field. */
+  readonly others: readonly { readonly field: Field; readonly box: Box }[];
+  readonly forbidden: Forbidden;
+}
+
+/** The shortest way from spot to spot with square turns; null where the allowed ways do not lead there. */
+export function routeThrough(ask: Ask): Route | null {
+  const parts = ask.spots.slice(1).map((to, index) => stage(ask, ask.spots[index] ?? to, to));
+  const found = parts.flatMap((part) => (part === null ? [] : [part]));
+  if (found.length < parts.length) return null;
+  return {
+    legs: found.flatMap(({ legs }) => legs),
+    lengthMm: found.reduce((sum, part) => sum + part.lengthMm, 0),
+  };
+}
+
+/**
+ * One stage. What would be gone round only if it were met is left out first and put in when it is: a shortest way
+ * among fewer blocks that meets none of the others is the shortest among all of them.
+ */
+function stage(ask: Ask, from: Spot, to: Spot): Route | null {
+  let met: Ask["others"] = [];
+  for (;;) {
+    const route = shortest(ask, met, [from, to]);
+    if (route === null) return null;
+    const more = ask.others.filter(
+      (other) => !met.includes(other) && !holdsAnEnd(other, [from, to]) && isMet(other, route),
+    );
+    if (more.length === 0) return route;
+    met = [...met, ...more];
+  }
+}
+
+const isMet = ({ field, box }: Ask["others"][number], { legs }: Route): boolean =>
+  legs.some((leg) => leg.field.surface === field.surface && passesThrough(box, leg.from, leg.to));
+
+const holdsAnEnd = ({ field, box }: Ask["others"][number], ends: readonly Spot[]): boolean =>
+  ends.some((end) => end.field.surface === field.surface && isIn(box, end.at));
+
+function shortest(ask: Ask, met: Ask["others"], [from, to]: readonly [Spot, Spot]): Route | null {
+  const used = ask.fields.filter(
+    ({ surface }) =>
+      surface.kind === "ceiling" || surface === from.field.surface || surface === to.field.surface,
+  );
+  const fields = used.map((field) => withBlocks(field, met, [from, to]));
+  const ends = [from, to].map(({ field, at }) => ({ field: named(fields, field), at }));
+  const joins = joinsOf(fields);
+  const points = new Map(
+    fields.map((field) => [field, ends.filter((end) => end.field === field).map(({ at }) => at)]),
+  );
+  const network = networkOf({ lanes: lanesOf(fields, joins, points), joins, ends, forbidden: ask.forbidden });
+  const [first, last] = ends;
+  const way = first === undefined || last === undefined ? null : wayBetween(network, first, last);
+  return way === null ? null : routeOf(way);
+}
+
+/** Blocks that hold an end are no blocks to it: a loudspeaker in an obstruction is a finding of its own. */
+function withBlocks(field: Field, met: Ask["others"], ends: readonly Spot[]): Field {
+  const here = ends.filter((end) => end.field.surface === field.surface);
+  const more = met.filter((other) => other.field.surface === field.surface).map(({ box }) => box);
+  const free = (box: Box): boolean => !here.some(({ at }) => isIn(box, at));
+  return fieldOf(field.surface, [...field.blocks, ...more].filter(free));
+}
+
+function named(fields: readonly Field[], { surface }: Field): Field {
+  const found = fields.find((field) => field.surface === surface);
+  if (found === undefined) throw new RangeError(`no field of ${surface.name}`);
+  return found;
+}
+
+/** A node more at each end stands for both of its axes, so that the first and the last stretch count no turn. */
+function wayBetween(network: Network, from: Spot, to: Spot): readonly Spot[] | null {
+  const [start, end] = [network.count, network.count + 1];
+  const [firsts, lasts] = [network.nodesAt(from), network.nodesAt(to)];
+  const linksOf = (node: number) => {
+    if (node === start) return firsts.map((first) => ({ to: first, cost: 0 }));
+    return lasts.includes(node) ? [{ to: end, cost: 0 }, ...network.linksOf(node)] : network.linksOf(node);
+  };
+  const way = shortestWay(network.count + 2, linksOf, [start, end]);
+  return way === null ? null : way.slice(1, -1).map((node) => network.spotOf(node));
+}
+
+function routeOf(way: readonly Spot[]): Route {
+  const legs: Leg[] = [];
+  let turnsMm = 0;
+  for (const run of straightRuns(way)) {
+    const [first, last] = [run[0], run.at(-1)];
+    if (first === undefined || last === undefined) continue;
+    if (first.field !== last.field) turnsMm += first.field.levelMm + last.field.levelMm;
+    else if (distanceMm(first.at, last.at) > 0) legs.push(legOf(first.field, first.at, last.at));
+  }
+  return { legs, lengthMm: turnsMm + legs.reduce((sum, leg) => sum + leg.lengthMm, 0) };
+}
+
+/** Spots in a row that lie on one line of one surface; a step into another surface is a run of its own. */
+function straightRuns(way: readonly Spot[]): readonly (readonly Spot[])[] {
+  const runs: Spot[][] = [];
+  way.slice(1).forEach((spot, index) => {
+    const before = way[index] ?? spot;
+    const run = runs.at(-1);
+    const start = run?.[0];
+    if (run !== undefined && start !== undefined && isStraight(start, before, spot)) run.push(spot);
+    else runs.push([before, spot]);
+  });
+  return runs;
+}
+
+const isStraight = (start: Spot, before: Spot, next: Spot): boolean =>
+  start.field === next.field &&
+  before.field === next.field &&
+  axisOf(start.at, next.at) !== null &&
+  (axisOf(start.at, before.at) === axisOf(before.at, next.at) || distanceMm(before.at, next.at) === 0);
+
+/** The axis on which two points differ; null where they differ on both or on neither. */
+function axisOf(from: SurfacePoint, to: SurfacePoint): Axis | null {
+  if (from.u !== to.u && from.v !== to.v) return null;
+  if (from.u === to.u && from.v === to.v) return null;
+  return from.u === to.u ? "v" : "u";
+}
+
+function legOf(field: Field, from: SurfacePoint, to: SurfacePoint): Leg {
+  const axis = axisOf(from, to) ?? "u";
+  const stretch = { axis, from, to };
+  const { framing } = field.surface;
+  const along =
+    framing.kind === "known" ? framing.run === axis : field.surface.kind === "wall" && axis === "v";
+  const crossed = crossedBy(field, stretch);
+  const uncounted = along ? false : isUncounted(field, stretch);
+  return {
+    field,
+    from,
+    to,
+    lengthMm: distanceMm(from, to),
+    way: along ? "along" : "across",
+    toward: towardOf(field, from, to),
+    crossed: to[axis] > from[axis] ? inOrder(crossed, axis) : [...inOrder(crossed, axis)].reverse(),
+    uncounted,
+    between: along ? neighbours(field, axis, from) : null,
+  };
+}
+
+const inOrder = (members: readonly Member[], axis: Axis): readonly Member[] =>
+  [...members].sort((a, b) => a.from[axis] - b.from[axis]);
+
+/** The edge whose outward side faces the way most. */
+function towardOf({ surface }: Field, from: SurfacePoint, to: SurfacePoint): string {
+  const facing = ({ from: a, to: b }: { from: SurfacePoint; to: SurfacePoint }): number => {
+    const size = distanceMm(a, b);
+    return ((b.v - a.v) * (to.u - from.u) - (b.u - a.u) * (to.v - from.v)) / size;
+  };
+  return [...surface.edges].sort((a, b) => facing(b) - facing(a))[0]?.along ?? surface.name;
+}
+
+function neighbours({ members }: Field, axis: Axis, at: SurfacePoint): Leg["between"] {
+  const across = otherAxis(axis);
+  const alongside = members.filter((member) => runOf(member) === axis && member.kind !== "end-stud");
+  const numbers = alongside.map((member) => ({
+    number: member.number,
+    offMm: member.from[across] - at[across],
+  }));
+  const before = numbers.filter(({ offMm }) => offMm < 0).sort((a, b) => b.offMm - a.offMm)[0];
+  const after = numbers.filter(({ offMm }) => offMm >= 0).sort((a, b) => a.offMm - b.offMm)[0];
+  const pair = [before?.number ?? null, after?.number ?? null];
+  const [low = null, high = null] = pair.sort((a, b) => (a ?? 0) - (b ?? 0));
+  return [low, high];
+}

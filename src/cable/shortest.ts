@@ -1,0 +1,81 @@
+/*
+ * Shortest way through a graph whose nodes are whole numbers from 0 (Dijkstra's algorithm with a binary heap).
+ */
+
+export interface Link {
+  readonly to: number;
+  readonly cost: number;
+}
+
+interface Reached {
+  readonly node: number;
+  readonly cost: number;
+}
+
+/** Nodes from start to end, both included; null where no way leads there. Costs are 0 or more. */
+export function shortestWay(
+  count: number,
+  linksOf: (node: number) => readonly Link[],
+  [start, end]: readonly [number, number],
+): readonly number[] | null {
+  const costs = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
+  const before = new Int32Array(count).fill(-1);
+  const heap: Reached[] = [];
+  costs[start] = 0;
+  push(heap, { node: start, cost: 0 });
+  for (let next = pop(heap); next !== undefined && next.node !== end; next = pop(heap)) {
+    const { node, cost } = next;
+    if (cost > (costs[node] ?? 0)) continue;
+    for (const link of linksOf(node)) {
+      const reached = cost + link.cost;
+      if (reached >= (costs[link.to] ?? 0)) continue;
+      costs[link.to] = reached;
+      before[link.to] = node;
+      push(heap, { node: link.to, cost: reached });
+    }
+  }
+  return costs[end] === Number.POSITIVE_INFINITY ? null : walkedBack(before, start, end);
+}
+
+function walkedBack(before: Int32Array, start: number, end: number): readonly number[] {
+  const way = [end];
+  for (let node = end; node !== start; ) {
+    node = before[node] ?? start;
+    way.push(node);
+  }
+  return way.reverse();
+}
+
+const costAt = (heap: readonly Reached[], index: number): number =>
+  heap[index]?.cost ?? Number.POSITIVE_INFINITY;
+
+function exchange(heap: Reached[], one: number, other: number): void {
+  const [a, b] = [heap[one], heap[other]];
+  if (a === undefined || b === undefined) return;
+  heap[one] = b;
+  heap[other] = a;
+}
+
+function push(heap: Reached[], reached: Reached): void {
+  heap.push(reached);
+  let index = heap.length - 1;
+  while (index > 0) {
+    const parent = (index - 1) >> 1;
+    if (costAt(heap, parent) <= costAt(heap, index)) return;
+    exchange(heap, parent, index);
+    index = parent;
+  }
+}
+
+function pop(heap: Reached[]): Reached | undefined {
+  exchange(heap, 0, heap.length - 1);
+  const least = heap.pop();
+  let index = 0;
+  for (;;) {
+    const [left, right] = [2 * index + 1, 2 * index + 2];
+    const child = costAt(heap, right) < costAt(heap, left) ? right : left;
+    if (costAt(heap, child) >= costAt(heap, index)) return least;
+    exchange(heap, index, child);
+    index = child;
+  }
+}
