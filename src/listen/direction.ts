@@ -7,16 +7,23 @@ export interface Direction {
   readonly distanceMm: number;
 }
 
+/** Which way a view goes, as ITU-R BS.2051 counts. */
+export type Heading = Pick<Direction, "azimuthDeg" | "elevationDeg">;
+
 /**
- * Direction and distance of `position` from an ear that faces the front wall (+y): azimuth = atan2(-dx, dy),
- * elevation = atan2(dz, hypot(dx, dy)), as ITU-R BS.2051 and BS.2076 count. Azimuth is 0 straight overhead.
+ * Where a person who faces the front wall (+y) sees something by the way to it: azimuth = atan2(-x, y),
+ * elevation = atan2(z, hypot(x, y)), as ITU-R BS.2051 and BS.2076 count. Azimuth is 0 straight overhead.
  */
-export function directionFrom(ear: Vector, position: Vector): Direction {
-  const { x, y, z } = subtract(position, ear);
+export function headingOf({ x, y, z }: Vector): Heading {
   const azimuthDeg = x === 0 && y === 0 ? 0 : degrees(Math.atan2(-x, y));
   return {
     azimuthDeg: azimuthDeg === -180 ? 180 : azimuthDeg + 0,
     elevationDeg: degrees(Math.atan2(z, Math.hypot(x, y))),
-    distanceMm: length(subtract(position, ear)),
   };
+}
+
+/** Direction and distance of `position` from an ear that faces the front wall. */
+export function directionFrom(ear: Vector, position: Vector): Direction {
+  const way = subtract(position, ear);
+  return { ...headingOf(way), distanceMm: length(way) };
 }

@@ -2,7 +2,7 @@ import { EPSILON_DEG } from "../geometry/epsilon.js";
 import type { Room } from "../room/room.js";
 import { AZIMUTH_COMPARED_TO_DEG } from "../standards/house-limits.js";
 import { type Channel, channelOf, type RangeDeg, systemNamed } from "../standards/loudspeaker-layouts.js";
-import type { Direction } from "./direction.js";
+import type { Heading } from "./direction.js";
 
 export type Figure = "azimuth" | "elevation";
 
@@ -73,21 +73,19 @@ export interface Breach {
   readonly byDeg: number;
 }
 
-type Looked = Pick<Direction, "azimuthDeg" | "elevationDeg">;
-
-/** What lies outside the window, azimuth first; none where the direction is inside. Exactly at a limit is inside. */
-export function breachesOf(window: Window, direction: Looked): readonly Breach[] {
-  return [azimuthBreach(window, direction), elevationBreach(window, direction)].flatMap((breach) =>
+/** What lies outside the window, azimuth first; none where the heading is inside. Exactly at a limit is inside. */
+export function breachesOf(window: Window, heading: Heading): readonly Breach[] {
+  return [azimuthBreach(window, heading), elevationBreach(window, heading)].flatMap((breach) =>
     breach === null ? [] : [breach],
   );
 }
 
-export function isInWindow(window: Window, direction: Looked): boolean {
-  return breachesOf(window, direction).length === 0;
+export function isInWindow(window: Window, heading: Heading): boolean {
+  return breachesOf(window, heading).length === 0;
 }
 
-function azimuthBreach({ azimuthDeg: [from, to] }: Window, direction: Looked): Breach | null {
-  const { azimuthDeg, elevationDeg } = direction;
+function azimuthBreach({ azimuthDeg: [from, to] }: Window, heading: Heading): Breach | null {
+  const { azimuthDeg, elevationDeg } = heading;
   if (elevationDeg > AZIMUTH_COMPARED_TO_DEG || to - from >= FULL_TURN_DEG) return null;
   const after = turnDeg(to, azimuthDeg);
   const before = turnDeg(azimuthDeg, from);
@@ -97,7 +95,7 @@ function azimuthBreach({ azimuthDeg: [from, to] }: Window, direction: Looked): B
   return { figure: "azimuth", isDeg: azimuthDeg, nearestDeg, byDeg: Math.min(after, before) };
 }
 
-function elevationBreach({ elevationDeg: [low, high] }: Window, { elevationDeg }: Looked): Breach | null {
+function elevationBreach({ elevationDeg: [low, high] }: Window, { elevationDeg }: Heading): Breach | null {
   const nearestDeg = Math.min(high, Math.max(low, elevationDeg));
   const byDeg = Math.abs(elevationDeg - nearestDeg);
   if (byDeg <= EPSILON_DEG) return null;

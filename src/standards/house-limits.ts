@@ -17,3 +17,9 @@ export const USUAL_TOLERANCE_DEG = 5;
 
 /** Higher than this, what is left and right of a seat hardly differs: the azimuth is not compared. Our own choice. */
 export const AZIMUTH_COMPARED_TO_DEG = 85;
+
+/**
+ * What sharing a line from front to back may cost the worst of the overhead loudspeakers on it, where the file says
+ * nothing. A line that is off by 1/8 in shows (site advice); a degree is not heard. Our own choice.
+ */
+export const USUAL_LINE_DEG = 1;

@@ -1,0 +1,80 @@
+import { isInside } from "../../geometry/distance.js";
+import { degrees } from "../../geometry/vector.js";
+import { type Heading, headingOf } from "../../listen/direction.js";
+import { breachesOf, type Window } from "../../listen/window.js";
+import { AZIMUTH_COMPARED_TO_DEG } from "../../standards/house-limits.js";
+import type { Cost } from "./cost.js";
+import type { Spot } from "./field.js";
+import type { Taken } from "./ground.js";
+import type { Hull } from "./marks.js";
+import { idealIn, leastOffDegBetween, viewTo } from "./sight.js";
+
+/*
+ * What can be said at once of every place within a hull: what it costs at least, and whether any of it may be clear.
+ */
+
+/** Of what is taken, that which comes into the hull; null where the hull is taken as a whole. */
+export function stillInTheWay(hull: Hull, taken: readonly Taken[]): readonly Taken[] | null {
+  const inTheWay: Taken[] = [];
+  for (const one of taken) {
+    const distanceMm = one.distanceMm(hull.centre.u, hull.centre.v);
+    if (distanceMm >= hull.radiusMm) continue;
+    if (distanceMm < 0 && coversCorners(one, hull)) return null;
+    inTheWay.push(one);
+  }
+  return inTheWay;
+}
+
+/** What is taken is convex: where it holds the corners it holds the hull. */
+function coversCorners({ distanceMm }: Taken, { corners }: Hull): boolean {
+  return corners.every(({ u, v }) => distanceMm(u, v) < 0);
+}
+
+/** Whether the hull lies outside the outline: none of whose edges then comes into it. */
+export function liesOutside({ asking }: Spot, { centre }: Hull, inTheWay: readonly Taken[]): boolean {
+  const meetsEdge = inTheWay.some(({ what }) => what.kind === "edge");
+  return !meetsEdge && !isInside(centre, asking.ground.surface.finished);
+}
+
+/** The least that any place in the hull costs, or less. */
+export function leastCost(spot: Spot, hull: Hull): Cost {
+  return { offDeg: leastOffDeg(spot, hull), breaches: leastBreaches(spot, hull) };
+}
+
+/** The angle has no turning point on a plane but at the preferred direction itself: the least is there or on a side. */
+function leastOffDeg({ sight }: Spot, { corners: [a, b, c, d] }: Hull): number {
+  if (idealIn(sight, [a, b, c, d])) return 0;
+  return Math.min(
+    leastOffDegBetween(sight, a, b),
+    leastOffDegBetween(sight, b, c),
+    leastOffDegBetween(sight, c, d),
+    leastOffDegBetween(sight, d, a),
+  );
+}
+
+/** Figures that no place in the hull has inside the window, by the cone round the view to its centre that holds it. */
+function leastBreaches({ asking, sight }: Spot, { centre, radiusMm }: Hull): number {
+  const { window } = asking.wish;
+  if (window === null) return 0;
+  const view = viewTo(sight, asking.ground.surface, centre.u, centre.v);
+  const sine = radiusMm / Math.hypot(view.x, view.y, view.z);
+  if (sine >= 1) return 0;
+  return breachesOfCone(window, headingOf(view), sine);
+}
+
+function breachesOfCone(window: Window, heading: Heading, sine: number): number {
+  const halfDeg = degrees(Math.asin(sine)) + SLACK_DEG;
+  const allDeg = allowanceDeg(heading, halfDeg, sine);
+  return breachesOf(window, heading).filter(({ figure, byDeg }) => byDeg > allDeg[figure]).length;
+}
+
+/** How far azimuth and elevation change within a cone: its half angle, and more in azimuth the steeper it is. */
+function allowanceDeg({ elevationDeg }: Heading, halfDeg: number, sine: number) {
+  const level = Math.cos((elevationDeg * Math.PI) / 180);
+  const isCompared = elevationDeg + halfDeg <= AZIMUTH_COMPARED_TO_DEG;
+  const azimuth = isCompared && sine < level ? degrees(Math.asin(sine / level)) + SLACK_DEG : 360;
+  return { azimuth, elevation: halfDeg };
+}
+
+/** For what doubles lose on the way. */
+const SLACK_DEG = 1e-9;

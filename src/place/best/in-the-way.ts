@@ -1,0 +1,147 @@
+import type { MemberName } from "../../findings/finding.js";
+import { directionOf, inner, plus, surfacePoint, times } from "../../geometry/surface-point.js";
+import type { SurfacePoint } from "../../geometry/vector.js";
+import { headingOf } from "../../listen/direction.js";
+import { breachesOf, type Figure } from "../../listen/window.js";
+import type { Surface } from "../../room/room.js";
+import { tapeMm } from "../tapes.js";
+import type { Spot } from "./field.js";
+import type { Taken } from "./ground.js";
+import { isHeld } from "./marks.js";
+import type { Found } from "./search.js";
+import { offDegAt, viewTo } from "./sight.js";
+import type { Solved } from "./solve.js";
+
+/** What keeps a loudspeaker from a place nearer to its preferred direction. */
+export type InTheWay =
+  | { readonly kind: "member"; readonly member: MemberName }
+  | { readonly kind: "obstruction"; readonly name: string }
+  /** The finished edge along a wall, the floor or the ceiling. */
+  | { readonly kind: "edge"; readonly along: string }
+  /** Framing that nobody has measured. */
+  | { readonly kind: "unknown" }
+  | { readonly kind: "neighbour"; readonly id: string }
+  /** What the layout allows. */
+  | { readonly kind: "window"; readonly figure: Figure }
+  /** A tape that the file holds. */
+  | { readonly kind: "hold"; readonly from: string }
+  /** What stands in the way of its partner, which it is matched with. */
+  | { readonly kind: "partner"; readonly id: string; readonly of: InTheWay }
+  /** The line that it shares with these. */
+  | { readonly kind: "line"; readonly with: readonly string[] };
+
+/** For each loudspeaker of the decision, in order; nothing for one that stands as well as marks on a tape let it. */
+export function inTheWayOf({ field, found, line, lineDeg }: Solved): readonly (readonly InTheWay[])[] {
+  const own = field.spots.map((spot, index) => ofSpot(spot, found.centres[index]));
+  const ids = field.spots.map(({ asking }) => asking.speaker.id);
+  const others = line.filter((id) => id !== ids[0]);
+  const lined: readonly InTheWay[] = lineDeg < NEXT_TO_NOTHING_DEG ? [] : [{ kind: "line", with: others }];
+  return own.map((ofIt, index) => {
+    if (isAsGoodAsCanBe(found, index)) return [];
+    return [...ofIt, ...ofPartner(own, ids, index), ...lined];
+  });
+}
+
+/** Nobody hears less, and marks on a tape seldom give it. */
+const NEXT_TO_NOTHING_DEG = 0.05;
+
+function isAsGoodAsCanBe({ costs }: Found, index: number): boolean {
+  const cost = costs[index];
+  return cost === undefined || (cost.breaches === 0 && cost.offDeg < NEXT_TO_NOTHING_DEG);
+}
+
+/** What is in the way of the other one of a pair. */
+function ofPartner(
+  own: readonly (readonly InTheWay[])[],
+  ids: readonly string[],
+  index: number,
+): readonly InTheWay[] {
+  const id = ids[1 - index];
+  if (id === undefined) return [];
+  return (own[1 - index] ?? []).map((of) => ({ kind: "partner", id, of }));
+}
+
+function ofSpot(spot: Spot, at: SurfacePoint | undefined): readonly InTheWay[] {
+  if (at === undefined) return [];
+  const better = wayToBetter(spot, at);
+  const held = heldFromBetter(spot, at);
+  return [...takenThere(spot, at, better), ...windowThere(spot, at, better), ...held];
+}
+
+/** The way on the surface along which the angle from the preferred direction falls fastest, as far as tapes are free. */
+function wayToBetter({ sight, marks }: Spot, { u, v }: SurfacePoint): SurfacePoint {
+  const fall = surfacePoint(
+    offDegAt(sight, u - 1, v) - offDegAt(sight, u + 1, v),
+    offDegAt(sight, u, v - 1) - offDegAt(sight, u, v + 1),
+  );
+  const [first, second] = marks.axes.map(isHeld);
+  if (first === second) return first ? surfacePoint(0, 0) : directionOf(fall);
+  const free = directionOf(first ? marks.perMm[1] : marks.perMm[0]);
+  return directionOf(times(free, inner(fall, free)));
+}
+
+/** Two marks of the coarser tape, and a little: what a centre on whole marks may stand off from what stops it. */
+const marksMm = ({ marks: { axes } }: Spot): number => 2 * Math.max(axes[0].stepMm, axes[1].stepMm) + 0.1;
+
+/** Of what the centre stands against, that which is nearer a step on the way to better. */
+function takenThere(spot: Spot, at: SurfacePoint, better: SurfacePoint): readonly InTheWay[] {
+  const reachMm = marksMm(spot);
+  const ahead = plus(at, times(better, reachMm));
+  const stops = ({ distanceMm }: Taken): boolean => {
+    const hereMm = distanceMm(at.u, at.v);
+    return hereMm <= reachMm && hereMm - distanceMm(ahead.u, ahead.v) > NEARER * reachMm;
+  };
+  const { ground, kept } = spot.asking;
+  const stopping = [...ground.taken, ...kept]
+    .filter(stops)
+    .flatMap(({ what }) => named(what, ground.surface));
+  return stopping.filter((one, index) => stopping.findIndex((other) => isSame(one, other)) === index);
+}
+
+/** Share of the way by which it must come nearer: what one slides along does not stop anybody. */
+const NEARER = 0.02;
+
+const isSame = (a: InTheWay, b: InTheWay): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+function named(what: Taken["what"], surface: Surface): readonly InTheWay[] {
+  switch (what.kind) {
+    case "member": {
+      const { kind, number } = what.member;
+      return [{ kind: "member", member: { surface: surface.name, kind, number } }];
+    }
+    case "obstruction":
+      return [{ kind: "obstruction", name: what.obstruction.name }];
+    case "edge":
+      return [{ kind: "edge", along: what.edge.along }];
+    case "neighbour":
+      return [{ kind: "neighbour", id: what.neighbour.speaker.id }];
+    case "unknown":
+      return [{ kind: "unknown" }];
+    case "ruled-out":
+      return [];
+  }
+}
+
+/** Figures that a step on the way to better would bring outside the window. */
+function windowThere(spot: Spot, at: SurfacePoint, better: SurfacePoint): readonly InTheWay[] {
+  const { asking, sight } = spot;
+  const { window } = asking.wish;
+  if (window === null) return [];
+  const outsideAt = ({ u, v }: SurfacePoint): readonly Figure[] =>
+    breachesOf(window, headingOf(viewTo(sight, asking.ground.surface, u, v))).map(({ figure }) => figure);
+  const here = outsideAt(at);
+  return outsideAt(plus(at, times(better, marksMm(spot))))
+    .filter((figure) => !here.includes(figure))
+    .map((figure) => ({ kind: "window", figure }));
+}
+
+/** Held tapes that read otherwise where the preferred direction meets the surface. */
+function heldFromBetter(
+  { asking: { hold }, marks, sight: { ideal } }: Spot,
+  at: SurfacePoint,
+): readonly InTheWay[] {
+  return marks.axes
+    .filter((axis) => isHeld(axis) && hold.some(({ from }) => from === axis.line.from))
+    .filter(({ line, stepMm }) => ideal === null || Math.abs(tapeMm(line, ideal) - tapeMm(line, at)) > stepMm)
+    .map(({ line }) => ({ kind: "hold", from: line.from }));
+}

@@ -1,0 +1,146 @@
+import type { Mounted } from "../../listen/mounted.js";
+import type { Room } from "../../room/room.js";
+import { type Asking, alsoKept } from "./asking.js";
+import { bestOfBoth, costOfBoth } from "./both.js";
+import { type Decision, fieldFor } from "./decision.js";
+import type { Field } from "./field.js";
+import { takenByNeighbours } from "./ground.js";
+import { groupsThatMeet, mountedOf } from "./meeting.js";
+import { type Solved, solve } from "./solve.js";
+
+/*
+ * Openings and flanges of different decisions kept apart. Two decisions that come too close are searched together, so
+ * that what both cost is least. Three and more are settled one after the other in the file's order and then bettered
+ * two by two until nothing changes: good, but not proved to be the least. More than MOST_BETTERED that come too close
+ * one to the next are only settled one after the other.
+ */
+
+const MOST_BETTERED = 6;
+
+export interface KeptApart {
+  readonly solved: readonly Solved[];
+  /** For which nothing clear is left beside the others. */
+  readonly nowhere: readonly Decision[];
+}
+
+/** Decisions that have come too close to each other, as each is best alone and as they are settled together. */
+interface Cluster extends KeptApart {
+  readonly alone: readonly Solved[];
+}
+
+/** The decisions where none comes too close to another. */
+export function keptApart(room: Room, alone: readonly Solved[]): KeptApart {
+  let clusters: readonly Cluster[] = alone.map((one) => ({ alone: [one], solved: [one], nowhere: [] }));
+  for (;;) {
+    const groups = groupsThatMeet(clusters.map(({ solved }) => solved));
+    if (groups.length === 0) return allOf(clusters);
+    const joined = groups.map((group) =>
+      settleTogether(
+        room,
+        group.flatMap((index) => clusters[index] ?? []),
+      ),
+    );
+    const met = new Set(groups.flat());
+    clusters = [...clusters.filter((_, index) => !met.has(index)), ...joined];
+  }
+}
+
+const allOf = (clusters: readonly Cluster[]): KeptApart => ({
+  solved: clusters.flatMap(({ solved }) => solved),
+  nowhere: clusters.flatMap(({ nowhere }) => nowhere),
+});
+
+const indexOf = ({ decision: { leader } }: Solved): number => Number(leader.speaker.path.at(-1));
+
+function settleTogether(room: Room, clusters: readonly Cluster[]): Cluster {
+  const alone = clusters.flatMap((cluster) => cluster.alone).sort((a, b) => indexOf(a) - indexOf(b));
+  const inTurn = oneAfterTheOther(room, alone);
+  const [first, second, ...more] = alone;
+  if (first !== undefined && second !== undefined && more.length === 0) {
+    return { alone, ...bestOfTwo(room, [first, second], inTurn) };
+  }
+  return { alone, ...(alone.length > MOST_BETTERED ? inTurn : bettered(inTurn)) };
+}
+
+/** Each at the best place that those before it leave. */
+function oneAfterTheOther(room: Room, alone: readonly Solved[]): KeptApart {
+  const solved: Solved[] = [];
+  const nowhere: Decision[] = [];
+  const standing: Mounted[] = [];
+  for (const { decision } of alone) {
+    const found = solve(room, beside(decision, standing));
+    if (found === null) nowhere.push(decision);
+    else {
+      solved.push({ ...found, decision });
+      standing.push(...mountedOf(found));
+    }
+  }
+  return { solved, nowhere };
+}
+
+/** The decision with these loudspeakers to stay away from. */
+function beside(decision: Decision, standing: readonly Mounted[]): Decision {
+  const leader = keeping(decision.leader, standing);
+  return decision.kind === "single"
+    ? { ...decision, leader }
+    : { ...decision, leader, follower: keeping(decision.follower, standing) };
+}
+
+function keeping(asking: Asking, standing: readonly Mounted[]): Asking {
+  const { surface, fitting } = asking.ground;
+  const here = standing.filter((one) => one.surface.name === surface.name);
+  return alsoKept(asking, takenByNeighbours(here, fitting));
+}
+
+/** Of two, what costs least: one after the other either way round, or any two places that are better by enough. */
+function bestOfTwo(room: Room, [first, second]: readonly [Solved, Solved], inTurn: KeptApart): KeptApart {
+  const other = oneAfterTheOther(room, [second, first]);
+  return betteredTwo([first, second], sumDeg(other) < sumDeg(inTurn) ? other : inTurn);
+}
+
+/** What all of them cost; without an end where one has no place. */
+function sumDeg({ solved, nowhere }: KeptApart): number {
+  if (nowhere.length > 0) return Number.POSITIVE_INFINITY;
+  return solved.reduce((sum, { found }) => sum + found.costDeg, 0);
+}
+
+function betteredTwo([first, second]: readonly [Solved, Solved], before: KeptApart): KeptApart {
+  const found = bestOfBoth(first.field, second.field, sumDeg(before));
+  if (found === null) return before;
+  return {
+    solved: [
+      { ...first, found: found[0] },
+      { ...second, found: found[1] },
+    ],
+    nowhere: [],
+  };
+}
+
+/** Every two of them searched together beside the others, until that betters none. */
+function bettered(before: KeptApart): KeptApart {
+  for (const [a, b] of everyTwo(before.solved)) {
+    const found = betteredBeside(before.solved, a, b);
+    if (found === null) continue;
+    const solved = before.solved.map((one) => (one === a ? found[0] : one === b ? found[1] : one));
+    return bettered({ ...before, solved });
+  }
+  return before;
+}
+
+const everyTwo = (all: readonly Solved[]): readonly (readonly [Solved, Solved])[] =>
+  all.flatMap((a, index) => all.slice(index + 1).map((b) => [a, b] as const));
+
+function betteredBeside(all: readonly Solved[], a: Solved, b: Solved): readonly [Solved, Solved] | null {
+  const standing = all.filter((one) => one !== a && one !== b).flatMap(mountedOf);
+  const [first, second] = [fieldBeside(a, standing), fieldBeside(b, standing)];
+  const found = first && second && bestOfBoth(first, second, costOfBoth([a.found, b.found]));
+  return (
+    found && [
+      { ...a, found: found[0] },
+      { ...b, found: found[1] },
+    ]
+  );
+}
+
+const fieldBeside = ({ decision, tapes, field }: Solved, standing: readonly Mounted[]): Field | null =>
+  fieldFor(beside(decision, standing), tapes, field.spots[0].marks.axes[0].stepMm);

@@ -1,0 +1,114 @@
+import { plus, surfacePoint, times } from "../../geometry/surface-point.js";
+import type { SurfacePoint } from "../../geometry/vector.js";
+import type { Room } from "../../room/room.js";
+import { TAPE_STEP_MM } from "../nearest-clear.js";
+import {
+  areSame,
+  askingsOf,
+  type Decision,
+  type DecisionTapes,
+  fieldFor,
+  tapesOfDecision,
+} from "./decision.js";
+import type { Field } from "./field.js";
+import { bestIn, type Found } from "./search.js";
+import { sightOn } from "./sight.js";
+import { agreesWith } from "./tape-choice.js";
+
+/** A decision and the best place that was found for it. */
+export interface Solved {
+  readonly decision: Decision;
+  readonly tapes: DecisionTapes;
+  readonly field: Field;
+  readonly found: Found;
+  /** Ids of the first loudspeakers of all that share its line; none where it shares none. */
+  readonly line: readonly string[];
+  /** What that line costs it. */
+  readonly lineDeg: number;
+}
+
+/**
+ * The best clear place on marks of the nearest tapes: whole ones where that costs next to nothing, else finer ones.
+ * Null where nothing is clear.
+ */
+export function solve(room: Room, decision: Decision): Solved | null {
+  const stepMm = TAPE_STEP_MM[room.units];
+  const start = startOf(decision);
+  const onMarks = solveByTheNearest(room, decision, { near: start, stepMm });
+  const near = onMarks?.found.centres[0] ?? start;
+  const atBest = (onMarks?.found.costDeg ?? Number.POSITIVE_INFINITY) - ROUNDING_DEG;
+  const finest = solveNear(room, decision, { near, stepMm: stepMm / FINEST, belowDeg: atBest });
+  return finest === null ? onMarks : roundedLess(room, decision, { finest, stepMm });
+}
+
+/** Rounding to whole marks may cost this much; what is left of a twentieth of a degree is for the finest marks. */
+const ROUNDING_DEG = 0.045;
+/** Parts of a mark: the finest are a tenth of a millimetre. */
+const FINEST = 16;
+const FINER = [2, 4, 8] as const;
+
+interface Near {
+  readonly near: SurfacePoint;
+  readonly stepMm: number;
+  readonly belowDeg?: number;
+}
+
+/** Whole marks of the tapes cost more than they may: the coarsest that do not. */
+function roundedLess(
+  room: Room,
+  decision: Decision,
+  { finest, stepMm }: { readonly finest: Solved; readonly stepMm: number },
+): Solved {
+  const [near] = finest.found.centres;
+  const belowDeg = finest.found.costDeg + ROUNDING_DEG;
+  if (near === undefined) return finest;
+  for (const parts of FINER) {
+    const finer = solveNear(room, decision, { near, stepMm: stepMm / parts, belowDeg });
+    if (finer !== null) return finer;
+  }
+  return finest;
+}
+
+/** On the tapes that are nearest to what is found by them. */
+function solveByTheNearest(room: Room, decision: Decision, near: Near): Solved | null {
+  const solved = solveNear(room, decision, near);
+  const [centre] = solved?.found.centres ?? [];
+  if (solved === null || centre === undefined) return null;
+  const tapes = tapesOfDecision(room, decision, centre);
+  if (tapes === null || areSame(tapes, solved.tapes)) return solved;
+  return solveNear(room, decision, { ...near, near: centre }) ?? solved;
+}
+
+function solveNear(room: Room, decision: Decision, { near, stepMm, belowDeg }: Near): Solved | null {
+  const tapes = tapesOfDecision(room, decision, near);
+  return tapes && solveOn(room, decision, { tapes, stepMm, belowDeg: belowDeg ?? Number.POSITIVE_INFINITY });
+}
+
+export interface On {
+  readonly tapes: DecisionTapes;
+  readonly stepMm: number;
+  readonly belowDeg: number;
+}
+
+/** The best place on the marks of these tapes. */
+export function solveOn(room: Room, decision: Decision, { tapes, stepMm, belowDeg }: On): Solved | null {
+  const field = fieldFor(decision, tapes, stepMm);
+  const found = field && bestIn(field, { belowDeg });
+  if (field === null || found === null || !holdsAll(room, decision, found)) return null;
+  return { decision, tapes, field, found, line: [], lineDeg: 0 };
+}
+
+/** Two tapes place an opening; where the file holds more, they must read so too. */
+function holdsAll(room: Room, decision: Decision, { centres }: Found): boolean {
+  return askingsOf(decision).every(({ ground, hold }, index) => {
+    const at = centres[index];
+    return at !== undefined && agreesWith(room, ground.surface, { hold, at });
+  });
+}
+
+/** Where to look first for the nearest walls: the preferred direction, or the middle where it meets no such point. */
+function startOf({ leader }: Decision): SurfacePoint {
+  const { surface } = leader.ground;
+  const middle = times(surface.finished.reduce(plus, surfacePoint(0, 0)), 1 / surface.finished.length);
+  return sightOn(surface, leader.wish).ideal ?? middle;
+}

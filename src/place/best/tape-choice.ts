@@ -1,0 +1,92 @@
+import type { Polygon } from "../../geometry/shape.js";
+import { outer } from "../../geometry/surface-point.js";
+import type { SurfacePoint } from "../../geometry/vector.js";
+import type { Room, Surface, Tape } from "../../room/room.js";
+import { EXACT_WITHIN_MM } from "../../units/rounding.js";
+import { type TapeLine, tapeLine, tapeMm } from "../tapes.js";
+import type { Axis } from "./marks.js";
+
+/** A tape that a position is to be given by: free, or held at what the file says. */
+export interface ChosenTape {
+  readonly line: TapeLine;
+  readonly heldMm: number | null;
+}
+
+export type ChosenTapes = readonly [ChosenTape, ChosenTape];
+
+/**
+ * The two tapes that fix a point: those that are held, and the nearest walls that go with them; on a wall an end wall
+ * and the floor. The one that runs across the room comes first, as people say it. Null where the surface has no two.
+ */
+export function tapesNear(
+  room: Room,
+  surface: Surface,
+  { near, hold }: { readonly near: SurfacePoint; readonly hold: readonly Tape[] },
+): ChosenTapes | null {
+  const held = hold.map(({ from, mm }): ChosenTape => ({ line: tapeLine(room, surface, from), heldMm: mm }));
+  const free = freeTapes(room, surface, near);
+  const [first, ...others] = [...held, ...free];
+  const second = others.find(({ line }) => first !== undefined && crosses(line, first.line));
+  if (first === undefined || second === undefined) return null;
+  return runsAcross(surface, first.line) >= runsAcross(surface, second.line)
+    ? [first, second]
+    : [second, first];
+}
+
+/** Sine of 30 degrees: tapes that meet at less fix a point badly. */
+const LEAST_CROSSING = 0.5;
+
+const crosses = (a: TapeLine, b: TapeLine): boolean =>
+  Math.abs(outer(a.direction, b.direction)) >= LEAST_CROSSING;
+
+/** Tapes from all that stands along the surface, the nearest first and as far off in the order of the walls; of floor and ceiling only the floor, if it can be. */
+function freeTapes(room: Room, surface: Surface, near: SurfacePoint): readonly ChosenTape[] {
+  const along = new Set(surface.edges.map((edge) => edge.along));
+  const names = [
+    ...room.walls.filter((wall) => along.has(wall)),
+    ...["floor", "ceiling"].filter((one) => along.has(one)),
+  ];
+  const kept = names.includes("floor") ? names.filter((name) => name !== "ceiling") : names;
+  return kept
+    .map((name) => tapeLine(room, surface, name))
+    .filter(({ direction }) => Math.hypot(direction.u, direction.v) > LEAST_CROSSING)
+    .map((line) => ({ line, awayMm: Math.abs(tapeMm(line, near)) }))
+    .sort((a, b) => (isAsFar(a.awayMm, b.awayMm) ? 0 : a.awayMm - b.awayMm))
+    .map(({ line }) => ({ line, heldMm: null }));
+}
+
+const isAsFar = (aMm: number, bMm: number): boolean => Math.abs(aMm - bMm) <= EXACT_WITHIN_MM;
+
+/** How far a tape runs left or right in the room, and on a wall along it rather than up. */
+function runsAcross({ frame, kind }: Surface, { direction }: TapeLine): number {
+  if (kind === "wall") return Math.abs(direction.u);
+  return Math.abs(direction.u * frame.u.x + direction.v * frame.v.x);
+}
+
+/** The marks of a tape that may lie on the outline. */
+export function axisOver(outline: Polygon, { line, heldMm }: ChosenTape, stepMm: number): Axis {
+  if (heldMm !== null) return { line, startMm: heldMm, stepMm, least: 0, most: 0 };
+  const readings = outline.map((corner) => tapeMm(line, corner));
+  const slack = EXACT_WITHIN_MM / stepMm;
+  return {
+    line,
+    startMm: 0,
+    stepMm,
+    least: Math.max(0, Math.ceil(Math.min(...readings) / stepMm - slack)),
+    most: Math.floor(Math.max(...readings) / stepMm + slack),
+  };
+}
+
+/** Held tapes that the two do not hold themselves must read so there too. */
+export function agreesWith(
+  room: Room,
+  surface: Surface,
+  { hold, at }: { readonly hold: readonly Tape[]; readonly at: SurfacePoint },
+): boolean {
+  return hold.every(
+    ({ from, mm }) => Math.abs(tapeMm(tapeLine(room, surface, from), at) - mm) <= EXACT_WITHIN_MM,
+  );
+}
+
+export const sameTapes = (a: ChosenTapes, b: ChosenTapes): boolean =>
+  a[0].line.from === b[0].line.from && a[1].line.from === b[1].line.from;
