@@ -98,13 +98,6 @@ export const checksSchema = block({
     description:
       "What sharing a line may cost an overhead loudspeaker; 1 deg unless said, 0 asks for no lines",
   }).optional(),
-  line: quantity({
-    quantity: "deg",
-    least: 0,
-    most: 90,
-    description:
-      "What sharing a line may cost an overhead loudspeaker; 1 deg unless said, 0 asks for no lines",
-  }).optional(),
 }).describe("What is asked for beyond the standards");
 
 export type ViaFile = z.output<typeof viaSchema>;
