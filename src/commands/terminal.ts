@@ -19,6 +19,7 @@ const CLEAR_LINE = "\r\u001b[2K";
 export function processTerminal(): Terminal {
   const { stdout, stderr } = process;
   const live = stderr.isTTY === true;
+  for (const stream of [stdout, stderr]) stream.on("error", endQuietly);
   return {
     folder: process.cwd(),
     write: (text) => void stdout.write(text),
@@ -26,6 +27,12 @@ export function processTerminal(): Terminal {
     progress: (text) => void (live && stderr.write(CLEAR_LINE + text)),
     colours: pico.createColors(wantsColour(stdout.isTTY === true)),
   };
+}
+
+/** Whoever read our words has stopped reading (`| head`): nothing is wrong, and nothing is left to say. */
+function endQuietly(cause: NodeJS.ErrnoException): void {
+  if (cause.code !== "EPIPE") throw cause;
+  process.exit();
 }
 
 function wantsColour(isTerminal: boolean): boolean {

@@ -1,7 +1,8 @@
+import { spawnSync } from "node:child_process";
 import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { DEN, STUDIO, workFolder } from "./in-folder.js";
+import { DEN, EXAMPLES, STUDIO, workFolder } from "./in-folder.js";
 
 /** What a hurried user types: each gets a clear sentence, exit 2, and nothing is written. */
 async function refused(
@@ -175,5 +176,27 @@ describe("commands say what they did", () => {
     const { type } = workFolder();
     expect((await type("print", "--help")).out).toMatch(/Usage:/);
     expect((await type("print", "--help", "--language", "es")).out).toMatch(/Uso:/);
+  });
+});
+
+describe("the built program", () => {
+  const PROGRAM = join(EXAMPLES, "..", "bin", "baymark.js");
+  const built = existsSync(join(EXAMPLES, "..", "bin", "built", "cli.js"));
+
+  test.skipIf(!built)("ends quietly when nobody reads on", () => {
+    const typed = `"${process.execPath}" "${PROGRAM}" report "${join(EXAMPLES, DEN)}" | head -n 1`;
+    const { stdout, stderr } = spawnSync("sh", ["-c", typed], { encoding: "utf8" });
+    expect(stdout).toBe("Quarry Lane den\n");
+    expect(stderr).toBe("");
+  });
+
+  test.skipIf(!built)("gives the exit codes to the shell and no colour to a file", () => {
+    const ended = (...typed: string[]) =>
+      spawnSync(process.execPath, [PROGRAM, ...typed], { encoding: "utf8" });
+    const { status, stdout } = ended("check", join(EXAMPLES, DEN));
+    expect(status).toBe(1);
+    expect(stdout).not.toContain("\u001b");
+    expect(ended("check", "nothing.yaml").status).toBe(2);
+    expect(ended("explain").status).toBe(0);
   });
 });
