@@ -1,10 +1,10 @@
-import type { Gap } from "../check/gap.js";
 import type { Cell, CellLine } from "../drawing/table.js";
 import type { Opening } from "../job.js";
 import type { Speaker, Tape } from "../room/room.js";
 import type { Details } from "../words/details.js";
 import { acrossFigures, halfFigures, toleranceFigures } from "./cut-figures.js";
 import { figuresOf } from "./figures.js";
+import { writtenGaps } from "./gaps.js";
 import type { Order } from "./sheet.js";
 import type { Tapes } from "./tapes.js";
 import { unbroken } from "./unbroken.js";
@@ -59,10 +59,10 @@ export const tapeCells = (order: Order, { governing }: Tapes, stopped: boolean):
 
 /** What is checked or needed beside size and tapes, as one line; the arrow only where it is asked for. */
 export function detailLine(order: Order, opening: Opening, asked: { arrow: boolean }): CellLine {
-  const { bay, gap, speaker } = opening;
+  const { bay, speaker } = opening;
   const said = order.words.schedules.details({
     bay,
-    gaps: gap === null ? null : gapsBeside(opening, gap).map((each) => writtenGap(order, each)),
+    gaps: writtenGaps(opening, (mm) => written(order, mm)),
     depth: written(order, speaker.model.depthMm),
     arrow: asked.arrow ? arrowOf(opening) : null,
   });
@@ -73,21 +73,6 @@ function written({ job }: Order, mm: number): string {
   const figures = figuresOf(mm, job.room.units);
   return `${unbroken(figures.main)} (${figures.others.split(" · ").map(unbroken).join(" · ")})`;
 }
-
-/** To the member on each side, and to what is nearest of all where that is neither. */
-function gapsBeside({ sides }: Opening, nearest: Gap): Gap[] {
-  const both = [sides.before, sides.after].filter((side) => side !== null);
-  return both.some((side) => isSame(side, nearest)) ? both : [nearest, ...both];
-}
-
-const isSame = (one: Gap, other: Gap): boolean =>
-  one.member.kind === other.member.kind && one.member.number === other.member.number;
-
-const writtenGap = (order: Order, { mm, member }: Gap) => ({
-  member,
-  figure: written(order, Math.abs(mm)),
-  isCut: mm < 0,
-});
 
 function arrowOf({ aim }: Opening): Details["arrow"] {
   if (aim === null || aim.arrowDeg === null) return "straight";

@@ -117,8 +117,8 @@ describe("figures", () => {
     // Joists every 600 mm, 45 mm wide: 2000 mm is after the third (1800) and before the fourth (2400); a hole of 200
     // reaches from 1900 to 2100, so 1900 - 1822.5 and 2377.5 - 2100 are left.
     expect(said(sheets)).toContain("4th bay from the FRONT wall");
-    expect(said(sheets)).toContain(`≈78 mm (≈3 1/16") to joist 3 toward the FRONT wall`);
-    expect(said(sheets)).toContain(`≈278 mm (≈10 15/16") to joist 4 toward the BACK wall`);
+    expect(said(sheets)).toContain(`≈78 mm (≈3 1/16") to joist 3 toward FRONT`);
+    expect(said(sheets)).toContain(`≈278 mm (≈10 15/16") to joist 4 toward BACK`);
   });
 
   it("say the aim so that it fits one arrow only, with the mark to sight to", () => {

@@ -97,7 +97,7 @@ describe("what a row says", () => {
     const line = said(openingSchedule(order([tilted]))).join(" ");
     // The bay between joists 4 (2400) and 5 (3000): half of 600 - 45 - 200 is 177.5 mm on each side.
     expect(line).toContain("5th bay from FRONT.");
-    expect(line).toMatch(/joist 4: ≈178 mm.*joist 5: ≈178 mm/u);
+    expect(line).toMatch(/≈178 mm \(.*\) to joist 4 toward FRONT; ≈178 mm \(.*\) to joist 5 toward BACK/u);
     expect(line).toContain("Depth needed: 150 mm");
     expect(line).toMatch(/Arrow: from the joist's/u);
     expect(said(bracketSchedule(order([tilted]))).join(" ")).not.toContain("Arrow:");

@@ -1,4 +1,3 @@
-import type { Gap } from "../../check/gap.js";
 import { PEN, rectangle } from "../../drawing/pen.js";
 import { fitText } from "../../drawing/text.js";
 import { type Block, stack, textBlock } from "../../drawing/text-block.js";
@@ -6,13 +5,14 @@ import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
 import { edgeToward } from "../../listen/edges.js";
 import { sightOf } from "../../listen/sight.js";
-import type { Surface, Tape } from "../../room/room.js";
+import type { Tape } from "../../room/room.js";
 import { CHECK_TAPE_WITHIN_MM } from "../../standards/cutting-practice.js";
 import { acrossFigures, halfFigures, toleranceFigures } from "../cut-figures.js";
 import { type Figures, figuresOf } from "../figures.js";
 import { type Part, whole } from "../flow.js";
 import type { Order } from "../sheet.js";
-import { edgeFacing, type Stage, tapesOf } from "../tapes.js";
+import { type Stage, tapesOf } from "../tapes.js";
+import { gapsInWords } from "../template/band.js";
 import { type Datum, dataBoxes, type Place } from "../template/data-boxes.js";
 import { type Flag, flagRow } from "./flags.js";
 import { codesAgainst } from "./reasons.js";
@@ -136,38 +136,11 @@ function checkLine(order: Order, { opening, stage }: Entry): string {
 }
 
 /** The bay as the second proof of the place, and what is left beside the framing. */
-function bayLines({ words, job }: Order, opening: Opening): string[] {
-  const { card: say } = words.marking;
-  const { bay, gap, sides } = opening;
-  const { units } = job.room;
-  if (gap === null) return [say.bayUnknown];
-  const figure = ({ mm, member }: Gap, toward: string | null) => ({
-    member,
-    figure: both(figuresOf(Math.abs(mm), units)),
-    cuts: mm < 0,
-    toward,
-  });
-  const ways = waysOf(opening.surface);
-  const along = [
-    ...(sides.before === null ? [] : [figure(sides.before, ways.before)]),
-    ...(sides.after === null ? [] : [figure(sides.after, ways.after)]),
-  ];
-  const isSame = (one: Gap | null): boolean =>
-    one?.member.kind === gap.member.kind && one.member.number === gap.member.number;
-  const nearest = isSame(sides.before) || isSame(sides.after) ? [] : [figure(gap, null)];
-  return [
-    ...(bay === null ? [say.bayUnknown] : [say.bay(bay.number, bay.from)]),
-    say.gaps([...along, ...nearest]),
-  ];
-}
-
-/** Walls on both sides across the members' run: before is the one that the framing is measured from. */
-function waysOf(surface: Surface): { before: string | null; after: string | null } {
-  const { framing, edges } = surface;
-  const edge =
-    framing.kind === "known" ? edges.find(({ along }) => along === framing.layout.from) : undefined;
-  if (edge === undefined) return { before: null, after: null };
-  return { before: edge.along, after: edgeFacing(surface, edge).along };
+function bayLines(order: Order, opening: Opening): string[] {
+  const { card: say } = order.words.marking;
+  const { bay, gap } = opening;
+  const proof = bay === null || gap === null ? say.bayUnknown : say.bay(bay.number, bay.from);
+  return gap === null ? [proof] : [proof, gapsInWords(order, opening)];
 }
 
 function aimLines({ words, job }: Order, { opening, stage }: Entry): string[] {

@@ -3,9 +3,9 @@ import { WHITE } from "../../drawing/drawing.js";
 import { PEN, point, text } from "../../drawing/pen.js";
 import { measureText } from "../../drawing/text.js";
 import { LINE_PITCH } from "../../drawing/text-block.js";
-import type { Level } from "../../findings/finding.js";
 import type { LocatedFinding } from "../../job.js";
 import type { Surface } from "../../room/room.js";
+import { byLevel } from "../finding-lines.js";
 import type { Order } from "../sheet.js";
 
 /** A finding with the number that it has on one sheet: at the opening, and before its sentence. */
@@ -14,19 +14,15 @@ export interface Flag {
   readonly finding: LocatedFinding;
 }
 
-const RANK: Readonly<Record<Level, number>> = { error: 0, warning: 1, note: 2 };
-
 /** Findings about a surface and the openings on it, the gravest first, numbered from 1. */
 export function flagsOf({ job }: Order, surface: Surface): readonly Flag[] {
   const ids = new Set(
     job.room.speakers.filter((speaker) => speaker.surface === surface.name).map(({ id }) => id),
   );
-  return job.findings
-    .filter((finding) =>
-      finding.speaker === null ? finding.surface === surface.name : ids.has(finding.speaker),
-    )
-    .sort((a, b) => RANK[a.level] - RANK[b.level])
-    .map((finding, index) => ({ number: index + 1, finding }));
+  const own = job.findings.filter((finding) =>
+    finding.speaker === null ? finding.surface === surface.name : ids.has(finding.speaker),
+  );
+  return byLevel(own).map((finding, index) => ({ number: index + 1, finding }));
 }
 
 /** Size of a flag whose number has capitals `capMm` high. */

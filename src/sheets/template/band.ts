@@ -1,9 +1,9 @@
-import type { Gap } from "../../check/gap.js";
 import { type Block, stack, textBlock } from "../../drawing/text-block.js";
 import type { Opening } from "../../job.js";
 import type { Tape } from "../../room/room.js";
 import { acrossFigures, diagonalFigures, halfFigures, toleranceFigures } from "../cut-figures.js";
 import { figuresOf } from "../figures.js";
+import { writtenGaps } from "../gaps.js";
 import type { Order } from "../sheet.js";
 import { type Stage, tapesOf } from "../tapes.js";
 import { type Datum, dataBoxes, narrowestBoxMm, type Place } from "./data-boxes.js";
@@ -98,19 +98,11 @@ function bayDatum({ words: { template } }: Order, { bay }: Opening): Datum {
     : { label: template.bay(bay.from), main: template.bayNumber(bay.number), others: null };
 }
 
-/** The gaps on both sides, and to what is nearest of all where that is neither. */
-export function gapsInWords(order: Order, { gap, sides }: Opening): string {
-  const { template } = order.words;
-  if (gap === null) return template.gapUnknown;
-  const both = [sides.before, sides.after].filter((side) => side !== null);
-  const all = both.some((side) => isSame(side, gap)) ? both : [gap, ...both];
-  return template.gaps(
-    all.map(({ mm, member }) => {
-      const { main, others } = figuresOf(Math.abs(mm), order.job.room.units);
-      return { member, figure: `${main} (${others})`, isCut: mm < 0 };
-    }),
-  );
+/** What is left to the framing on both sides, with the wall on whose side it stands. */
+export function gapsInWords({ words, job }: Order, opening: Opening): string {
+  const gaps = writtenGaps(opening, (mm) => {
+    const { main, others } = figuresOf(mm, job.room.units);
+    return `${main} (${others})`;
+  });
+  return gaps === null ? words.template.gapUnknown : words.template.gaps(gaps);
 }
-
-const isSame = (side: Gap, gap: Gap): boolean =>
-  side.member.kind === gap.member.kind && side.member.number === gap.member.number;

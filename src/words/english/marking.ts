@@ -1,6 +1,6 @@
-import type { Code, MemberName } from "../../findings/finding.js";
-import { findings } from "./findings.js";
+import type { Code } from "../../findings/finding.js";
 import { frame } from "./frame.js";
+import { ordinal } from "./ordinal.js";
 
 /** What a tape hooks on or an arrow points to. */
 const hook = (name: string): string =>
@@ -129,7 +129,6 @@ export const marking = {
       `CHECK ± ${within}, else STOP: from ${hook(first.from)} ${first.figure}; from ${hook(second.from)} ${second.figure}.`,
     bay: (number: number, from: string) => `${ordinal(number)} bay from ${hook(from)}.`,
     bayUnknown: "Bay: framing not known here.",
-    gaps: (gaps: readonly Gap[]) => `Gap: ${gaps.map(gapSaid).join("; ")}.`,
     aim: (arrow: Arrow) => `AIM: ${arrowInWords(arrow)}.`,
     aimOnSheet: (degrees: string) => `AIM: ${degrees} anticlockwise from the top of the drawing.`,
     sight: (wall: string, figure: string, from: string) =>
@@ -153,30 +152,11 @@ interface Arrow {
   readonly toward: string;
 }
 
-interface Gap {
-  readonly figure: string;
-  readonly cuts: boolean;
-  readonly member: MemberName;
-  /** Toward which wall it lies; null where that is not known. */
-  readonly toward: string | null;
-}
-
 const memberFigures = (edges: boolean, assumed: boolean): string =>
   `number · centre${edges ? " [near edge]" : ""}${assumed ? ". ASSUMED: write what you find in the box" : ", measured"}`;
-
-function gapSaid({ figure, cuts, member, toward }: Gap): string {
-  const side = toward === null ? "" : ` toward ${hook(toward)}`;
-  return `${cuts ? "CUTS IN " : ""}${figure} to ${findings.member(member)}${side}`;
-}
 
 /** Members on a wall end at floor and ceiling; those that end at walls are joists. */
 const memberEndingAt = (end: string): string => (end === "floor" || end === "ceiling" ? "stud" : "joist");
 
 const arrowInWords = ({ end, degrees, toward }: Arrow): string =>
   `from the ${memberEndingAt(end)}'s ${frame.wall(end)} end, ${Math.round(degrees)}° toward ${hook(toward)}`;
-
-/** 1st, 2nd, 3rd, 4th ... 11th, 12th, 13th ... */
-function ordinal(number: number): string {
-  const teens = number % 100 >= 11 && number % 100 <= 13;
-  return `${number}${(teens ? undefined : ["th", "st", "nd", "rd"][number % 10]) ?? "th"}`;
-}

@@ -1,14 +1,8 @@
-import type { MemberName } from "../../findings/finding.js";
+import type { WrittenGap } from "../details.js";
 import type { WrittenTape } from "../phrases.js";
 import { findings } from "./findings.js";
 import { frame } from "./frame.js";
-
-/** A gap to a member, its length already written; `isCut` where the opening goes into it by so much. */
-export interface WrittenGap {
-  readonly member: MemberName;
-  readonly figure: string;
-  readonly isCut: boolean;
-}
+import { ordinal } from "./ordinal.js";
 
 /** Where a tape hooks: a wall by its name, the floor and the ceiling as themselves. */
 const hook = (from: string): string =>
@@ -16,8 +10,10 @@ const hook = (from: string): string =>
 
 const tapeFrom = ({ length, from }: WrittenTape): string => `${length} from ${hook(from)}`;
 
-const gapTo = ({ member, figure, isCut }: WrittenGap): string =>
-  `${findings.member(member)}: ${isCut ? "CUT BY " : ""}${figure}`;
+function gapTo({ member, figure, isCut, toward }: WrittenGap): string {
+  const side = toward === null ? "" : ` toward ${frame.wall(toward)}`;
+  return `${isCut ? "CUTS IN " : ""}${figure} to ${findings.member(member)}${side}`;
+}
 
 /** Words on the opening templates and on the parts of a drawing that is larger than its paper. */
 export const template = {
@@ -42,11 +38,11 @@ export const template = {
   },
   from: (from: string) => `FROM ${hook(from)}`,
   bay: (from: string) => `BAY from the ${hook(from)}`,
-  bayNumber: (count: number) => ordinal(count),
+  bayNumber: ordinal,
   bayUnknown: "BAY",
   unknown: "unknown",
   assumed: "ASSUMED",
-  gaps: (gaps: readonly WrittenGap[]) => `Gap to the nearest: ${gaps.map(gapTo).join("; ")}.`,
+  gaps: (gaps: readonly WrittenGap[]) => `Gap: ${gaps.map(gapTo).join("; ")}.`,
   gapUnknown: "Gap to the framing: unknown",
   edge: {
     front: "↑ THIS EDGE TO THE FRONT WALL ↑",
@@ -70,8 +66,3 @@ export const template = {
   },
   more: (count: number) => `and ${count} more on the sheet of the surface`,
 };
-
-function ordinal(count: number): string {
-  const ending = { 1: "st", 2: "nd", 3: "rd" }[count % 10] ?? "th";
-  return `${count}${count % 100 > 10 && count % 100 < 14 ? "th" : ending}`;
-}

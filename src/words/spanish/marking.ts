@@ -1,6 +1,5 @@
 import type { Code } from "../../findings/finding.js";
 import type { marking as english } from "../english/marking.js";
-import { findings } from "./findings.js";
 import { frame } from "./frame.js";
 
 const hook = (name: string): string => {
@@ -135,7 +134,6 @@ export const marking: typeof english = {
       `VERIFIQUE ± ${within}, si no, ALTO: desde ${hook(first.from)} ${first.figure}; desde ${hook(second.from)} ${second.figure}.`,
     bay: (number, from) => `${number}.º vano desde ${hook(from)}.`,
     bayUnknown: "Vano: estructura desconocida aquí.",
-    gaps: (gaps) => `Distancia: ${gaps.map(gapSaid).join("; ")}.`,
     aim: (arrow) => `APUNTE: ${arrowInWords(arrow)}.`,
     aimOnSheet: (degrees) => `APUNTE: ${degrees} contra el reloj desde arriba del dibujo.`,
     sight: (wall, figure, from) =>
@@ -148,16 +146,10 @@ export const marking: typeof english = {
   arrowInWords: (arrow) => arrowInWords(arrow),
 };
 
-type Gap = Parameters<typeof english.card.gaps>[0][number];
 type Arrow = Parameters<typeof english.arrowInWords>[0];
 
 const memberFigures = (edges: boolean, assumed: boolean): string =>
   `número · centro${edges ? " [orilla cercana]" : ""}${assumed ? ". SUPUESTO: anote en la caja lo que encuentre" : ", medido"}`;
-
-function gapSaid({ figure, cuts, member, toward }: Gap): string {
-  const side = toward === null ? "" : ` hacia ${hook(toward)}`;
-  return `${cuts ? "CORTA " : ""}${figure} a ${findings.member(member)}${side}`;
-}
 
 const memberEndingAt = (end: string): string =>
   end === "floor" || end === "ceiling" ? "del montante" : "de la vigueta";

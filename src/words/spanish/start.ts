@@ -27,8 +27,7 @@ export const start: typeof english = {
   ],
   nearEdge: "`mark: near-edge` donde el trazo se hizo al borde de cada miembro y no a su centro.",
   centres: "Las cifras van al centro de cada miembro; `mark: near-edge` si el trazo se hizo al borde.",
-  obstructions:
-    "(opcional) de qué se aleja un hoyo: `keep` es cuánto, `behind` a qué profundidad empieza",
+  obstructions: "(opcional) de qué se aleja un hoyo: `keep` es cuánto, `behind` a qué profundidad empieza",
   models: "Bocinas, copiadas de la hoja del fabricante; estas son inventadas.",
   depth: "lo que ocupa detrás de la cara terminada",
   clampReach: "cuánto salen las grapas más allá del borde del hoyo",
@@ -38,8 +37,7 @@ export const start: typeof english = {
   sensitivity: "2.83 V a 1 m",
   seats: "Asientos: las cintas van al centro de la cabeza; uno es el de referencia.",
   layout: "(opcional) un sistema de ITU-R BS.2051, por su nombre arriba+medio+abajo o por su letra",
-  speakers:
-    "Bocinas: `at` es el centro del hoyo. Apuntan al asiento de referencia si `aim` no dice otro.",
+  speakers: "Bocinas: `at` es el centro del hoyo. Apuntan al asiento de referencia si `aim` no dice otro.",
   equipment: "(opcional) a dónde llegan los cables",
   print: "(opcional) letter, legal, tabloid, A4, A3 ... y en, es o los dos en cada hoja",
 };

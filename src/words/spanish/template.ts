@@ -1,4 +1,5 @@
-import type { template as english, WrittenGap } from "../english/template.js";
+import type { WrittenGap } from "../details.js";
+import type { template as english } from "../english/template.js";
 import type { WrittenTape } from "../phrases.js";
 import { findings } from "./findings.js";
 import { frame } from "./frame.js";
@@ -8,8 +9,10 @@ const hook = (from: string): string =>
 
 const tapeFrom = ({ length, from }: WrittenTape): string => `${length} desde ${hook(from)}`;
 
-const gapTo = ({ member, figure, isCut }: WrittenGap): string =>
-  `${findings.member(member)}: ${isCut ? "CORTE DE " : ""}${figure}`;
+function gapTo({ member, figure, isCut, toward }: WrittenGap): string {
+  const side = toward === null ? "" : ` hacia ${frame.wall(toward)}`;
+  return `${isCut ? "CORTA " : ""}${figure} a ${findings.member(member)}${side}`;
+}
 
 export const template: typeof english = {
   stage: {
@@ -40,7 +43,7 @@ export const template: typeof english = {
   bayUnknown: "VANO",
   unknown: "desconocido",
   assumed: "SUPUESTO",
-  gaps: (gaps) => `Distancia al más cercano: ${gaps.map(gapTo).join("; ")}.`,
+  gaps: (gaps) => `Distancia: ${gaps.map(gapTo).join("; ")}.`,
   gapUnknown: "Distancia a la estructura: desconocida",
   edge: {
     front: "↑ ESTE LADO HACIA LA PARED DEL FRENTE ↑",
