@@ -1,4 +1,5 @@
 import { InternalError } from "../findings/internal-error.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
 import {
   directionOf,
   inner,
@@ -30,8 +31,20 @@ export function tapeLine(
   faces: Faces = room.measuredTo,
 ): TapeLine {
   if (from === "floor") return plumb(surface);
-  if (from === "ceiling" || !room.walls.includes(from)) return fromEdge(surface, from, faces);
+  if (from === "ceiling" && surface.kind === "wall") return fromOverhead(surface, faces);
+  if (!room.walls.includes(from)) return fromEdge(surface, from, faces);
   return alongSurface(surface, surfaceNamed(room, from), faces);
+}
+
+/** From the ceiling over a wall; from the floor where that ceiling is not one level edge, and so no one line. */
+function fromOverhead(surface: Surface, faces: Faces): TapeLine {
+  const overhead = surface.edges.filter(
+    ({ along, from, to }) => along !== "floor" && Math.abs(from.u - to.u) > EPSILON_MM,
+  );
+  const [only] = overhead;
+  const isLevel = only !== undefined && Math.abs(only.from.v - only.to.v) < EPSILON_MM;
+  if (overhead.length > 1 || only === undefined || !isLevel) return plumb(surface);
+  return fromEdge(surface, only.along, faces);
 }
 
 /** Height over the floor. */

@@ -116,7 +116,7 @@ const cut: Columns = ({ speaker: { opening } }) => ({
   ...length("cut_radius", opening.kind === "round" ? opening.diameterMm / 2 : null),
 });
 
-const tape = (name: string, held: Tape | undefined): Row => ({
+const tape = (name: string, held: Tape | null | undefined): Row => ({
   [`${name}_from`]: held?.from ?? null,
   ...length(name, held?.mm ?? null),
 });

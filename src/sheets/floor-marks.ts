@@ -2,13 +2,12 @@ import type { Cell, Table } from "../drawing/table.js";
 import { measureText } from "../drawing/text.js";
 import { textBlock } from "../drawing/text-block.js";
 import type { Opening } from "../job.js";
-import type { Surface } from "../room/room.js";
 import { CHECK_TAPE_WITHIN_MM } from "../standards/cutting-practice.js";
 import { figuresOf } from "./figures.js";
 import { type Part, rowsOf, whole } from "./flow.js";
 import { numbered, ticked } from "./marking/count.js";
 import { fittedPages } from "./marking/fitted.js";
-import { type FloorPlan, floorPlanOf, floorTapeMm, wallFacing } from "./marking/floor-plan.js";
+import { type FloorPlan, floorPlanOf, floorTapesOf } from "./marking/floor-plan.js";
 import { floorSketch } from "./marking/floor-sketch.js";
 import { inlines } from "./marking/inline.js";
 import { codesAgainst } from "./marking/reasons.js";
@@ -78,10 +77,10 @@ const saying = (words: string, face: "regular" | "bold" = "regular"): Part =>
 /** Both distances of each mark, large; under them the opposite tapes, which only check. */
 function table(order: Order, plan: FloorPlan): Part {
   const { floor } = order.words.marking;
-  const columns = plan.control.map((wall) => ({
+  const columns = plan.control.map((wall, index) => ({
     heading: floor.from(wall.name),
     weight: 2,
-    leastMm: widestMm(order, plan, wall),
+    leastMm: widestMm(order, plan, index),
   }));
   const built: Table = {
     capMm: SMALL_MM,
@@ -97,16 +96,19 @@ function table(order: Order, plan: FloorPlan): Part {
 }
 
 /** A figure is never broken over two lines. */
-function widestMm(order: Order, { openings }: FloorPlan, wall: Surface): number {
-  const widths = openings.map((opening) => {
-    const { main } = figuresOf(floorTapeMm(wall, opening), order.job.room.units);
-    return measureText(main, { capMm: MAIN_MM, face: "bold" }).widthMm;
+function widestMm(order: Order, plan: FloorPlan, index: number): number {
+  const widths = plan.openings.flatMap((opening) => {
+    const tape = floorTapesOf(plan, opening).governing[index];
+    if (tape === undefined) return [];
+    const { main } = figuresOf(tape.mm, order.job.room.units);
+    return [measureText(main, { capMm: MAIN_MM, face: "bold" }).widthMm];
   });
-  return Math.max(...widths);
+  return Math.max(0, ...widths);
 }
 
-function rowOf(order: Order, { control }: FloorPlan, opening: Opening): Cell[] {
+function rowOf(order: Order, plan: FloorPlan, opening: Opening): Cell[] {
   const { speaker, mustNotCut } = opening;
+  const { governing } = floorTapesOf(plan, opening);
   return [
     mustNotCut ? "" : { kind: "tick" },
     {
@@ -116,11 +118,15 @@ function rowOf(order: Order, { control }: FloorPlan, opening: Opening): Cell[] {
         { words: speaker.channel, capMm: SMALL_MM, face: "regular" },
       ],
     },
-    ...control.map((wall): Cell => {
-      const { main, others } = figuresOf(floorTapeMm(wall, opening), order.job.room.units);
+    ...plan.control.map((wall, index): Cell => {
+      const tape = governing[index];
+      if (tape === undefined) return "";
+      const { main, others } = figuresOf(tape.mm, order.job.room.units);
+      const instead = tape.from === wall.name ? [] : [order.words.marking.floor.from(tape.from)];
       return {
         kind: "lines",
         lines: [
+          ...instead.map((words) => ({ words, capMm: SMALL_MM, face: "bold" as const })),
           { words: main, capMm: MAIN_MM, face: "bold" },
           { words: others, capMm: SMALL_MM, face: "regular" },
         ],
@@ -129,18 +135,17 @@ function rowOf(order: Order, { control }: FloorPlan, opening: Opening): Cell[] {
   ];
 }
 
-function underRow(order: Order, { walls, control }: FloorPlan, opening: Opening) {
+function underRow(order: Order, plan: FloorPlan, opening: Opening) {
   const { card } = order.words.marking;
   if (opening.mustNotCut) {
     const words = card.doNotCut(codesAgainst(order, opening));
     return [{ words, capMm: SMALL_MM, face: "bold" as const }];
   }
-  const [first, second] = control.map((wall) => {
-    const opposite = wallFacing(walls, wall);
-    const { main } = figuresOf(floorTapeMm(opposite, opening), order.job.room.units);
-    return { from: opposite.name, figure: main };
-  });
-  if (first === undefined || second === undefined) return [];
-  const words = card.check(first, second, tolerated(CHECK_TAPE_WITHIN_MM, order));
+  const checks = floorTapesOf(plan, opening).checks.map(({ from, mm }) => ({
+    from,
+    figure: figuresOf(mm, order.job.room.units).main,
+  }));
+  if (checks.length === 0) return [];
+  const words = card.check(checks, tolerated(CHECK_TAPE_WITHIN_MM, order));
   return [{ words, capMm: SMALL_MM, face: "regular" as const }];
 }

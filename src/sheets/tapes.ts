@@ -1,16 +1,30 @@
 import { InternalError } from "../findings/internal-error.js";
+import { nearestOnSegment } from "../geometry/distance.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
+import { distanceMm, inner, minus, plus, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Opening } from "../job.js";
+import { edgesOn, exitThrough, voidEdgesOn } from "../listen/edges.js";
+import { inward } from "../place/run.js";
+import { tapeLine } from "../place/tapes.js";
 import type { Edge, Faces, Room, Surface, Tape } from "../room/room.js";
 
 /** State of the neighbouring walls when an opening is cut: it decides what the tape touches. */
 export type Stage = "bare" | "boarded";
 
+/** A tape that a person can hold: over the surface, square to the edge, and nowhere out of the room. */
+export interface HeldTape extends Tape {
+  /** Where it hooks, on the faces that are touched. */
+  readonly foot: SurfacePoint;
+  /** Of length 1, away from what it hooks on. */
+  readonly direction: SurfacePoint;
+}
+
 /** The tapes that place one opening at one stage, and the opposite ones that only check it. */
 export interface Tapes {
-  readonly governing: readonly [Tape, Tape];
-  /** From the opposite edge on the same axis, in the same order. */
-  readonly checks: readonly [Tape, Tape];
+  readonly governing: readonly [HeldTape, HeldTape];
+  /** From the opposite edge on the same axis, in the same order; null where none can be held. */
+  readonly checks: readonly [HeldTape | null, HeldTape | null];
   readonly touches: Faces;
 }
 
@@ -22,58 +36,119 @@ export function stagesOf(room: Room, surface: Surface): readonly Stage[] {
 
 export const facesAt = (stage: Stage): Faces => (stage === "bare" ? "framing" : "finish");
 
-/** Distance of a point from an edge's line, in mm, positive inside. */
-export function distanceFromEdgeMm(edge: Edge, point: SurfacePoint): number {
-  const along = { u: edge.to.u - edge.from.u, v: edge.to.v - edge.from.v };
-  const cross = along.u * (point.v - edge.from.v) - along.v * (point.u - edge.from.u);
-  return cross / Math.hypot(along.u, along.v);
-}
-
-/** Tape from an edge's face at a stage to a point. The floor is touched as it stands; every other face gains its board. */
+/** Tape from an edge, as it stands at a stage, to a point: square to the edge's line, wherever that is met. */
 export function tapeFromEdge(edge: Edge, point: SurfacePoint, stage: Stage): Tape {
-  return { from: edge.along, mm: distanceFromEdgeMm(edge, point) - boardOn(edge, stage) };
-}
-
-const boardOn = (edge: Edge, stage: Stage): number => (stage === "boarded" ? edge.boardMm : 0);
-
-export function edgeAlong(surface: Surface, name: string): Edge {
-  const found = surface.edges.find((edge) => edge.along === name);
-  if (found === undefined) throw new InternalError(`${surface.name} has no edge along ${name}`);
-  return found;
-}
-
-/** The edge that faces this one: its direction is the most opposite. */
-export function edgeFacing(surface: Surface, edge: Edge): Edge {
-  const alongOf = (e: Edge) => ({ u: e.to.u - e.from.u, v: e.to.v - e.from.v });
-  const along = alongOf(edge);
-  const turnOf = (e: Edge): number => {
-    const other = alongOf(e);
-    return (along.u * other.u + along.v * other.v) / Math.hypot(other.u, other.v);
-  };
-  return surface.edges.reduce((best, other) => (turnOf(other) < turnOf(best) ? other : best));
+  const boardMm = stage === "boarded" ? edge.boardMm : 0;
+  return { from: edge.along, mm: inner(inward(edge), minus(point, edge.from)) - boardMm };
 }
 
 /**
- * The tapes of an opening at a stage. The two that were typed govern, as typed where they touch the same faces; they
- * are shifted by the neighbour's board where the faces differ.
+ * The tapes of an opening at a stage. The two that were typed govern: as typed where they touch the same faces, by the
+ * neighbour's board more or less where those differ. A wall that no straight tape reaches over the surface (round a
+ * corner, past a soffit) gives way to the edge before it that faces the same way.
  */
 export function tapesOf(room: Room, opening: Opening, stage: Stage): Tapes {
   const { surface, centre } = opening;
-  const [first, second] = governingTapes(room, opening, stage);
-  const check = (tape: Tape): Tape =>
-    tapeFromEdge(edgeFacing(surface, edgeAlong(surface, tape.from)), centre, stage);
-  return { governing: [first, second], checks: [check(first), check(second)], touches: facesAt(stage) };
+  const held = tapesHeldOn(surface, centre, stage);
+  const governing = governingTapes(room, opening, held);
+  const [first, second] = governing;
+  const check = (tape: HeldTape): HeldTape | null => facing(tape, held);
+  return { governing, checks: [check(first), check(second)], touches: facesAt(stage) };
 }
 
-function governingTapes(room: Room, opening: Opening, stage: Stage): [Tape, Tape] {
-  const { surface, centre, speaker } = opening;
-  if (speaker.position.kind === "given") {
-    const asHeld = (tape: Tape): Tape =>
-      facesAt(stage) === room.measuredTo ? tape : tapeFromEdge(edgeAlong(surface, tape.from), centre, stage);
-    const [first, second] = speaker.position.tapes;
-    return [asHeld(first), asHeld(second)];
-  }
-  const [bottom, right] = surface.edges;
-  if (bottom === undefined || right === undefined) throw new InternalError(`${surface.name} has no outline`);
-  return [tapeFromEdge(right, centre, stage), tapeFromEdge(bottom, centre, stage)];
+/** Every tape that can be held to a point of the surface, in the order of its edges. */
+export function tapesHeldOn(surface: Surface, point: SurfacePoint, stage: Stage): readonly HeldTape[] {
+  const faces = facesAt(stage);
+  return tapesHeld([...edgesOn(surface, faces), ...voidEdgesOn(surface, faces)], point, surface.kind);
 }
+
+/** Every tape that can be held to a point inside some edges; on walls the ones from the ceiling are plumb. */
+export function tapesHeld(
+  edges: readonly Edge[],
+  point: SurfacePoint,
+  kind: Surface["kind"],
+): readonly HeldTape[] {
+  return edges.flatMap((edge) => {
+    const direction = kind === "wall" && isOverhead(edge) ? DOWN : inward(edge);
+    const exit = exitThrough(edges, { from: point, direction: times(direction, -1) });
+    if (exit === null || exit.edge !== edge) return [];
+    return [{ from: edge.along, mm: distanceMm(exit.at, point), foot: exit.at, direction }];
+  });
+}
+
+const DOWN: SurfacePoint = { u: 0, v: -1 };
+
+/** An edge of a wall that is neither upright nor the floor. */
+const isOverhead = ({ along, from, to }: Edge): boolean =>
+  along !== "floor" && Math.abs(to.u - from.u) > EPSILON_MM;
+
+function governingTapes(
+  room: Room,
+  opening: Opening,
+  held: readonly HeldTape[],
+): readonly [HeldTape, HeldTape] {
+  const { speaker } = opening;
+  const { position } = speaker;
+  if (position.kind !== "given") return usualTapes(opening, held);
+  const [first, second] = position.tapes.map((tape) => asHeld(tape, room, opening, held));
+  if (first === undefined || second === undefined) throw new InternalError(`${speaker.id} lacks a tape`);
+  return isApart(first, second) ? [first, second] : usualTapes(opening, held);
+}
+
+/** Of what was typed and what can be held in its place. */
+function asHeld(typed: Tape, room: Room, { surface, centre }: Opening, held: readonly HeldTape[]): HeldTape {
+  const isHanging = typed.from === "ceiling" && surface.kind === "wall";
+  const own = held.find(({ from, direction }) =>
+    isHanging ? direction.v < -ALONGSIDE && from !== "floor" : from === typed.from,
+  );
+  const line = tapeLine(room, surface, isHanging ? "floor" : typed.from);
+  const instead = held.find(({ direction }) => inner(direction, line.direction) > ALONGSIDE);
+  const found = own ?? instead;
+  if (found === undefined) {
+    // Nothing that faces this way can be reached: the opening lies outside, and is not one to cut.
+    const foot = plus(centre, times(line.direction, -typed.mm));
+    return { ...typed, foot, direction: line.direction };
+  }
+  const isAsTyped = found === own && Math.abs(found.mm - typed.mm) < EPSILON_MM;
+  return isAsTyped ? { ...found, mm: typed.mm } : found;
+}
+
+/** Cosine of the angle under which two tapes lie along each other. */
+const ALONGSIDE = 1 - 1e-6;
+
+/** Whether two tapes fix a point well enough: 30 degrees and more between them. Our own choice. */
+const isApart = (a: HeldTape, b: HeldTape): boolean => Math.abs(inner(a.direction, b.direction)) < 0.87;
+
+/** The second edge and the first, floor and wall as one faces a wall, where both can be held; else the shortest two. */
+function usualTapes({ surface, centre }: Opening, held: readonly HeldTape[]): readonly [HeldTape, HeldTape] {
+  const order = [surface.edges[1]?.along, surface.edges[0]?.along];
+  const rank = ({ from }: HeldTape): number => (order.includes(from) ? order.indexOf(from) : order.length);
+  const sorted = [...held].sort((a, b) => rank(a) - rank(b) || a.mm - b.mm);
+  const first = sorted[0];
+  const second = sorted.find((tape) => first !== undefined && isApart(first, tape));
+  if (first !== undefined && second !== undefined) return [first, second];
+  // No two tapes can be held: the opening lies outside, and is not one to cut.
+  const [a, b] = [...surface.edges].sort((one, other) => awayMm(one, centre) - awayMm(other, centre));
+  if (a === undefined || b === undefined) throw new InternalError(`${surface.name} has no outline`);
+  return [stretched(a, centre), stretched(b, centre)];
+}
+
+const awayMm = (edge: Edge, point: SurfacePoint): number => distanceMm(nearestOnSegment(point, edge), point);
+
+function stretched(edge: Edge, centre: SurfacePoint): HeldTape {
+  const direction = inward(edge);
+  const mm = inner(direction, minus(centre, edge.from));
+  return { from: edge.along, mm, direction, foot: plus(centre, times(direction, -mm)) };
+}
+
+/** The tape from what is across: of those that face this one, the squarest. */
+function facing(tape: HeldTape, held: readonly HeldTape[]): HeldTape | null {
+  const against = held
+    .map((other) => ({ other, turned: inner(other.direction, tape.direction) }))
+    .filter(({ turned }) => turned < -FACES)
+    .sort((a, b) => a.turned - b.turned);
+  return against[0]?.other ?? null;
+}
+
+/** Cosine of the angle that an opposite wall may stand at, 30 degrees: past that it checks the other axis more. Our own choice. */
+const FACES = 0.866;

@@ -289,9 +289,15 @@ export const ON_LINE_MM = 0.1;
 /** Ceilings that meet within this height make a crease, not a step. */
 export const FLUSH_MM = 3;
 
-/** The clipping library reckons in whole steps: its corners are corners that were there. */
-const exactly = (piece: Polygon, corners: Polygon): Polygon =>
-  piece.map((corner) => corners.find((known) => distanceMm(known, corner) < ON_LINE_MM) ?? corner);
+/** The clipping library reckons in whole steps: its corners are corners that were there. From the first of them on. */
+function exactly(piece: Polygon, corners: Polygon): Polygon {
+  const ring = piece.map(
+    (corner) => corners.find((known) => distanceMm(known, corner) < ON_LINE_MM) ?? corner,
+  );
+  const first = corners.find((corner) => ring.includes(corner));
+  const start = first === undefined ? 0 : ring.indexOf(first);
+  return [...ring.slice(start), ...ring.slice(0, start)];
+}
 
 /** A ring's sides, parted wherever one of the points lies on one of them. */
 export function parted(ring: Polygon, points: readonly SurfacePoint[]): readonly Segment[] {

@@ -108,7 +108,7 @@ function mainFigures({ words, job }: Order, { opening, stage }: Entry): Datum[] 
 
 function linesOf(order: Order, entry: Entry): string[] {
   const { opening } = entry;
-  const cutting = [sizeLine(order, opening), checkLine(order, entry)];
+  const cutting = [sizeLine(order, opening), ...checkLines(order, entry)];
   return [...(opening.mustNotCut ? [] : cutting), ...bayLines(order, opening), ...aimLines(order, entry)];
 }
 
@@ -128,11 +128,13 @@ function sizeLine({ words, job }: Order, { speaker, surface }: Opening): string 
   return say.sides(across, way({ u: 1, v: 0 }), up, way({ u: 0, v: 1 }), tolerance);
 }
 
-function checkLine(order: Order, { opening, stage }: Entry): string {
+/** Nothing where no opposite tape can be held. */
+function checkLines(order: Order, { opening, stage }: Entry): string[] {
   const { room } = order.job;
   const said = ({ from, mm }: Tape) => ({ from, figure: both(figuresOf(mm, room.units)) });
-  const [first, second] = tapesOf(room, opening, stage).checks;
-  return order.words.marking.card.check(said(first), said(second), tolerated(CHECK_TAPE_WITHIN_MM, order));
+  const checks = tapesOf(room, opening, stage).checks.flatMap((tape) => (tape === null ? [] : [said(tape)]));
+  const { check } = order.words.marking.card;
+  return checks.length === 0 ? [] : [check(checks, tolerated(CHECK_TAPE_WITHIN_MM, order))];
 }
 
 /** The bay as the second proof of the place, and what is left beside the framing. */

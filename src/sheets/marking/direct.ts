@@ -3,10 +3,8 @@ import type { PagePoint } from "../../drawing/drawing.js";
 import { middlesAlong } from "../../drawing/label-places.js";
 import { line } from "../../drawing/pen.js";
 import { touches } from "../../drawing/touches.js";
-import { inner, minus, plus, times } from "../../geometry/surface-point.js";
 import type { Opening } from "../../job.js";
-import { inward } from "../../place/run.js";
-import type { Edge, Tape } from "../../room/room.js";
+import type { Tape } from "../../room/room.js";
 import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
 import { tapesOf } from "../tapes.js";
@@ -42,12 +40,13 @@ export function directPiece(order: Order, at: SurfaceStage, view: View): Piece {
   return { layer: "dimensions", rank: 3, items: [], wishes: ranked.map((each) => wishOf(order, each, view)) };
 }
 
-function heldOver(order: Order, { edges, stage }: SurfaceStage, opening: Opening, view: View): Held[] {
-  return tapesOf(order.job.room, opening, stage).governing.flatMap((tape) => {
-    const edge = edges.find(({ along }) => along === tape.from);
-    if (edge === undefined) return [];
-    return [{ opening, tape, from: view.place(footOn(edge, opening)), to: view.place(opening.centre) }];
-  });
+function heldOver(order: Order, { stage }: SurfaceStage, opening: Opening, view: View): Held[] {
+  return tapesOf(order.job.room, opening, stage).governing.map((tape) => ({
+    opening,
+    tape,
+    from: view.place(tape.foot),
+    to: view.place(opening.centre),
+  }));
 }
 
 function wishOf({ job }: Order, { tape, from, to }: Held, { heights }: View): WordsWish {
@@ -55,10 +54,4 @@ function wishOf({ job }: Order, { tape, from, to }: Held, { heights }: View): Wo
   const { items, figure } = dimension(from, to, { words, capMm: heights.smallMm, face: "bold" });
   const draw: WordsWish["draw"] = (middle) => [...items, ...figure.draw(middle)];
   return { ...figure, draw, middles: middlesAlong(from, to), optional: true };
-}
-
-/** Where a tape from the edge to the opening's centre touches it. */
-function footOn(edge: Edge, { centre }: Opening) {
-  const into = inward(edge);
-  return plus(centre, times(into, -inner(into, minus(centre, edge.from))));
 }

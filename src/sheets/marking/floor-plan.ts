@@ -1,9 +1,10 @@
 import { InternalError } from "../../findings/internal-error.js";
-import { dot, type SurfacePoint, subtract } from "../../geometry/vector.js";
+import { inner } from "../../geometry/surface-point.js";
+import { dot, type SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
-import { type Room, type Surface, surfaceNamed } from "../../room/room.js";
+import { type Edge, type Room, type Surface, surfaceNamed, type Tape } from "../../room/room.js";
 import type { Order } from "../sheet.js";
-import { stagesOf, tapesOf } from "../tapes.js";
+import { type HeldTape, stagesOf, tapesHeld, tapesOf } from "../tapes.js";
 
 /** The floor seen from above: x to the right, y toward the front, on framing faces. */
 export interface FloorPlan {
@@ -44,16 +45,50 @@ function controlWalls(
 
 const isParallel = (a: Surface, b: Surface): boolean => Math.abs(dot(a.frame.n, b.frame.n)) > 1 - 1e-9;
 
-/** A tape over the floor from a wall's bare studs, square to it, to the point below an opening, in mm. */
-export function floorTapeMm({ frame }: Surface, { position }: Opening): number {
-  return dot(subtract(position, frame.origin), frame.n);
+/**
+ * The tapes that can be held over the floor from the walls' bare studs, square to them, to the point below an opening.
+ * The plan is turned over for it, so that its walls go round as edges of a surface do.
+ */
+export function floorTapes({ walls, corners }: FloorPlan, { position }: Opening): readonly HeldTape[] {
+  const edges = walls.map(({ name, boardMm }, index): Edge => {
+    const [from, to] = [corners[index], corners[(index + 1) % corners.length]];
+    if (from === undefined || to === undefined) throw new InternalError(`no corner at ${name}`);
+    return { along: name, from: turnedOver(from), to: turnedOver(to), boardMm, slantMm: 0 };
+  });
+  return tapesHeld(edges, turnedOver(below(position)), "ceiling");
 }
 
-/** The wall on the other side of the room: its face is the most opposite. */
-export function wallFacing(walls: readonly Surface[], wall: Surface): Surface {
-  return walls.reduce((best, other) =>
-    dot(other.frame.n, wall.frame.n) < dot(best.frame.n, wall.frame.n) ? other : best,
-  );
+const turnedOver = ({ u, v }: SurfacePoint): SurfacePoint => ({ u: 0 - u, v });
+
+/** Tapes to the point below an opening. */
+export interface FloorTapes {
+  /** From both control walls, or from the wall before one that cannot be reached. */
+  readonly governing: readonly Tape[];
+  /** From across; fewer where none can be held. */
+  readonly checks: readonly Tape[];
+}
+
+export function floorTapesOf(plan: FloorPlan, opening: Opening): FloorTapes {
+  const held = floorTapes(plan, opening);
+  const governing = plan.control.flatMap((wall) => {
+    const { x, y } = wall.frame.n;
+    const alike = held.filter(({ direction }) => inner(direction, { u: -x, v: y }) > ALONGSIDE);
+    return alike.find(({ from }) => from === wall.name) ?? alike[0] ?? instead(held, wall);
+  });
+  return { governing, checks: governing.flatMap((tape) => acrossFrom(tape, held)) };
+}
+
+/** Cosine of the angle under which two tapes lie along each other. */
+const ALONGSIDE = 1 - 1e-6;
+
+/** Where nothing looks the same way, the tape that comes nearest to it. */
+function instead(held: readonly HeldTape[], { frame: { n } }: Surface): readonly HeldTape[] {
+  const alike = ({ direction }: HeldTape): number => inner(direction, { u: -n.x, v: n.y });
+  return [...held].sort((a, b) => alike(b) - alike(a)).slice(0, 1);
+}
+
+function acrossFrom(tape: HeldTape, held: readonly HeldTape[]): readonly HeldTape[] {
+  return held.filter(({ direction }) => inner(direction, tape.direction) < -ALONGSIDE).slice(0, 1);
 }
 
 /** The point of the floor below something. */

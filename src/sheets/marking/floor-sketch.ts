@@ -6,7 +6,7 @@ import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
 import type { ChainMark, ChainOf } from "./chains.js";
 import { aimLinesPiece, marksPiece, seatsPiece } from "./floor-pieces.js";
-import { below, type FloorPlan, floorTapeMm } from "./floor-plan.js";
+import { below, type FloorPlan, floorTapesOf } from "./floor-plan.js";
 import type { Sketch } from "./sketch.js";
 
 /** The plan looking down: a mark under each overhead opening, the seats, running figures from both control walls. */
@@ -37,7 +37,7 @@ function controlChain(order: Order, plan: FloorPlan, wall: Surface): ChainOf[] {
     face: "bold",
     kind: "zero",
   };
-  const marks = plan.openings.map((opening) => markOf(order, wall, opening));
+  const marks = plan.openings.flatMap((opening) => markOf(order, plan, { wall, opening }));
   return [
     {
       side: axis === "u" ? "bottom" : "left",
@@ -48,9 +48,16 @@ function controlChain(order: Order, plan: FloorPlan, wall: Surface): ChainOf[] {
   ];
 }
 
-function markOf(order: Order, wall: Surface, opening: Opening): ChainMark {
-  const { main } = figuresOf(floorTapeMm(wall, opening), order.job.room.units);
-  return { at: below(opening.position), lines: [main], face: "bold", kind: "mark" };
+/** None where the tape from this wall cannot be held: the table tells which one can. */
+function markOf(
+  order: Order,
+  plan: FloorPlan,
+  { wall, opening }: { wall: Surface; opening: Opening },
+): ChainMark[] {
+  const tape = floorTapesOf(plan, opening).governing.find(({ from }) => from === wall.name);
+  if (tape === undefined) return [];
+  const { main } = figuresOf(tape.mm, order.job.room.units);
+  return [{ at: below(opening.position), lines: [main], face: "bold", kind: "mark" }];
 }
 
 /** Marks on one line share a figure. */

@@ -1,6 +1,8 @@
 import { EPSILON_MM } from "../../geometry/epsilon.js";
+import { inner, minus } from "../../geometry/surface-point.js";
 import type { Opening } from "../../job.js";
 import { edgesOn } from "../../listen/edges.js";
+import { inward } from "../../place/run.js";
 import type { Edge, Room, Surface } from "../../room/room.js";
 import type { Order } from "../sheet.js";
 import { facesAt, type Stage, tapesOf } from "../tapes.js";
@@ -24,7 +26,7 @@ export function surfaceAt(order: Order, surface: Surface, stage: Stage): Surface
   const layoutFrom = surface.framing.kind === "known" ? [surface.framing.layout.from] : [];
   const zeroOf = (axis: "u" | "v") =>
     mostHooked(
-      edges.filter((edge) => isSquareTo(edge, axis)),
+      edges.filter((edge) => isSquareTo(edge, axis) && isOutermost(edge, edges)),
       [...hooked, ...layoutFrom],
     );
   return { surface, stage, openings: own, edges, zero: { u: zeroOf("u"), v: zeroOf("v") } };
@@ -33,6 +35,10 @@ export function surfaceAt(order: Order, surface: Surface, stage: Stage): Surface
 /** True where the edge is a line of constant u (or v), so that figures along that axis count from it. */
 const isSquareTo = ({ from, to }: Edge, axis: "u" | "v"): boolean =>
   Math.abs(to[axis] - from[axis]) < EPSILON_MM;
+
+/** Nothing of the outline lies behind it, so that no figure from it falls below 0. */
+const isOutermost = (edge: Edge, edges: readonly Edge[]): boolean =>
+  edges.every(({ from }) => inner(inward(edge), minus(from, edge.from)) > -EPSILON_MM);
 
 /** The edge that most governing tapes hook on: one zero for each axis, and the fewest openings that need another. */
 function mostHooked(edges: readonly Edge[], hooked: readonly string[]): Edge | null {

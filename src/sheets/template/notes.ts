@@ -29,22 +29,23 @@ export function notesOf(order: Order, opening: Opening, stage: Stage): string[] 
     template.notes.cut(`${across.main} (${across.others})`),
     ...(opening.surface.rated ? [template.notes.rated] : []),
     ...warningsOf(order, opening),
-    checkNote(order, opening, stage),
+    ...checkNotes(order, opening, stage),
     `□ ${template.notes.done}`,
   ];
 }
 
-function checkNote(order: Order, opening: Opening, stage: Stage): string {
+/** Nothing where no opposite tape can be held. */
+function checkNotes(order: Order, opening: Opening, stage: Stage): string[] {
   const { words, job } = order;
   const figures = (mm: number): string => {
     const { main, others } = figuresOf(mm, job.room.units);
     return `${main} (${others})`;
   };
-  const tapes = tapesOf(job.room, opening, stage).checks.map(({ from, mm }) => ({
-    from,
-    length: figures(mm),
-  }));
-  return words.template.notes.check(tapes, figures(CHECK_TAPE_WITHIN_MM), job.room.call);
+  const tapes = tapesOf(job.room, opening, stage).checks.flatMap((tape) =>
+    tape === null ? [] : [{ from: tape.from, length: figures(tape.mm) }],
+  );
+  if (tapes.length === 0) return [];
+  return [words.template.notes.check(tapes, figures(CHECK_TAPE_WITHIN_MM), job.room.call)];
 }
 
 /** All notes together where there is room, else each by itself; those for which this page has none are left over. */

@@ -23,7 +23,13 @@ export const frame = {
   },
   /** The walls of a box as capitals; other walls by their own names. */
   wall: (name: string) => ENGLISH_WALLS[name] ?? name.toUpperCase(),
-  surface: (name: string) => (name === "ceiling" ? "ceiling" : `${name} wall`),
+  /** A surface in a sentence; those with names of their own by these, since they may be walls or ceilings. */
+  surface: (name: string) => (name === "ceiling" ? "ceiling" : isBoxWall(name) ? `${name} wall` : name),
+  /** What a tape hooks on or an arrow points to. */
+  hook: (name: string) => {
+    if (isBoxWall(name)) return `the ${ENGLISH_WALLS[name]} wall`;
+    return ENGLISH_WALLS[name] === undefined ? name.toUpperCase() : `the ${ENGLISH_WALLS[name]}`;
+  },
   /** Layers that a reader of the PDF can switch. */
   layers: {
     cut: "Cut",
@@ -37,6 +43,9 @@ export const frame = {
   doNotCut: "DO NOT CUT",
   computedNotFrozen: "COMPUTED, NOT FROZEN",
 };
+
+const isBoxWall = (name: string): boolean =>
+  ENGLISH_WALLS[name] !== undefined && name !== "floor" && name !== "ceiling";
 
 const ENGLISH_WALLS: Readonly<Record<string, string>> = {
   left: "LEFT",

@@ -3,8 +3,7 @@ import { frame } from "./frame.js";
 import { ordinal } from "./ordinal.js";
 
 /** What a tape hooks on or an arrow points to. */
-const hook = (name: string): string =>
-  name === "floor" || name === "ceiling" ? `the ${frame.wall(name)}` : `the ${frame.wall(name)} wall`;
+const hook = frame.hook;
 
 /** A ceiling by its name: a room may have several. */
 const ceilingOf = (name: string): string => (name === "ceiling" ? "" : ` ${name.toUpperCase()}`);
@@ -34,6 +33,8 @@ const reason: Readonly<Record<Code, string>> = {
   "channel-not-in-layout": "channel not in layout",
   "outside-window": "direction outside its window",
   "not-placed-yet": "no position yet",
+  "pair-not-matched": "pair not matched",
+  "computed-not-frozen": "computed, not frozen",
   "accept-matches-nothing": "nothing accepted",
 };
 
@@ -125,8 +126,8 @@ export const marking = {
     sides: (across: string, acrossWay: string, up: string, upWay: string, tolerance: string) =>
       `${across} along ${acrossWay}, ${up} along ${upWay}. Each side ${tolerance}.`,
     way: (from: string, to: string) => `${frame.wall(from)}–${frame.wall(to)}`,
-    check: (first: Tape, second: Tape, within: string) =>
-      `CHECK ± ${within}, else STOP: from ${hook(first.from)} ${first.figure}; from ${hook(second.from)} ${second.figure}.`,
+    check: (tapes: readonly Tape[], within: string) =>
+      `CHECK ± ${within}, else STOP: ${tapes.map(({ from, figure }) => `from ${hook(from)} ${figure}`).join("; ")}.`,
     bay: (number: number, from: string) => `${ordinal(number)} bay from ${hook(from)}.`,
     bayUnknown: "Bay: framing not known here.",
     aim: (arrow: Arrow) => `AIM: ${arrowInWords(arrow)}.`,

@@ -18,7 +18,7 @@ export const strips = {
       `from the ${kind}'s ${frame.wall(end)} end toward ${frame.wall(toward)}`,
     noRun: "Framing unknown: turn by the sight mark",
     sightAt: (wall: string, from: string, faces: Faces) =>
-      `SIGHT MARK on the ${frame.wall(wall)} wall at the ceiling line, from its corner at ${frame.wall(from)} (${FACES[faces]})`,
+      `SIGHT MARK on ${frame.hook(wall)} at the ceiling line, from its corner at ${frame.wall(from)} (${FACES[faces]})`,
     sightOn: (edge: string, from: string, faces: Faces) =>
       `SIGHT MARK at ${frame.wall(edge)}, from its corner at ${frame.wall(from)} (${FACES[faces]})`,
     noSight: "No wall ahead to sight to",

@@ -5,8 +5,7 @@ import { frame } from "./frame.js";
 import { ordinal } from "./ordinal.js";
 
 /** Where a tape hooks: a wall by its name, the floor and the ceiling as themselves. */
-const hook = (from: string): string =>
-  from === "floor" || from === "ceiling" ? frame.wall(from) : `${frame.wall(from)} wall`;
+const hook = (from: string): string => frame.hook(from).replace(/^the /u, "");
 
 const tapeFrom = ({ length, from }: WrittenTape): string => `${length} from ${hook(from)}`;
 

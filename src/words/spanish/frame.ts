@@ -24,7 +24,14 @@ export const frame: typeof english = {
     finish: "Medidas desde la cara TERMINADA (con tablaroca)",
   },
   wall: (name) => SPANISH_WALLS[name] ?? name.toUpperCase(),
-  surface: (name) => (name === "ceiling" ? "cielo raso" : `pared ${SPANISH_OF[name] ?? name}`),
+  surface: (name) =>
+    name === "ceiling" ? "cielo raso" : isBoxWall(name) ? `pared ${SPANISH_OF[name]}` : name,
+  hook: (name) => {
+    if (name === "floor" || name === "ceiling") return `el ${SPANISH_WALLS[name]}`;
+    if (!isBoxWall(name)) return name.toUpperCase();
+    const takesDel = name === "front" || name === "back";
+    return `la pared ${takesDel ? "del " : ""}${SPANISH_WALLS[name]}`;
+  },
   /** Layers that a reader of the PDF can switch. */
   layers: {
     cut: "Corte",
@@ -47,6 +54,8 @@ const SPANISH_WALLS: Readonly<Record<string, string>> = {
   floor: "PISO",
   ceiling: "CIELO RASO",
 };
+
+const isBoxWall = (name: string): boolean => SPANISH_OF[name] !== undefined;
 
 const SPANISH_OF: Readonly<Record<string, string>> = {
   left: "izquierda",

@@ -2,10 +2,7 @@ import type { Code } from "../../findings/finding.js";
 import type { marking as english } from "../english/marking.js";
 import { frame } from "./frame.js";
 
-const hook = (name: string): string => {
-  if (name === "floor" || name === "ceiling") return `el ${frame.wall(name)}`;
-  return `la pared ${of(name)}`;
-};
+const hook = frame.hook;
 
 const de = (name: string): string => hook(name).replace(/^el /u, "del ").replace(/^la /u, "de la ");
 
@@ -41,6 +38,8 @@ const reason: Readonly<Record<Code, string>> = {
   "channel-not-in-layout": "canal ajeno al sistema",
   "outside-window": "dirección fuera de lo permitido",
   "not-placed-yet": "sin posición",
+  "pair-not-matched": "el par no se corresponde",
+  "computed-not-frozen": "calculado, no fijo",
   "accept-matches-nothing": "nada aceptado",
 };
 
@@ -130,8 +129,8 @@ export const marking: typeof english = {
     sides: (across, acrossWay, up, upWay, tolerance) =>
       `${across} a lo largo de ${acrossWay}, ${up} a lo largo de ${upWay}. Cada lado ${tolerance}.`,
     way: (from, to) => `${frame.wall(from)}–${frame.wall(to)}`,
-    check: (first, second, within) =>
-      `VERIFIQUE ± ${within}, si no, ALTO: desde ${hook(first.from)} ${first.figure}; desde ${hook(second.from)} ${second.figure}.`,
+    check: (tapes, within) =>
+      `VERIFIQUE ± ${within}, si no, ALTO: ${tapes.map(({ from, figure }) => `desde ${hook(from)} ${figure}`).join("; ")}.`,
     bay: (number, from) => `${number}.º vano desde ${hook(from)}.`,
     bayUnknown: "Vano: estructura desconocida aquí.",
     aim: (arrow) => `APUNTE: ${arrowInWords(arrow)}.`,

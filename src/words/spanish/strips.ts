@@ -17,7 +17,7 @@ export const strips: typeof english = {
       `desde la punta ${frame.wall(end)} ${RUN[kind]} hacia ${frame.wall(toward)}`,
     noRun: "Estructura desconocida: gire por la marca",
     sightAt: (wall, from, faces) =>
-      `MARCA en la pared ${frame.wall(wall)} junto al cielo raso, desde su esquina con ${frame.wall(from)} (${FACES[faces]})`,
+      `MARCA en ${frame.hook(wall)} junto al cielo raso, desde su esquina con ${frame.wall(from)} (${FACES[faces]})`,
     sightOn: (edge, from, faces) =>
       `MARCA en ${frame.wall(edge)}, desde su esquina con ${frame.wall(from)} (${FACES[faces]})`,
     noSight: "No hay pared adelante para apuntar",

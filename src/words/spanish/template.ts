@@ -5,7 +5,9 @@ import { findings } from "./findings.js";
 import { frame } from "./frame.js";
 
 const hook = (from: string): string =>
-  from === "floor" || from === "ceiling" ? frame.wall(from) : `pared ${frame.wall(from)}`;
+  frame.surface(from) === from || from === "floor" || from === "ceiling"
+    ? frame.wall(from)
+    : `pared ${frame.wall(from)}`;
 
 const tapeFrom = ({ length, from }: WrittenTape): string => `${length} desde ${hook(from)}`;
 
