@@ -64,7 +64,7 @@ function sayings(order: Order, opening: Opening, place: Place): Block {
   const { marker } = order.words.strips;
   const { doNotCut } = order.words.frame;
   const large = opening.mustNotCut ? [doNotCut, marker.notHere] : [marker.here, marker.keep];
-  const small = [...(opening.mustNotCut ? reasonsOf(order, opening) : []), marker.use];
+  const small = [...(opening.mustNotCut ? reasonsOf(order, opening).flat() : []), marker.use];
   return stack(place.y + ACCENT_MM, [
     ...large.flatMap((words, index) => largeLines(words, place, index === 0 ? 9 : 4.5)),
     ...small.map((words) => (y: number) => textBlock(words, { ...place, y, capMm: 2.5, anchor: "middle" })),

@@ -181,6 +181,7 @@ describe("an opening under an error", () => {
     expect(saidOn(page)).toContain("DO NOT CUT cuts into framing");
     expect(said(sheets)).toContain("DO NOT CUT: cuts into framing");
     expect(said(sheets)).toContain("TL: the opening cuts joist 3");
+    expect(said(sheets)).toContain("nearest clear centre:");
   });
 
   it("gives no size to cut and nothing to tick", () => {

@@ -263,6 +263,14 @@ describe("under an error", () => {
     }
   });
 
+  it("says where the nearest clear centre is", () => {
+    // 1.8 m is the middle of joist 3: the nearest clear centre lies in the bay on either side, on the same line.
+    const order = orderOf([{ ...ROUND, at: { left: "1 m", front: "1.8 m" } }], "letter");
+    for (const body of bodiesOf(sheetOf(order, "TFL"))) {
+      expect(plainWords(body)).toMatch(/nearest clear centre: 1000 mm .*from LEFT, \d+ mm .*from FRONT/u);
+    }
+  });
+
   it("does not where there is none", () => {
     for (const body of bodiesOf(sheetOf(orderOf([ROUND], "letter"), "TFL"))) {
       expect(only(marked(body, "cut"))).not.toHaveProperty("stroke.dashMm");
@@ -280,6 +288,12 @@ describe("the notes", () => {
     const wanted = [notes.look, notes.cut(""), notes.check([], "", null), notes.done];
     const begins = wanted.flatMap((note) => note.split(" / ")).map((note) => note.slice(0, 9));
     expect(begins.filter((begin) => !said.includes(begin))).toEqual([]);
+  });
+
+  it("leave one box to tick for one opening, on however many parts", () => {
+    const { pages } = sheetOf(orderOf([ROUND]), "TFL");
+    expect(pages.length).toBeGreaterThan(1);
+    expect(pages.map(plainWords).join(" ").match(/□/gu)).toHaveLength(1);
   });
 });
 

@@ -7,6 +7,7 @@ import { edgeToward } from "../../listen/edges.js";
 import { sightOf } from "../../listen/sight.js";
 import type { Tape } from "../../room/room.js";
 import { CHECK_TAPE_WITHIN_MM } from "../../standards/cutting-practice.js";
+import { fixText } from "../../words/finding-text.js";
 import { acrossFigures, halfFigures, toleranceFigures } from "../cut-figures.js";
 import { type Figures, figuresOf } from "../figures.js";
 import { type Part, whole } from "../flow.js";
@@ -109,8 +110,16 @@ function mainFigures({ words, job }: Order, { opening, stage }: Entry): Datum[] 
 function linesOf(order: Order, entry: Entry): string[] {
   const { opening } = entry;
   const cutting = [sizeLine(order, opening), ...checkLines(order, entry)];
-  return [...(opening.mustNotCut ? [] : cutting), ...bayLines(order, opening), ...aimLines(order, entry)];
+  return [
+    ...(opening.mustNotCut ? movesOf(order, entry) : cutting),
+    ...bayLines(order, opening),
+    ...aimLines(order, entry),
+  ];
 }
+
+/** Where the nearest clear centre is, for each error of the opening's own. */
+const movesOf = ({ words, measure }: Order, { flags }: Entry): string[] =>
+  flags.flatMap(({ finding }) => fixText(words, measure, finding) ?? []);
 
 const both = ({ main, others }: Figures): string => `${main} (${others})`;
 

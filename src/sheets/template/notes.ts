@@ -6,7 +6,7 @@ import { LINE_PITCH, stack, textBlock } from "../../drawing/text-block.js";
 import type { Level } from "../../findings/finding.js";
 import type { LocatedFinding, Opening } from "../../job.js";
 import { CHECK_TAPE_WITHIN_MM } from "../../standards/cutting-practice.js";
-import { findingText } from "../../words/finding-text.js";
+import { findingText, fixText } from "../../words/finding-text.js";
 import { acrossFigures } from "../cut-figures.js";
 import { figuresOf } from "../figures.js";
 import { findingsAbout } from "../finding-lines.js";
@@ -30,9 +30,12 @@ export function notesOf(order: Order, opening: Opening, stage: Stage): string[] 
     ...(opening.surface.rated ? [template.notes.rated] : []),
     ...warningsOf(order, opening),
     ...checkNotes(order, opening, stage),
-    `□ ${template.notes.done}`,
+    doneNote(order),
   ];
 }
+
+/** A box to tick and who has cut. */
+export const doneNote = ({ words }: Order): string => `□ ${words.template.notes.done}`;
 
 /** Nothing where no opposite tape can be held. */
 function checkNotes(order: Order, opening: Opening, stage: Stage): string[] {
@@ -89,9 +92,14 @@ function writing(notes: readonly string[]): Writing {
 const findingsOf = (order: Order, { speaker }: Opening, level: Level): LocatedFinding[] =>
   findingsAbout(order, speaker).filter((finding) => finding.level === level);
 
-/** Sentences of the errors that stand on an opening or on its surface as a whole. */
-export const reasonsOf = (order: Order, opening: Opening): string[] =>
-  findingsOf(order, opening, "error").map((finding) => findingText(order.words, order.measure, finding));
+/** The errors that stand on an opening or on its surface as a whole, each with where the nearest clear centre is. */
+export function reasonsOf(order: Order, opening: Opening): string[][] {
+  const { words, measure } = order;
+  return findingsOf(order, opening, "error").map((finding) => {
+    const fix = fixText(words, measure, finding);
+    return [findingText(words, measure, finding), ...(fix === null ? [] : [fix])];
+  });
+}
 
 function warningsOf(order: Order, opening: Opening): string[] {
   const { words, measure } = order;

@@ -8,7 +8,7 @@ import { flow, whole } from "../flow.js";
 import type { Body } from "../sheet.js";
 import { labels } from "./labels.js";
 import type { Task, TemplateLie } from "./lie.js";
-import { notesOf, placeNotes } from "./notes.js";
+import { doneNote, notesOf, placeNotes } from "./notes.js";
 import { axisMarks } from "./page-edges.js";
 import { stopPlate } from "./stop-plate.js";
 import { templateDrawing, templateExtents } from "./template-drawing.js";
@@ -88,7 +88,10 @@ interface Worded {
   readonly left: readonly string[];
 }
 
-/** Words for every part: what no part has said yet comes first on the next, then what bears saying again. */
+/**
+ * Words for every part: what no part has said yet comes first on the next, then what bears saying again. One opening
+ * has one box to tick.
+ */
 function wordsOnAll(
   task: Task,
   parts: readonly Tile[],
@@ -98,7 +101,7 @@ function wordsOnAll(
   const worded: Worded[] = [];
   let left: readonly string[] = notes;
   for (const part of parts) {
-    const said = notes.filter((note) => !left.includes(note));
+    const said = notes.filter((note) => !left.includes(note) && note !== doneNote(task.order));
     const words = wordsOn(task, part, drawing, [...left, ...said]);
     left = left.filter((note) => words.left.includes(note));
     worded.push(words);

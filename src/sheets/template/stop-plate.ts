@@ -21,7 +21,7 @@ interface Place {
   readonly widthMm: number;
 }
 
-/** DO NOT CUT large across the page, and why, on a plate of its own; as many reasons as the page has room for. */
+/** DO NOT CUT large across the page, why, and where to move to, on a plate of its own; as many reasons as there is room for. */
 export function stopPlate(order: Order, opening: Opening, ground: Ground): Placed {
   const { within } = ground;
   const widthMm = Math.min(within.widthMm * SHARE, MOST_WIDE_MM);
@@ -40,13 +40,16 @@ export function stopPlate(order: Order, opening: Opening, ground: Ground): Place
 type Write = (y: number) => Block;
 
 /** All reasons in large letters, in small ones, then fewer of them: the first that is no higher than the page allows. */
-function fitting(order: Order, reasons: readonly string[], place: Place, mostMm: number): Write {
+function fitting(order: Order, reasons: readonly (readonly string[])[], place: Place, mostMm: number): Write {
   const stop = stopLines(order, place);
   const counts = [...reasons.keys()].map((index) => reasons.length - index);
   const choices = counts.flatMap((count) =>
     REASON_MM.map((capMm) => {
       const more = reasons.length - count;
-      const said = [...reasons.slice(0, count), ...(more === 0 ? [] : [order.words.template.more(more)])];
+      const said = [
+        ...reasons.slice(0, count).flat(),
+        ...(more === 0 ? [] : [order.words.template.more(more)]),
+      ];
       return written([...stop, ...said.map((words) => lineOf(words, place, capMm))]);
     }),
   );
