@@ -1,6 +1,7 @@
 import { check, mustNotCut } from "./check/check.js";
 import type { Gap } from "./check/gap.js";
 import type { Finding } from "./findings/finding.js";
+import { InternalError } from "./findings/internal-error.js";
 import type { SurfacePoint, Vector } from "./geometry/vector.js";
 import { type Aim, aimOf } from "./listen/aim.js";
 import { type Direction, directionFrom } from "./listen/direction.js";
@@ -8,7 +9,8 @@ import { type Listening, listeningOf } from "./listen/heard.js";
 import { type Mounted, mountedIn } from "./listen/mounted.js";
 import { bayOf } from "./place/bay.js";
 import { nearestGap, sideGaps } from "./place/gaps.js";
-import type { Path, Room, Speaker, Surface } from "./room/room.js";
+import { type Placing, placeAll } from "./place/place.js";
+import type { Path, Room, Speaker, Surface, Tape } from "./room/room.js";
 
 /** The whole answer about one room, as plain data: what the sheets draw and `report` prints. */
 export interface Job {
@@ -20,6 +22,8 @@ export interface Job {
   /** One for each speaker of the room that has a position, in the file's order. */
   readonly openings: readonly Opening[];
   readonly findings: readonly LocatedFinding[];
+  /** The answer to every `at: best`; its places are among the openings. */
+  readonly placing: Placing;
 }
 
 export type LocatedFinding = Finding & { readonly line: number; readonly column: number };
@@ -31,6 +35,8 @@ export interface Opening {
   readonly placed: "given" | "best";
   /** Centre of the opening on the surface. */
   readonly centre: SurfacePoint;
+  /** The two tapes that fix it, as typed or as chosen for its best place; to the faces that the file's tapes hook on. */
+  readonly tapes: readonly [Tape, Tape];
   /** Centre of the opening on the finished face, in the world. */
   readonly position: Vector;
   /** Gap to the nearest member of all; null where framing is unknown. */
@@ -59,8 +65,9 @@ export interface Asked {
 
 /** The whole answer about a room: every opening that has a position, measured and checked; findings by their line. */
 export function answerRoom({ file, fingerprint, room, locate }: Asked): Job {
-  const mounted = mountedIn(room);
-  const findings = check(room, mounted)
+  const placing = placeAll(room);
+  const mounted = allMounted(room, placing);
+  const findings = check(room, mounted, placing)
     .map((finding): LocatedFinding => ({ ...finding, ...locate(finding.path) }))
     .sort((a, b) => a.line - b.line || a.column - b.column);
   return {
@@ -68,19 +75,35 @@ export function answerRoom({ file, fingerprint, room, locate }: Asked): Job {
     fingerprint,
     room,
     findings,
-    openings: mounted.map((one) => openingOf(room, one, { mounted, findings })),
+    placing,
+    openings: mounted.map((one) => openingOf(room, one, { mounted, findings, placing })),
   };
+}
+
+/** Those that have a position in the file and those that were placed, in its order. */
+function allMounted(room: Room, { placed }: Placing): readonly Mounted[] {
+  const mounted = [...mountedIn(room), ...placed.map((one) => one.mounted)];
+  return room.speakers.flatMap(({ id }) => mounted.filter(({ speaker }) => speaker.id === id));
 }
 
 interface Answered {
   readonly mounted: readonly Mounted[];
   readonly findings: readonly Finding[];
+  readonly placing: Placing;
+}
+
+function tapesOf({ speaker }: Mounted, { placed }: Placing): readonly [Tape, Tape] {
+  if (speaker.position.kind === "given") return speaker.position.tapes;
+  const found = placed.find(({ mounted }) => mounted.speaker.id === speaker.id);
+  if (found === undefined) throw new InternalError(`${speaker.id} has an opening and no place`);
+  return found.tapes;
 }
 
 function openingOf(room: Room, mounted: Mounted, all: Answered): Opening {
   return {
     ...mounted,
     placed: mounted.speaker.position.kind,
+    tapes: tapesOf(mounted, all.placing),
     gap: nearestGap(mounted),
     sides: sideGaps(mounted),
     bay: bayOf(mounted),

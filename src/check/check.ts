@@ -1,6 +1,7 @@
 import type { Finding } from "../findings/finding.js";
 import type { Mounted } from "../listen/mounted.js";
 import { rememberedAreas } from "../place/clear-area.js";
+import type { Placing } from "../place/place.js";
 import { type Room, surfaceNamed } from "../room/room.js";
 import { withAcceptances } from "./acceptance.js";
 import { aimPastTilt, aimUndefined } from "./aiming.js";
@@ -9,9 +10,9 @@ import { framingGap } from "./framing-gap.js";
 import { framingUnknown } from "./framing-unknown.js";
 import { channelsOfLayout, outsideWindow } from "./layout.js";
 import { tooClose } from "./neighbours.js";
-import { notPlaced } from "./not-placed.js";
 import { meetsObstruction } from "./obstruction.js";
 import { outsideSurface } from "./outside-surface.js";
+import { placingFindings } from "./placing.js";
 import { secondSupport } from "./second-support.js";
 import { type Rule, type Setting, subjectOf } from "./subject.js";
 import { edgeGivenAsCentre, framingAssumed, ratedAssembly, type SurfaceRule } from "./surfaces.js";
@@ -34,8 +35,11 @@ const RULES: readonly Rule[] = [
 
 const SURFACE_RULES: readonly SurfaceRule[] = [ratedAssembly, framingAssumed, edgeGivenAsCentre];
 
-/** Everything that stands on the room and its openings: the layout first, then surfaces, then the openings in the file's order. */
-export function check(room: Room, mounted: readonly Mounted[]): Finding[] {
+/**
+ * Everything that stands on the room and its openings: the layout first, then surfaces, the openings in the file's
+ * order, and what could not be placed or stands in no file yet.
+ */
+export function check(room: Room, mounted: readonly Mounted[], placing: Placing): Finding[] {
   const ofSurfaces = surfacesAskedFor(room).flatMap((surface) =>
     SURFACE_RULES.flatMap((rule) => rule(room, surface)),
   );
@@ -47,7 +51,7 @@ export function check(room: Room, mounted: readonly Mounted[]): Finding[] {
     ...channelsOfLayout(room),
     ...ofSurfaces,
     ...ofOpenings,
-    ...room.speakers.flatMap(notPlaced),
+    ...placingFindings(placing),
   ];
   return withAcceptances(findings, room.accept);
 }

@@ -54,8 +54,20 @@ export interface FiguresByCode {
     /** Added to what the standard fixes at one value; 0 where it gives a range. */
     toleranceDeg: number;
   };
-  /** `at: best` asked for, and this version does not place yet. */
-  "not-placed-yet": Record<never, never>;
+  /** `at: best` asked for, and there is no such place. */
+  "not-placed-yet": {
+    surface: string;
+    because: "no-direction" | "nothing-clear";
+    /** Whether `hold` leaves it only a line or a point. */
+    isHeld: boolean;
+  };
+  /** Where `other` is mirrored to it is not. */
+  "pair-not-matched": {
+    other: string;
+    because: "surfaces" | "partner-taken" | "partner-nowhere" | "nothing-clear";
+  };
+  /** A best place that stands in no file yet. */
+  "computed-not-frozen": Record<never, never>;
   "accept-matches-nothing": {
     accepted: string;
     speaker: string | null;

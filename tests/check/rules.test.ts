@@ -276,12 +276,53 @@ test("from 5 kg on, our own choice, what hangs overhead wants a second support",
   expect(codesOf(heavy("9 kg", {}, { on: "front", at: { left: "900 mm", up: "1 m" } }))).toEqual([]);
 });
 
-test("a position that is asked for is not there yet, and has no opening", () => {
-  const asked = job(one({}, { at: "best" }));
-  expect(asked.findings).toMatchObject([
-    { code: "not-placed-yet", level: "warning", speaker: "S", path: ["speakers", 0, "at"] },
-  ]);
-  expect(asked.openings).toEqual([]);
+describe("a position that is asked for", () => {
+  const best = (speaker: Parts, more: Parts = {}) => job(one(more, { at: "best", ...speaker }));
+
+  test("is not there where no direction says where to look: low-frequency effects", () => {
+    const asked = best({ channel: "LFE1" });
+    expect(asked.findings).toMatchObject([
+      {
+        code: "not-placed-yet",
+        level: "warning",
+        speaker: "S",
+        path: ["speakers", 0, "at"],
+        figures: { because: "no-direction" },
+      },
+    ]);
+    expect(asked.openings).toEqual([]);
+  });
+
+  test("is not there where nobody knows the framing, and where nothing is clear", () => {
+    const unknown = best({ channel: "U+045" }, { framing: { ceiling: null } });
+    expect(unknown.findings).toMatchObject([
+      { code: "framing-unknown", level: "error", figures: { surface: "ceiling", beyondMeasured: false } },
+    ]);
+    // Between 45 mm joists every 600 mm there are 555 mm, and 600 are asked for.
+    const narrow = best(
+      { channel: "U+045" },
+      { models: { round: { opening: { round: "600 mm" }, flange: { round: "620 mm" } } } },
+    );
+    expect(narrow.findings).toMatchObject([
+      {
+        code: "not-placed-yet",
+        level: "error",
+        figures: { because: "nothing-clear", surface: "ceiling", isHeld: false },
+      },
+    ]);
+    const held = best({ channel: "U+045", hold: { front: "600 mm" } });
+    expect(held.findings).toMatchObject([
+      { code: "not-placed-yet", level: "error", figures: { because: "nothing-clear", isHeld: true } },
+    ]);
+  });
+
+  test("that is found is cut like any other, with a note that it stands in no file", () => {
+    const found = best({ channel: "U+045" });
+    expect(found.findings).toMatchObject([
+      { code: "computed-not-frozen", level: "note", speaker: "S", path: ["speakers", 0, "at"] },
+    ]);
+    expect(found.openings).toMatchObject([{ placed: "best", mustNotCut: false }]);
+  });
 });
 
 describe("accepted", () => {

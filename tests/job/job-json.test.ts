@@ -28,7 +28,7 @@ seats:
 speakers:
   - { id: TL, channel: U+045, model: tilted, on: ceiling, at: { left: 1 m, front: 1.5 m } }
   - { id: TR, channel: U-045, model: tilted, on: ceiling, at: { right: 1 m, front: 1150 mm } }
-  - { id: TB, channel: T+000, model: tilted, on: ceiling, at: best }
+  - { id: TB, channel: LFE1, model: tilted, on: ceiling, at: best }
 `;
 
 function answered(text: string) {

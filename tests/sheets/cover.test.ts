@@ -8,7 +8,7 @@ import { orderFor, wordsOn } from "./orders.js";
 
 const CLEAR: Parts = { id: "OK", at: { left: "1500 mm", front: "2700 mm" } };
 const ON_JOIST: Parts = { id: "BAD", at: { left: "2500 mm", front: "3000 mm" } };
-const LOST: Parts = { id: "LOST", at: "best" };
+const LOST: Parts = { id: "LOST", channel: "LFE1", at: "best" };
 
 const order = (speakers: readonly Parts[], more: Parts = {}): Order => orderFor(job({ speakers, ...more }));
 

@@ -67,7 +67,7 @@ describe("openings.csv", () => {
 
   it("has a row for each state of the walls, and one without tapes for what has no position", () => {
     const both = recordsOf(
-      openingsCsv(order([CLEAR, { id: "LOST", at: "best" }], { stage: { walls: "both" } })),
+      openingsCsv(order([CLEAR, { id: "LOST", channel: "LFE1", at: "best" }], { stage: { walls: "both" } })),
     );
     expect(both.map(({ id, tapes_touch }) => [id, tapes_touch])).toEqual([
       ["OK", "framing"],

@@ -60,7 +60,7 @@ describe("cable labels", () => {
   });
 
   it("are printed for a loudspeaker without a position too", () => {
-    const order = orderFor(job({ speakers: [{ id: "LOST", at: "best" }] }));
+    const order = orderFor(job({ speakers: [{ id: "LOST", channel: "LFE1", at: "best" }] }));
     expect(order.job.openings).toHaveLength(0);
     expect(
       pagesOf(order)

@@ -116,7 +116,7 @@ export const HARD: Parts = {
       at: { right: "1003 mm", front: "4819 mm" },
       cable: { gauge: 14, conductors: 4, length: "14.2 m" },
     },
-    { id: "TL", at: "best" },
+    { id: "TL", channel: "LFE1", at: "best" },
   ],
   accept: [
     {

@@ -132,7 +132,7 @@ describe("an opening under an error", () => {
 });
 
 describe("the count", () => {
-  const speakers = [CLEAR, ON_JOIST, ON_WALL, { id: "LOST", at: "best" }];
+  const speakers = [CLEAR, ON_JOIST, ON_WALL, { id: "LOST", channel: "LFE1", at: "best" }];
 
   it("counts the surface and the room: openings, to cut, not to cut", () => {
     const [ceiling, room] = countRows(openingSchedule(order(speakers)));

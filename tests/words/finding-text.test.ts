@@ -66,7 +66,8 @@ const MANY: Parts = {
     { id: "DEEP", channel: "U+045", model: "deep", on: "front", at: { left: "900 mm", up: "1 m" } },
     { id: "OVER", model: "tilted", at: { left: "2 m", front: "900 mm" } },
     { id: "TWIN", model: "tilted", at: { left: "2210 mm", front: "900 mm" } },
-    { id: "BEST", at: "best" },
+    { id: "BEST", channel: "U-030", at: "best", mirror: "WALL" },
+    { id: "LOST", channel: "LFE1", at: "best" },
   ],
 };
 

@@ -150,10 +150,25 @@ export const explain: ExplainPages = {
     fix: "move the opening, or write `at: best`, and the nearest clear place to the standard's direction is found. Where the room does not allow better, accept the warning with the reason.",
   },
   "not-placed-yet": {
-    meaning: "the file asks for the best position with `at: best`, and this version does not look for it yet",
+    meaning: "the file asks for the best position with `at: best`, and there is none",
     matters: "nothing can be marked or cut for this loudspeaker; its cable labels are printed all the same.",
-    limit: "none: it is a part of the tool that is not there yet.",
-    fix: "give the centre of its opening as two tapes, such as `at: { left: 4' 6\", front: 6' }`.",
+    limit:
+      "clear means away from every member, obstruction, edge and other opening by what each asks for; a position counts if a tape can show it. Low-frequency effects have no direction in ITU-R BS.2051 to place them by.",
+    fix: "take a smaller loudspeaker or another surface, hold another tape or none under `hold`, ask for less under `checks: { clear: ... }`, or give two tapes under `at`, such as `at: { left: 4' 6\", front: 6' }`.",
+  },
+  "pair-not-matched": {
+    meaning: "the loudspeaker is not where its partner under `mirror` is mirrored to",
+    matters: "a pair that is not alike on both sides is seen, and heard from the seat between them.",
+    limit:
+      "our own rule: overhead and on front and back walls the mirror image about the reference seat, on side walls as far from the front wall and as high; exact but for what marks on a tape round.",
+    fix: "see what stands in the way on one side only, with `baymark place`; move it, or leave out `mirror` and let each have its own best position.",
+  },
+  "computed-not-frozen": {
+    meaning: "the position was found while the file was read and stands in no file yet",
+    matters:
+      "whatever changes in the file may move it; paper that was printed before then shows another place than paper printed after.",
+    limit: "our own rule: sheets of such positions are stamped COMPUTED, NOT FROZEN.",
+    fix: "look at what `baymark place` prints; then let `baymark place --write` put the positions into the file, before anything is marked.",
   },
   "accept-matches-nothing": {
     meaning: "an entry under `accept` speaks of a finding that does not stand, or that cannot be accepted",

@@ -77,8 +77,26 @@ const phrase: Phrases = {
       outside.toleranceDeg === 0 ? "" : `, ${measure.angle(outside.toleranceDeg)} of tolerance taken in`;
     return `${outside.figure} ${is} is ${measure.angle(outside.byDeg)} outside the window of ${outside.channel}; nearest allowed is ${nearest}${tolerance}`;
   },
-  "not-placed-yet": () =>
-    "asks for its best position, which this version does not find yet: give two tapes under `at`",
+  "not-placed-yet": (asked) => {
+    if (asked.because === "no-direction") {
+      return "asks for its best position, and low-frequency effects have no direction to place them by: give two tapes under `at`";
+    }
+    const where = frame.surface(asked.surface);
+    return asked.isHeld
+      ? `no position: nothing is clear on the ${where} along the tapes that \`hold\` fixes`
+      : `no position: nothing is clear for it on the ${where}`;
+  },
+  "pair-not-matched": (pair) => {
+    const reason = {
+      surfaces: "their surfaces have no places that match",
+      "partner-taken": `${pair.other} is matched with another`,
+      "partner-nowhere": `${pair.other} has no position`,
+      "nothing-clear": "no two places that match are both clear",
+    }[pair.because];
+    return `is not matched with ${pair.other}: ${reason}`;
+  },
+  "computed-not-frozen": () =>
+    "position computed, not frozen: it may move with whatever changes in the file; `baymark place --write` writes it there",
   "accept-matches-nothing": (accept) =>
     accept.because === "not-a-warning"
       ? `\`accept: ${accept.accepted}\` changes nothing: only a warning can be accepted, and this is none`

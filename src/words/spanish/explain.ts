@@ -147,11 +147,26 @@ export const explain: typeof english = {
     fix: "mueva el hoyo, o escriba `at: best` y se busca el lugar libre más cercano a la dirección de la norma. Si el cuarto no da para más, acepte el aviso con la razón.",
   },
   "not-placed-yet": {
-    meaning: "el archivo pide la mejor posición con `at: best`, y esta versión todavía no la busca",
+    meaning: "el archivo pide la mejor posición con `at: best`, y no hay ninguna",
     matters:
       "no se puede marcar ni cortar nada para esta bocina; sus etiquetas de cable se imprimen de todos modos.",
-    limit: "ninguno: es una parte de la herramienta que todavía no existe.",
-    fix: "dé el centro de su hoyo con dos medidas, por ejemplo `at: { left: 4' 6\", front: 6' }`.",
+    limit:
+      "libre quiere decir lejos de cada miembro, estorbo, borde y otro hoyo por lo que cada uno pide; cuenta la posición que una cinta puede mostrar. Los efectos de baja frecuencia no tienen dirección en ITU-R BS.2051 para buscarla.",
+    fix: "use una bocina más chica u otra superficie, fije otra medida o ninguna en `hold`, pida menos en `checks: { clear: ... }`, o dé dos medidas en `at`, como `at: { left: 4' 6\", front: 6' }`.",
+  },
+  "pair-not-matched": {
+    meaning: "la bocina no queda donde se refleja su par de `mirror`",
+    matters: "un par que no es igual a ambos lados se ve, y se oye desde el asiento en medio.",
+    limit:
+      "regla nuestra: en el cielo raso y en las paredes del frente y del fondo, la imagen reflejada respecto al asiento de referencia; en las paredes laterales, a la misma distancia de la pared del frente y a la misma altura; exacto salvo lo que redondean las marcas de la cinta.",
+    fix: "vea con `baymark place` qué estorba en un solo lado; muévalo, o quite `mirror` y deje que cada una tenga su mejor posición.",
+  },
+  "computed-not-frozen": {
+    meaning: "la posición se calculó al leer el archivo y todavía no está en él",
+    matters:
+      "lo que cambie en el archivo puede moverla; el papel impreso antes muestra otro lugar que el impreso después.",
+    limit: "regla nuestra: las hojas de esas posiciones llevan el sello CALCULADO, NO FIJO.",
+    fix: "mire lo que muestra `baymark place`; luego `baymark place --write` escribe las posiciones en el archivo, antes de marcar nada.",
   },
   "accept-matches-nothing": {
     meaning: "una línea en `accept` habla de un hallazgo que no existe o que no se puede aceptar",

@@ -83,7 +83,26 @@ const phrase: Phrases = {
       outside.toleranceDeg === 0 ? "" : `, ya con ${measure.angle(outside.toleranceDeg)} de tolerancia`;
     return `${figure} ${is} queda ${measure.angle(outside.byDeg)} fuera de lo permitido a ${outside.channel}; lo más cercano permitido es ${nearest}${tolerance}`;
   },
-  "not-placed-yet": () => "pide la mejor posición, que esta versión todavía no busca: dé dos medidas en `at`",
+  "not-placed-yet": (asked) => {
+    if (asked.because === "no-direction") {
+      return "pide la mejor posición, y los efectos de baja frecuencia no tienen dirección para buscarla: dé dos medidas en `at`";
+    }
+    const where = frame.surface(asked.surface);
+    return asked.isHeld
+      ? `sin posición: no hay lugar libre (${where}) en las medidas que fija \`hold\``
+      : `sin posición: no hay lugar libre para ella (${where})`;
+  },
+  "pair-not-matched": (pair) => {
+    const reason = {
+      surfaces: "sus superficies no tienen lugares que se correspondan",
+      "partner-taken": `${pair.other} hace par con otra`,
+      "partner-nowhere": `${pair.other} no tiene posición`,
+      "nothing-clear": "no hay dos lugares que se correspondan y estén libres",
+    }[pair.because];
+    return `no hace par con ${pair.other}: ${reason}`;
+  },
+  "computed-not-frozen": () =>
+    "posición calculada, no fija: puede moverse con lo que cambie en el archivo; `baymark place --write` la escribe en él",
   "accept-matches-nothing": (accept) =>
     accept.because === "not-a-warning"
       ? `\`accept: ${accept.accepted}\` no cambia nada: solo se puede aceptar un aviso, y este no lo es`
