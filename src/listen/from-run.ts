@@ -5,6 +5,7 @@ import { edgeToward } from "./edges.js";
 
 /** "From the joist's RIGHT end, 49 degrees toward the BACK wall." */
 export interface FromRun {
+  readonly member: "joist" | "stud";
   /** Wall (or floor, ceiling) that the member's end is toward. */
   readonly end: string;
   readonly degrees: number;
@@ -21,6 +22,7 @@ export function fromRunOf(surface: Surface, lean: SurfacePoint): FromRun | null 
   const end = facing(run, lean);
   const side = facing(surfacePoint(run.v, run.u), lean);
   return {
+    member: surface.kind === "ceiling" ? "joist" : "stud",
     end: edgeToward(surface, end),
     degrees: degrees(Math.atan2(inner(side, lean), inner(end, lean))),
     toward: edgeToward(surface, side),

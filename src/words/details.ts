@@ -18,7 +18,12 @@ export interface Details {
   readonly depth: string;
   /** Against the members, or against the top where they do not say it; null where the sheet shows no arrow. */
   readonly arrow:
-    | { readonly end: string; readonly degrees: number; readonly toward: string }
+    | {
+        readonly member: "joist" | "stud";
+        readonly end: string;
+        readonly degrees: number;
+        readonly toward: string;
+      }
     | { readonly anticlockwiseDeg: number }
     | "straight"
     | null;

@@ -148,6 +148,7 @@ interface Tape {
 }
 
 interface Arrow {
+  readonly member: "joist" | "stud";
   readonly end: string;
   readonly degrees: number;
   readonly toward: string;
@@ -156,8 +157,5 @@ interface Arrow {
 const memberFigures = (edges: boolean, assumed: boolean): string =>
   `number · centre${edges ? " [near edge]" : ""}${assumed ? ". ASSUMED: write what you find in the box" : ", measured"}`;
 
-/** Members on a wall end at floor and ceiling; those that end at walls are joists. */
-const memberEndingAt = (end: string): string => (end === "floor" || end === "ceiling" ? "stud" : "joist");
-
-const arrowInWords = ({ end, degrees, toward }: Arrow): string =>
-  `from the ${memberEndingAt(end)}'s ${frame.wall(end)} end, ${Math.round(degrees)}° toward ${hook(toward)}`;
+const arrowInWords = ({ member, end, degrees, toward }: Arrow): string =>
+  `from the ${member}'s ${frame.wall(end)} end, ${Math.round(degrees)}° toward ${hook(toward)}`;

@@ -150,8 +150,7 @@ type Arrow = Parameters<typeof english.arrowInWords>[0];
 const memberFigures = (edges: boolean, assumed: boolean): string =>
   `número · centro${edges ? " [orilla cercana]" : ""}${assumed ? ". SUPUESTO: anote en la caja lo que encuentre" : ", medido"}`;
 
-const memberEndingAt = (end: string): string =>
-  end === "floor" || end === "ceiling" ? "del montante" : "de la vigueta";
+const OF_MEMBER = { joist: "de la vigueta", stud: "del montante" } as const;
 
-const arrowInWords = ({ end, degrees, toward }: Arrow): string =>
-  `desde la punta ${of(end)} ${memberEndingAt(end)}, ${Math.round(degrees)}° hacia ${hook(toward)}`;
+const arrowInWords = ({ member, end, degrees, toward }: Arrow): string =>
+  `desde la punta ${of(end)} ${OF_MEMBER[member]}, ${Math.round(degrees)}° hacia ${hook(toward)}`;
