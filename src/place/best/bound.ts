@@ -30,10 +30,12 @@ function coversCorners({ distanceMm }: Taken, { corners }: Hull): boolean {
   return corners.every(({ u, v }) => distanceMm(u, v) < 0);
 }
 
-/** Whether the hull lies outside the outline: none of whose edges then comes into it. */
+/** Whether the hull lies outside the outline or in a void: none of whose edges then comes into it. */
 export function liesOutside({ asking }: Spot, { centre }: Hull, inTheWay: readonly Taken[]): boolean {
   const meetsEdge = inTheWay.some(({ what }) => what.kind === "edge");
-  return !meetsEdge && !isInside(centre, asking.ground.surface.finished);
+  const { finished, voids } = asking.ground.surface;
+  if (meetsEdge) return false;
+  return !isInside(centre, finished) || voids.some((each) => isInside(centre, each.finished));
 }
 
 /** The least that any place in the hull costs, or less. */

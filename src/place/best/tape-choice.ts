@@ -1,6 +1,7 @@
 import type { Polygon } from "../../geometry/shape.js";
-import { outer } from "../../geometry/surface-point.js";
+import { outer, times } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
+import { edgesOn, exitThrough, voidEdgesOn } from "../../listen/edges.js";
 import type { Room, Surface, Tape } from "../../room/room.js";
 import { EXACT_WITHIN_MM } from "../../units/rounding.js";
 import { type TapeLine, tapeLine, tapeMm } from "../tapes.js";
@@ -39,23 +40,40 @@ const LEAST_CROSSING = 0.5;
 const crosses = (a: TapeLine, b: TapeLine): boolean =>
   Math.abs(outer(a.direction, b.direction)) >= LEAST_CROSSING;
 
-/** Tapes from all that stands along the surface, the nearest first and as far off in the order of the walls; of floor and ceiling only the floor, if it can be. */
+/**
+ * Tapes that may be hooked for a point of the surface: first those that reach it without passing round a corner, the
+ * nearest first; of equal ones in the order of the walls.
+ */
 function freeTapes(room: Room, surface: Surface, near: SurfacePoint): readonly ChosenTape[] {
-  const along = new Set(surface.edges.map((edge) => edge.along));
-  const names = [
-    ...room.walls.filter((wall) => along.has(wall)),
-    ...["floor", "ceiling"].filter((one) => along.has(one)),
-  ];
-  const kept = names.includes("floor") ? names.filter((name) => name !== "ceiling") : names;
-  return kept
+  const edges = [...edgesOn(surface, "finish"), ...voidEdgesOn(surface, "finish")];
+  const reaches = ({ from, direction }: TapeLine): boolean =>
+    from === "floor" ||
+    exitThrough(edges, { from: near, direction: times(direction, -1) })?.edge.along === from;
+  return hooksOf(room, surface)
     .map((name) => tapeLine(room, surface, name))
     .filter(({ direction }) => Math.hypot(direction.u, direction.v) > LEAST_CROSSING)
-    .map((line) => ({ line, awayMm: Math.abs(tapeMm(line, near)) }))
-    .sort((a, b) => (isAsFar(a.awayMm, b.awayMm) ? 0 : a.awayMm - b.awayMm))
+    .map((line) => ({ line, readMm: tapeMm(line, near), isReached: reaches(line) }))
+    .sort((a, b) => rank(a) - rank(b) || differenceMm(Math.abs(a.readMm), Math.abs(b.readMm)))
     .map(({ line }) => ({ line, heldMm: null }));
 }
 
-const isAsFar = (aMm: number, bMm: number): boolean => Math.abs(aMm - bMm) <= EXACT_WITHIN_MM;
+/** A wall behind which the point lies cannot be taped from at all. */
+const rank = ({ readMm, isReached }: { readonly readMm: number; readonly isReached: boolean }): number =>
+  readMm < 0 ? 2 : isReached ? 0 : 1;
+
+/** Walls that a tape over the surface can hook on, and the floor under one that stands up: on a slope only its own. */
+function hooksOf({ walls }: Room, { kind, frame, edges }: Surface): readonly string[] {
+  const isLevel = kind === "ceiling" && Math.abs(frame.n.z) > LEVEL;
+  const own = walls.filter((wall) => edges.some(({ along }) => along === wall));
+  if (kind === "wall") return [...walls, "floor"];
+  return isLevel ? walls : [...own, "floor"];
+}
+
+/** Cosine of what counts as no slope at all. */
+const LEVEL = 1 - 1e-9;
+
+const differenceMm = (aMm: number, bMm: number): number =>
+  Math.abs(aMm - bMm) <= EXACT_WITHIN_MM ? 0 : aMm - bMm;
 
 /** How far a tape runs left or right in the room, and on a wall along it rather than up. */
 function runsAcross({ frame, kind }: Surface, { direction }: TapeLine): number {
