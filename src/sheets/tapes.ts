@@ -87,15 +87,13 @@ function governingTapes(
   opening: Opening,
   held: readonly HeldTape[],
 ): readonly [HeldTape, HeldTape] {
-  const { speaker } = opening;
-  const { position } = speaker;
-  if (position.kind !== "given") return usualTapes(opening, held);
-  const [first, second] = position.tapes.map((tape) => asHeld(tape, room, opening, held));
-  if (first === undefined || second === undefined) throw new InternalError(`${speaker.id} lacks a tape`);
+  const [first, second] = opening.tapes.map((tape) => asHeld(tape, room, opening, held));
+  if (first === undefined || second === undefined)
+    throw new InternalError(`${opening.speaker.id} lacks a tape`);
   return isApart(first, second) ? [first, second] : usualTapes(opening, held);
 }
 
-/** Of what was typed and what can be held in its place. */
+/** Of what was typed or chosen and what can be held in its place. */
 function asHeld(typed: Tape, room: Room, { surface, centre }: Opening, held: readonly HeldTape[]): HeldTape {
   const isHanging = typed.from === "ceiling" && surface.kind === "wall";
   const own = held.find(({ from, direction }) =>
