@@ -52,13 +52,16 @@ function formsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]): [Form,
     ...findingParts(order, flags),
     ...cardParts(order, at, flags),
   ];
+  const inTable: Form = {
+    sketch: { ...sketch, caption: null, chains: openingsOnly },
+    parts: [count, ...others, ...memberParts(order, at)],
+  };
+  // Members at an angle have no chain: their figures stand in the table.
+  if (openingsOnly.length === sketch.chains.length) return [inTable];
   return [
     { sketch, parts: [count, ...others] },
     { sketch: { ...sketch, caption: null }, parts: [count, ...captionParts(order, at), ...others] },
-    {
-      sketch: { ...sketch, caption: null, chains: openingsOnly },
-      parts: [count, ...others, ...memberParts(order, at)],
-    },
+    inTable,
   ];
 }
 

@@ -67,19 +67,32 @@ function openingMark(order: Order, at: SurfaceStage, zero: Edge, group: readonly
     : { at: centre, lines: [figure], face: "bold", kind: "mark" };
 }
 
-/** The edge that figures across the members count from; null where there is none. */
+/** The edge that a chain across the members counts from; null where there is none, or they run at an angle. */
 function zeroAcross({ surface: { framing }, zero }: SurfaceStage): Edge | null {
-  if (framing.kind === "unknown") return null;
+  if (framing.kind === "unknown" || !isAlongAxis(framing)) return null;
   return framing.run === "u" ? zero.v : zero.u;
+}
+
+const isAlongAxis = ({ direction }: Known): boolean =>
+  Math.max(Math.abs(direction.u), Math.abs(direction.v)) > 1 - 1e-9;
+
+/** The edge that the members' figures count from: the chain's, else the one that they were measured from. */
+function countedFrom(at: SurfaceStage): Edge | null {
+  const { framing } = at.surface;
+  if (framing.kind === "unknown") return null;
+  const own = at.edges.find(({ along }) => along === framing.layout.from);
+  return zeroAcross(at) ?? own ?? null;
 }
 
 /** The figures of joists or studs in their order, as they stand on a side of the drawing. */
 export function memberMarks(order: Order, at: SurfaceStage, side: "right" | "top"): ChainMark[] {
   const { framing } = at.surface;
-  const zero = zeroAcross(at);
+  const zero = countedFrom(at);
   if (framing.kind === "unknown" || zero === null) return [];
-  return framing.members
-    .filter(repeats)
+  const repeated = framing.members.filter(repeats);
+  // In an L one joist's line may come twice; it has one figure.
+  return repeated
+    .filter(({ number }, index) => repeated.findIndex((other) => other.number === number) === index)
     .map((member) => memberMark(order, at, { member, framing, zero, side }));
 }
 
@@ -120,7 +133,7 @@ function memberMark(
 /** What the members' figures are; null where there are none. */
 export function membersCaption({ words }: Order, at: SurfaceStage): string | null {
   const { framing, kind } = at.surface;
-  if (framing.kind === "unknown" || zeroAcross(at) === null) return null;
+  if (framing.kind === "unknown" || countedFrom(at) === null) return null;
   const said = words.marking.caption[kind === "ceiling" ? "joist" : "stud"];
   return said(framing.layout.markedToNearEdge, framing.layout.basis === "assumed");
 }

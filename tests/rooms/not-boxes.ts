@@ -1,0 +1,94 @@
+import type { Parts } from "./build.js";
+
+/*
+ * Rooms that are no boxes, for tests; millimetres that are easy to reckon with in the head.
+ */
+
+const mm = (figures: readonly number[]): readonly string[] => figures.map((figure) => `${figure} mm`);
+const corners = (points: readonly (readonly [number, number])[]) => points.map(mm);
+
+/**
+ * An L, seen from above with the front wall up: 4 m wide in front, 7 m behind, the step 6 m from the front wall; 9 m
+ * long. World: x from the left wall, y from the back wall, so the front wall is at y = 9000.
+ */
+export const L_ROOM: Parts = {
+  room: {
+    width: null,
+    length: null,
+    outline: corners([
+      [0, 0],
+      [4000, 0],
+      [4000, 6000],
+      [7000, 6000],
+      [7000, 9000],
+      [0, 9000],
+    ]),
+    walls: ["front", "right", "step", "end", "back", "left"],
+  },
+  framing: null,
+};
+
+/** The same with a soffit of 800 mm along all of the left wall, its framing 300 mm lower. */
+export const L_WITH_SOFFIT: Parts = {
+  ...L_ROOM,
+  room: {
+    ...(L_ROOM.room as Parts),
+    ceilings: [
+      {
+        name: "soffit",
+        corners: corners([
+          [0, 0],
+          [800, 0],
+          [800, 9000],
+          [0, 9000],
+        ]),
+        height: "2300 mm",
+      },
+    ],
+  },
+};
+
+/** The plain box under a slope: 2000 mm at the wall that is named, 2000 mm higher across the room. */
+export function sloped(lowAt: "front" | "back" | "left" | "right"): Parts {
+  const low = 2000;
+  const heights: Readonly<Record<typeof lowAt, readonly number[]>> = {
+    front: [low, low, low + 2000, low + 2000],
+    back: [low + 2000, low + 2000, low, low],
+    left: [low, low + 2000, low + 2000, low],
+    right: [low + 2000, low, low, low + 2000],
+  };
+  return {
+    room: {
+      ceilings: [
+        {
+          name: "slope",
+          corners: corners([
+            [0, 0],
+            [4000, 0],
+            [4000, 6000],
+            [0, 6000],
+          ]),
+          heights: mm(heights[lowAt]),
+        },
+      ],
+    },
+    framing: null,
+  };
+}
+
+/** Left wall at an angle: 3 m of width in front, 5 m behind, 6 m long. The angled wall is "slant". */
+export const ANGLED: Parts = {
+  room: {
+    width: null,
+    length: null,
+    outline: corners([
+      [2000, 0],
+      [5000, 0],
+      [5000, 6000],
+      [0, 6000],
+    ]),
+    walls: ["front", "right", "back", "slant"],
+  },
+  framing: null,
+  seats: [{ name: "middle", at: { right: "2 m", front: "3 m" }, ear: "1200 mm" }],
+};
