@@ -16,7 +16,7 @@ import { languagesTyped, marginsTyped, paperTyped } from "./options.js";
 import { type Correction, correctionFor } from "./printer-correction.js";
 import type { Terminal } from "./terminal.js";
 import { UsageError } from "./usage-error.js";
-import { asksFullSize, onlyWanted, type Wanted, wantedTyped } from "./wanted.js";
+import { asksFullSize, asksPoles, onlyWanted, type Wanted, wantedTyped } from "./wanted.js";
 
 export interface PrintFlags {
   readonly language?: string;
@@ -68,6 +68,7 @@ function askedBy(flags: PrintFlags, words: Words): Asked {
     margins: marginsTyped(flags.margin, words),
     correction: correction?.words ?? null,
     fullSize: asksFullSize(wanted),
+    poles: asksPoles(wanted),
   };
   const both = flags.svg !== true && flags.pdf !== true;
   return {

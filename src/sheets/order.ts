@@ -14,6 +14,8 @@ export interface Wishes {
   readonly correction: string | null;
   /** 1:1 marking sheets asked for by name. */
   readonly fullSize: boolean;
+  /** Story poles asked for by name; not, unless said. */
+  readonly poles?: boolean;
 }
 
 /** The order for a job's sheets: letter where the room is in inches, A4 where it is metric, unless something else is asked for. */
@@ -30,6 +32,7 @@ export function orderOf(job: Job, wishes: Wishes): Order {
     margins: wishes.margins,
     correction: wishes.correction,
     fullSize: wishes.fullSize || paper.kind === "roll",
+    poles: wishes.poles === true || paper.kind === "roll",
   };
 }
 

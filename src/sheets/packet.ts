@@ -9,12 +9,15 @@ import { openingTemplates } from "./opening-template.js";
 import { rulerSheet } from "./ruler-page.js";
 import { bracketSchedule, openingSchedule } from "./schedules.js";
 import type { Body, Order, Sheet, Trade } from "./sheet.js";
+import { storyPoles } from "./story-pole.js";
 import { fullSizeMarks, surfaceMarks } from "./surface-marks.js";
 import { terminalCards } from "./terminal-cards.js";
 
 /** A page as it is printed, with what it belongs to. */
 export interface PrintedPage {
   readonly sheet: string;
+  /** Other names that ask for its sheet. */
+  readonly alsoNamed: readonly string[];
   readonly trades: readonly Trade[];
   /** Sheet number of how many, as its frame says. */
   readonly number: number;
@@ -36,6 +39,7 @@ const SHEETS: readonly ((order: Order) => readonly Sheet[])[] = [
   openingSchedule,
   surfaceMarks,
   fullSizeMarks,
+  storyPoles,
   openingTemplates,
   bracketSchedule,
   markerSheets,
@@ -84,6 +88,7 @@ function firstNumbers(sheets: readonly Sheet[]): number[] {
 function printed(order: Order, sheet: Sheet, first: number, of: number): PrintedPage[] {
   return sheet.pages.map((body, index) => ({
     sheet: sheet.name,
+    alsoNamed: sheet.alsoNamed ?? [],
     trades: sheet.trades,
     number: first + index,
     stock: body.frame === null,

@@ -24,6 +24,8 @@ export interface Order {
   readonly correction: string | null;
   /** True for the 1:1 marking sheets, which are printed on small paper only when asked for by name. */
   readonly fullSize: boolean;
+  /** True for the story poles, likewise. */
+  readonly poles: boolean;
 }
 
 /** What the frame of a page says beside the job. */
@@ -55,6 +57,8 @@ export interface Body {
 export interface Sheet {
   /** Its name for `--only` and for files: "cover", "floor", "ceiling", "wall-front", "opening-TFL", "aim-TFL" ... */
   readonly name: string;
+  /** Other names that ask for it: of what it holds, where that has sheets of its own on other paper. */
+  readonly alsoNamed?: readonly string[];
   readonly trades: readonly Trade[];
   readonly title: string;
   readonly pages: readonly Body[];

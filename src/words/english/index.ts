@@ -8,6 +8,7 @@ import { frame } from "./frame.js";
 import { labels } from "./labels.js";
 import { listening } from "./listening.js";
 import { marking } from "./marking.js";
+import { poles } from "./poles.js";
 import { ruler } from "./ruler.js";
 import { schedules } from "./schedules.js";
 import { start } from "./start.js";
@@ -29,5 +30,6 @@ export const english = {
   schedules,
   labels,
   listening,
+  poles,
   ruler,
 };

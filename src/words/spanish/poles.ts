@@ -1,0 +1,35 @@
+import type { poles as english, Strip } from "../english/poles.js";
+import { frame } from "./frame.js";
+
+const wall = (name: string): string =>
+  name === "floor"
+    ? "en el PISO"
+    : name === "ceiling"
+      ? "en el CIELO RASO"
+      : `en la pared: ${frame.wall(name)}`;
+
+const FACES: Readonly<Record<Strip["stage"], string>> = {
+  bare: "estructura sin tablaroca",
+  boarded: "con tablaroca",
+};
+
+export const poles: typeof english = {
+  titles: "Reglas de medidas",
+  title: (surface, from) => `Regla de medidas, ${frame.surface(surface)}, desde ${frame.wall(from)}`,
+  strip: ({ surface, from, stage, overhead }) =>
+    `← 0 ${wall(from)}, ${FACES[stage]}  ·  ${frame.surface(surface).toUpperCase()}, ${overhead ? frame.lookingUp : frame.facingWall(surface)}`,
+  hold: (from) =>
+    `EXTREMO CERO CONTRA ${from === null ? "la pared nombrada ahí" : `la pared: ${frame.wall(from)}`}. Las marcas llegan a la línea de ABAJO.`,
+  use: "Recorte por la línea de abajo. Póngala a lo largo de la línea de control y pase cada marca con escuadra. Solo lápiz. Sirve en el piso y en el techo: suba a plomo.",
+  lines:
+    "Línea larga: centro de los hoyos nombrados. Barra: de orilla a orilla. Caja: estructura, número · centro; caja de rayas: SUPUESTO. Hoyo con líneas de rayas: NO CORTAR.",
+  prove: (within) =>
+    `VERIFIQUE con cinta ya pegada: cada cifra es desde 0. El otro extremo, en ( ), solo verifica; si falla más de ${within}: ALTO.`,
+  slope: "Este cielo raso es inclinado: la regla va A LO LARGO DE LA PENDIENTE.",
+  oblique: (count) =>
+    `${count === 1 ? "1 miembro corre" : `${count} miembros corren`} en ángulo con esta regla y no ${count === 1 ? "está" : "están"} en ella.`,
+  unknown: "ESTRUCTURA DESCONOCIDA: ningún miembro está en esta regla.",
+  unknownBeyond: "ESTRUCTURA DESCONOCIDA después del último miembro.",
+  join: "Recorte UNA de dos vecinas por la línea de rayas, póngala sobre la otra con letras iguales juntas y la línea de abajo seguida, pegue.",
+  noRoom: "En este papel no cabe una regla de medidas. Imprímala en papel más grande o en rollo.",
+};
