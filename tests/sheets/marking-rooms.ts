@@ -4,6 +4,7 @@ import type { Job } from "../../src/job.js";
 import type { Parts, Value } from "../rooms/build.js";
 import { roomOf } from "../rooms/build.js";
 import { answer, job } from "../rooms/job.js";
+import { ANGLED, L_WITH_SOFFIT, sloped } from "../rooms/not-boxes.js";
 import { HARD } from "./orders.js";
 
 /*
@@ -112,4 +113,64 @@ export const ROOMS: Readonly<Record<string, () => Job>> = {
         { id: "WL", model: "upright", on: "left", at: { front: "2 m", up: "1.2 m" } },
       ],
     }),
+  "an L with a soffit": () =>
+    job({
+      ...L_WITH_SOFFIT,
+      framing: {
+        ceiling: { at: null, first: "600 mm", spacing: "600 mm" },
+        soffit: { ...joists("front"), first: "400 mm", spacing: "400 mm" },
+        left: null,
+        right: null,
+        front: { at: null, first: "400 mm", spacing: "400 mm" },
+        back: null,
+      },
+      speakers: [
+        { ...overhead("TL", "", ""), at: { left: "1600 mm", front: "2 m" } },
+        { ...overhead("TR", "", ""), at: { right: "900 mm", front: "2 m" } },
+        { ...overhead("LEG", "", ""), at: { end: "900 mm", back: "1500 mm" } },
+        { ...overhead("ON-SOFFIT", "", ""), on: "soffit", at: { left: "400 mm", front: "2 m" } },
+        { id: "WF", model: "upright", on: "front", at: { left: "1 m", down: "1.2 m" } },
+        { id: "WS", model: "upright", on: "step", at: { end: "1 m", up: "1.2 m" } },
+      ],
+    }),
+  "under a slope, before and after board": () =>
+    job({
+      ...sloped("front"),
+      stage: { walls: "both" },
+      framing: {
+        ceiling: null,
+        slope: { ...joists("left"), run: "front-back", first: "600 mm", spacing: "600 mm" },
+        left: { at: null, first: "600 mm", spacing: "600 mm" },
+        right: null,
+        front: null,
+        back: null,
+      },
+      speakers: [
+        { ...overhead("TL", "", ""), on: "slope", at: { left: "900 mm", front: "2 m" } },
+        { ...overhead("TR", "", ""), on: "slope", at: { right: "900 mm", front: "2 m" } },
+        { id: "WL", model: "upright", on: "left", at: { front: "3300 mm", down: "1.2 m" } },
+      ],
+    }),
+  "walls and joists at an angle": () =>
+    job({
+      ...ANGLED,
+      framing: {
+        ceiling: { ...joists("slant"), run: "along", at: null, first: "500 mm", spacing: "500 mm" },
+        left: null,
+        right: null,
+        front: null,
+        back: null,
+      },
+      speakers: [
+        { ...overhead("TL", "", ""), at: { slant: "750 mm", back: "3 m" } },
+        { ...overhead("TR", "", ""), at: { right: "900 mm", front: "2 m" } },
+        { id: "WS", model: "upright", on: "slant", at: { back: "2 m", up: "1.2 m" } },
+      ],
+    }),
 };
+
+const joists = (from: string): Parts => ({
+  run: "left-right",
+  member: { width: "45 mm", depth: "220 mm" },
+  from,
+});
