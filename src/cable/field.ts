@@ -13,7 +13,11 @@ export const otherAxis = (axis: Axis): Axis => (axis === "u" ? "v" : "u");
 export interface Field {
   readonly surface: Surface;
   readonly outline: Polygon;
+  /** The outline as a box where it is one: then nothing else has to be looked at. */
+  readonly border: Box & { readonly isAll: boolean };
   readonly members: readonly Member[];
+  /** The members by the axis that they run on. */
+  readonly bands: Readonly<Record<Axis, readonly Band[]>>;
   /** Where nobody has measured the framing: cable may pass, and how many holes that takes is unknown. */
   readonly unknown: readonly Polygon[];
   /** How far behind the framing face cable lies: half a member's depth, or all of it over an open attic. */
@@ -23,6 +27,17 @@ export interface Field {
   readonly blocks: readonly Box[];
 }
 
+/** A member as figures on its two axes. */
+export interface Band {
+  readonly member: Member;
+  /** Its centre line, on the axis across it. */
+  readonly atMm: number;
+  readonly halfMm: number;
+  /** Its ends, on the axis along it. */
+  readonly lowMm: number;
+  readonly highMm: number;
+}
+
 /** A straight stretch along one axis of a surface. */
 export interface Stretch {
   readonly axis: Axis;
@@ -30,23 +45,50 @@ export interface Stretch {
   readonly to: SurfacePoint;
 }
 
+/** Members that run aslant on their surface are counted as unknown: square turns do not follow them. */
 export function fieldOf(surface: Surface, blocks: readonly Box[]): Field {
   const { framing } = surface;
   const outline = surface.edges.map(({ from }) => from);
-  if (framing.kind === "unknown") {
-    return { surface, outline, members: [], unknown: [outline], levelMm: 0, isOver: false, blocks };
+  const common = { surface, outline, border: borderOf(outline), blocks };
+  if (framing.kind === "unknown" || framing.members.some(isAslant)) {
+    const none = { members: [], bands: { u: [], v: [] }, unknown: [outline] };
+    return { ...common, ...none, levelMm: 0, isOver: false };
   }
   const depthMm = Math.max(0, ...framing.members.map((member) => member.depthMm));
   const isOver = surface.kind === "ceiling" && framing.cavityMm === Number.POSITIVE_INFINITY;
   return {
-    surface,
-    outline,
+    ...common,
     members: framing.members,
+    bands: { u: bandsAlong(framing.members, "u"), v: bandsAlong(framing.members, "v") },
     unknown: framing.unknown,
     levelMm: isOver ? depthMm : depthMm / 2,
     isOver,
-    blocks,
   };
+}
+
+function borderOf(outline: Polygon): Field["border"] {
+  const span = (axis: Axis, pick: (...values: number[]) => number): number =>
+    pick(...outline.map((corner) => corner[axis]));
+  const min = { u: span("u", Math.min), v: span("v", Math.min) };
+  const max = { u: span("u", Math.max), v: span("v", Math.max) };
+  const isCorner = ({ u, v }: SurfacePoint): boolean =>
+    (u === min.u || u === max.u) && (v === min.v || v === max.v);
+  return { min, max, isAll: outline.length === 4 && outline.every(isCorner) };
+}
+
+const isAslant = ({ from, to }: Member): boolean =>
+  Math.abs(to.u - from.u) > EPSILON_MM && Math.abs(to.v - from.v) > EPSILON_MM;
+
+function bandsAlong(members: readonly Member[], axis: Axis): readonly Band[] {
+  return members
+    .filter((member) => runOf(member) === axis)
+    .map((member) => ({
+      member,
+      atMm: member.from[otherAxis(axis)],
+      halfMm: member.widthMm / 2 - EPSILON_MM,
+      lowMm: Math.min(member.from[axis], member.to[axis]) - EPSILON_MM,
+      highMm: Math.max(member.from[axis], member.to[axis]) + EPSILON_MM,
+    }));
 }
 
 const middleOf = ({ from, to }: Stretch): SurfacePoint => ({
@@ -58,54 +100,45 @@ const middleOf = ({ from, to }: Stretch): SurfacePoint => ({
 export const runOf = ({ from, to }: Member): Axis =>
   Math.abs(to.u - from.u) > Math.abs(to.v - from.v) ? "u" : "v";
 
-const between = (value: number, a: number, b: number): boolean =>
-  value >= Math.min(a, b) - EPSILON_MM && value <= Math.max(a, b) + EPSILON_MM;
-
 /** Whether a place across a member lies within the wood. */
-export function isInWood(member: Member, across: number): boolean {
-  const axis = otherAxis(runOf(member));
-  return Math.abs(across - member.from[axis]) < member.widthMm / 2 - EPSILON_MM;
-}
+export const isInWood = ({ atMm, halfMm }: Band, acrossMm: number): boolean =>
+  Math.abs(acrossMm - atMm) < halfMm;
 
 /** Whether cable may lie along a stretch between neighbouring lanes: on the surface, round the blocks, not in wood. */
 export function isOpen(field: Field, stretch: Stretch, leavesWood: boolean): boolean {
   const middle = middleOf(stretch);
-  if (!isInside(middle, field.outline) || (field.surface.kind === "wall" && isOnEdge(field, stretch)))
-    return false;
+  if (!liesOn(field, middle) || (field.surface.kind === "wall" && isOnEdge(field, stretch))) return false;
   if (field.blocks.some((block) => isIn(block, middle))) return false;
   return leavesWood || field.isOver || !runsInWood(field, stretch, middle);
 }
 
-const runsInWood = ({ members }: Field, { axis }: Stretch, middle: SurfacePoint): boolean =>
-  members.some(
-    (member) =>
-      runOf(member) === axis &&
-      isInWood(member, middle[otherAxis(axis)]) &&
-      between(middle[axis], member.from[axis], member.to[axis]),
+const liesOn = ({ border, outline }: Field, point: SurfacePoint): boolean =>
+  border.isAll || isInside(point, outline);
+
+const runsInWood = ({ bands }: Field, { axis }: Stretch, middle: SurfacePoint): boolean =>
+  bands[axis].some(
+    (band) =>
+      isInWood(band, middle[otherAxis(axis)]) && middle[axis] >= band.lowMm && middle[axis] <= band.highMm,
   );
 
 /** Along the border of a wall there is a floor, a ceiling or a corner, not a bay. */
-function isOnEdge({ outline }: Field, { axis, from }: Stretch): boolean {
+function isOnEdge({ border }: Field, { axis, from }: Stretch): boolean {
   const across = otherAxis(axis);
-  const places = outline.map((corner) => corner[across]);
   const at = from[across];
-  return at - Math.min(...places) < EPSILON_MM || Math.max(...places) - at < EPSILON_MM;
+  return at - border.min[across] < EPSILON_MM || border.max[across] - at < EPSILON_MM;
 }
 
 /** Members that a stretch passes through, in the field's order; each is counted on one side of its centre line only. */
-export function crossedBy({ members, isOver }: Field, { axis, from, to }: Stretch): readonly Member[] {
+export function crossedBy({ bands, isOver }: Field, { axis, from, to }: Stretch): readonly Member[] {
   if (isOver) return [];
   const across = otherAxis(axis);
   const [low, high] = [Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])];
-  return members.filter(
-    (member) =>
-      runOf(member) === across &&
-      member.from[axis] >= low &&
-      member.from[axis] < high &&
-      between(from[across], member.from[across], member.to[across]),
-  );
+  const at = from[across];
+  return bands[across]
+    .filter(({ atMm, lowMm, highMm }) => atMm >= low && atMm < high && at >= lowMm && at <= highMm)
+    .map(({ member }) => member);
 }
 
 /** Whether nobody knows what a stretch passes through. */
 export const isUncounted = ({ unknown, isOver }: Field, stretch: Stretch): boolean =>
-  !isOver && unknown.some((polygon) => isInside(middleOf(stretch), polygon));
+  !isOver && unknown.length > 0 && unknown.some((polygon) => isInside(middleOf(stretch), polygon));

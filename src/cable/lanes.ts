@@ -3,7 +3,7 @@ import { toSurface, toWorld } from "../geometry/frame.js";
 import { lengthMm, minus, plus, times } from "../geometry/surface-point.js";
 import { length, type SurfacePoint, subtract } from "../geometry/vector.js";
 import type { Edge } from "../room/room.js";
-import { type Axis, type Field, isInWood, otherAxis, runOf } from "./field.js";
+import { type Axis, type Field, isInWood, otherAxis } from "./field.js";
 
 /**
  * Where cable may lie on a surface: lines of equal u and of equal v. A shortest way with square turns round square
@@ -129,15 +129,14 @@ function lanesThrough(field: Field, points: readonly SurfacePoint[]): Lanes {
 }
 
 /** The middles of the bays at both sides of the wood that a lane of that u or v would lie in; none where it lies free. */
-function besideWood({ members, isOver }: Field, axis: Axis, value: number): readonly number[] {
-  const across = members.filter((member) => otherAxis(runOf(member)) === axis && isRepeating(member.kind));
-  const hit = across.find((member) => isInWood(member, value));
+function besideWood({ bands, isOver }: Field, axis: Axis, value: number): readonly number[] {
+  const across = bands[otherAxis(axis)].filter(({ member }) => isRepeating(member.kind));
+  const hit = across.find((band) => isInWood(band, value));
   if (hit === undefined || isOver) return [];
-  const places = across.map((member) => member.from[axis]);
-  const here = hit.from[axis];
-  const before = Math.max(...places.filter((place) => place < here - EPSILON_MM));
-  const after = Math.min(...places.filter((place) => place > here + EPSILON_MM));
-  return [before, after].filter(Number.isFinite).map((place) => (place + here) / 2);
+  const places = across.map(({ atMm }) => atMm);
+  const before = Math.max(...places.filter((place) => place < hit.atMm - EPSILON_MM));
+  const after = Math.min(...places.filter((place) => place > hit.atMm + EPSILON_MM));
+  return [before, after].filter(Number.isFinite).map((place) => (place + hit.atMm) / 2);
 }
 
 const isRepeating = (kind: string): boolean => kind === "joist" || kind === "stud" || kind === "end-stud";

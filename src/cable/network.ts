@@ -1,7 +1,7 @@
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
-import { type Axis, crossedBy, type Field, isOpen, isUncounted, type Stretch } from "./field.js";
+import { type Axis, crossedBy, type Field, isOpen, isUncounted, otherAxis, type Stretch } from "./field.js";
 import { carried, type Join, type Lanes, meetings } from "./lanes.js";
 import type { Link } from "./shortest.js";
 
@@ -21,15 +21,25 @@ export interface Network {
   linksOf(node: number): readonly Link[];
 }
 
-/** Members that no route may pass through. */
-export type Forbidden = (field: Field, member: Member) => boolean;
+/** What a route thinks of passing a member at a place across the members' run. */
+export interface Boring {
+  /** Whether it may not pass there at all. */
+  isForbidden(field: Field, member: Member): boolean;
+  /**
+   * How little a hole there is wanted, from 0 to 2: none where other cables pass already and it can go along with
+   * them, more the further from the equipment, so that cables keep together from there on.
+   */
+  unwanted(field: Field, member: Member, alongMm: number): number;
+}
 
 /*
- * Ways of one length are many: of those the one with the fewest holes is taken, then the one with the fewest turns.
- * Both cost so little that they never make up for a length that anybody could measure.
+ * Ways of one length are many: of those the one with the fewest holes is taken, then the one that goes along with
+ * other cables most, then the one with the fewest turns. All of it costs so little that it never makes up for a
+ * length that anybody could measure.
  */
 const HOLE_COSTS_MM = 1e-3;
-const TURN_COSTS_MM = 1e-4;
+const OWN_HOLE_COSTS_MM = 1e-5;
+const TURN_COSTS_MM = 1e-7;
 
 /** Each crossing of lanes is two nodes, by the axis on which cable came to it, so that turns can be counted. */
 const AXES: readonly Axis[] = ["u", "v"];
@@ -46,10 +56,10 @@ interface Parts {
   readonly joins: readonly Join[];
   /** Ends of the route: from them cable may leave wood that they lie in. */
   readonly ends: readonly Spot[];
-  readonly forbidden: Forbidden;
+  readonly boring: Boring;
 }
 
-export function networkOf({ lanes, joins, ends, forbidden }: Parts): Network {
+export function networkOf({ lanes, joins, ends, boring }: Parts): Network {
   const firsts = firstNodes(lanes);
   const links = new Map<number, readonly Link[]>();
   const crossings = crossingsOf(lanes, joins, firsts);
@@ -70,7 +80,7 @@ export function networkOf({ lanes, joins, ends, forbidden }: Parts): Network {
     const own = AXES.flatMap((axis) =>
       [-1, 1].flatMap((step): readonly Link[] => {
         const to = stepped(place, axis, step);
-        const cost = to === null ? null : stretchCost(place, to, { ends, forbidden });
+        const cost = to === null ? null : stretchCost(place, to, { ends, boring });
         return to === null || cost === null ? [] : [{ to: nodeOf(to), cost }];
       }),
     );
@@ -115,19 +125,26 @@ function stepped(place: Place, axis: Axis, step: number): Place | null {
 function stretchCost(
   from: Place,
   to: Place,
-  { ends, forbidden }: Pick<Parts, "ends" | "forbidden">,
+  { ends, boring }: Pick<Parts, "ends" | "boring">,
 ): number | null {
   const { field } = from.lanes;
   const stretch: Stretch = { axis: to.axis, from: spotAt(from).at, to: spotAt(to).at };
-  const leavesWood = ends.some((end) => end.field === field && touches(stretch, end.at));
+  const leavesWood =
+    isAcross(field, to.axis) && ends.some((end) => end.field === field && touches(stretch, end.at));
   if (!isOpen(field, stretch, leavesWood)) return null;
   const crossed = crossedBy(field, stretch);
-  if (crossed.some((member) => forbidden(field, member))) return null;
+  if (crossed.some((member) => boring.isForbidden(field, member))) return null;
   const lengthMm = Math.abs(stretch.to[to.axis] - stretch.from[to.axis]);
   const turns = from.axis === to.axis ? 0 : 1;
   const holes = crossed.length + (isUncounted(field, stretch) ? 1 : 0);
-  return lengthMm + holes * HOLE_COSTS_MM + turns * TURN_COSTS_MM;
+  const alongMm = stretch.from[otherAxis(to.axis)];
+  const own = crossed.reduce((sum, member) => sum + boring.unwanted(field, member, alongMm), 0);
+  return lengthMm + holes * HOLE_COSTS_MM + own * OWN_HOLE_COSTS_MM + turns * TURN_COSTS_MM;
 }
+
+/** Out of a stud or joist cable comes to one side, be it at a plate; never along in it. */
+const isAcross = ({ surface: { framing } }: Field, axis: Axis): boolean =>
+  framing.kind === "known" && framing.run !== axis;
 
 const isSame = (a: SurfacePoint, b: SurfacePoint): boolean =>
   Math.abs(a.u - b.u) < EPSILON_MM && Math.abs(a.v - b.v) < EPSILON_MM;

@@ -1,10 +1,11 @@
+import { toWorld } from "../geometry/frame.js";
 import { distanceMm } from "../geometry/surface-point.js";
-import type { SurfacePoint } from "../geometry/vector.js";
+import type { SurfacePoint, Vector } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
 import { type Box, isIn, passesThrough } from "./box.js";
 import { type Axis, crossedBy, type Field, fieldOf, isUncounted, otherAxis, runOf } from "./field.js";
 import { joinsOf, lanesOf } from "./lanes.js";
-import { type Forbidden, type Network, networkOf, type Spot } from "./network.js";
+import { type Boring, type Network, networkOf, type Spot } from "./network.js";
 import { shortestWay } from "./shortest.js";
 
 /** A straight length of cable on one surface. */
@@ -38,7 +39,7 @@ export interface Ask {
   readonly spots: readonly Spot[];
   /** What is gone round only where the way would meet it, as other openings: box and its field. */
   readonly others: readonly { readonly field: Field; readonly box: Box }[];
-  readonly forbidden: Forbidden;
+  readonly boring: Boring;
 }
 
 /** The shortest way from spot to spot with square turns; null where the allowed ways do not lead there. */
@@ -86,7 +87,7 @@ function shortest(ask: Ask, met: Ask["others"], [from, to]: readonly [Spot, Spot
   const points = new Map(
     fields.map((field) => [field, ends.filter((end) => end.field === field).map(({ at }) => at)]),
   );
-  const network = networkOf({ lanes: lanesOf(fields, joins, points), joins, ends, forbidden: ask.forbidden });
+  const network = networkOf({ lanes: lanesOf(fields, joins, points), joins, ends, boring: ask.boring });
   const [first, last] = ends;
   const way = first === undefined || last === undefined ? null : wayBetween(network, first, last);
   return way === null ? null : routeOf(way);
@@ -114,9 +115,24 @@ function wayBetween(network: Network, from: Spot, to: Spot): readonly Spot[] | n
     if (node === start) return firsts.map((first) => ({ to: first, cost: 0 }));
     return lasts.includes(node) ? [{ to: end, cost: 0 }, ...network.linksOf(node)] : network.linksOf(node);
   };
-  const way = shortestWay(network.count + 2, linksOf, [start, end]);
+  const isUpright = network.lanes.every(({ field }) => isAligned(field));
+  const goal = inWorld(to);
+  const leastToGo = (node: number): number =>
+    node >= network.count ? 0 : leastMm(inWorld(network.spotOf(node)), goal, isUpright);
+  const way = shortestWay({ count: network.count + 2, linksOf, leastToGo }, [start, end]);
   return way === null ? null : way.slice(1, -1).map((node) => network.spotOf(node));
 }
+
+const inWorld = ({ field, at }: Spot): Vector => toWorld(field.surface.frame, at);
+
+/** Square turns among surfaces that stand and lie with the room's axes are never shorter than the steps along these. */
+function leastMm(from: Vector, to: Vector, isUpright: boolean): number {
+  const [x, y, z] = [Math.abs(to.x - from.x), Math.abs(to.y - from.y), Math.abs(to.z - from.z)];
+  return isUpright ? x + y + z : Math.hypot(x, y, z);
+}
+
+const isAligned = ({ surface: { frame } }: Field): boolean =>
+  [frame.u, frame.v].every(({ x, y, z }) => Math.max(Math.abs(x), Math.abs(y), Math.abs(z)) > 1 - 1e-12);
 
 function routeOf(way: readonly Spot[]): Route {
   const legs: Leg[] = [];

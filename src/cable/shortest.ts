@@ -1,5 +1,6 @@
 /*
- * Shortest way through a graph whose nodes are whole numbers from 0 (Dijkstra's algorithm with a binary heap).
+ * Shortest way through a graph whose nodes are whole numbers from 0 (A*: Dijkstra's algorithm that looks first where
+ * what is still to go is least), with a binary heap.
  */
 
 export interface Link {
@@ -10,19 +11,28 @@ export interface Link {
 interface Reached {
   readonly node: number;
   readonly cost: number;
+  /** The cost with the least that is still to go. */
+  readonly total: number;
 }
 
-/** Nodes from start to end, both included; null where no way leads there. Costs are 0 or more. */
+export interface Graph {
+  readonly count: number;
+  /** Costs are 0 or more. */
+  linksOf(node: number): readonly Link[];
+  /** The least that it can cost from a node to the end; never more than a link's cost less after that link. */
+  leastToGo(node: number): number;
+}
+
+/** Nodes from start to end, both included; null where no way leads there. */
 export function shortestWay(
-  count: number,
-  linksOf: (node: number) => readonly Link[],
+  { count, linksOf, leastToGo }: Graph,
   [start, end]: readonly [number, number],
 ): readonly number[] | null {
   const costs = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
   const before = new Int32Array(count).fill(-1);
   const heap: Reached[] = [];
   costs[start] = 0;
-  push(heap, { node: start, cost: 0 });
+  push(heap, { node: start, cost: 0, total: leastToGo(start) });
   for (let next = pop(heap); next !== undefined && next.node !== end; next = pop(heap)) {
     const { node, cost } = next;
     if (cost > (costs[node] ?? 0)) continue;
@@ -31,7 +41,7 @@ export function shortestWay(
       if (reached >= (costs[link.to] ?? 0)) continue;
       costs[link.to] = reached;
       before[link.to] = node;
-      push(heap, { node: link.to, cost: reached });
+      push(heap, { node: link.to, cost: reached, total: reached + leastToGo(link.to) });
     }
   }
   return costs[end] === Number.POSITIVE_INFINITY ? null : walkedBack(before, start, end);
@@ -47,7 +57,7 @@ function walkedBack(before: Int32Array, start: number, end: number): readonly nu
 }
 
 const costAt = (heap: readonly Reached[], index: number): number =>
-  heap[index]?.cost ?? Number.POSITIVE_INFINITY;
+  heap[index]?.total ?? Number.POSITIVE_INFINITY;
 
 function exchange(heap: Reached[], one: number, other: number): void {
   const [a, b] = [heap[one], heap[other]];

@@ -1,0 +1,139 @@
+import { toSurface, toWorld } from "../geometry/frame.js";
+import { length, subtract, type Vector } from "../geometry/vector.js";
+import type { Mounted } from "../listen/mounted.js";
+import type { Room, Speaker, SurfaceSpot } from "../room/room.js";
+import { USUAL_DIAMETER_MM, USUAL_SPOOL_MM } from "../standards/cable-practice.js";
+import { type Hole, holesOf } from "./boring.js";
+import { type Box, boxOfArea, boxOfShape, isIn } from "./box.js";
+import { type Field, fieldOf } from "./field.js";
+import type { Boring, Spot } from "./network.js";
+import { type Route, routeThrough } from "./route.js";
+import { type CableRun, runOf } from "./run.js";
+import { type PullPlan, pullPlanOf } from "./spools.js";
+import { trunkFrom } from "./trunk.js";
+
+export interface Cabling {
+  readonly runs: readonly CableRun[];
+  /** Loudspeakers that the allowed ways do not lead to. */
+  readonly unreached: readonly Speaker[];
+  readonly holes: readonly Hole[];
+  readonly plan: PullPlan;
+  readonly cableMm: { readonly two: number; readonly four: number; readonly basis: "given" | "usual" };
+}
+
+/** The cabling of a room; null where no equipment is given. */
+export function cablingOf(room: Room, all: readonly Mounted[]): Cabling | null {
+  if (room.equipment === null) return null;
+  const ways = waysIn(room, all, room.equipment.at);
+  const routed = routesTo(ways, all, room.equipment.at);
+  const runs = routed.flatMap(({ mounted, route }) =>
+    route === null ? [] : [runOf(room, mounted.speaker, route)],
+  );
+  const cableMm = diametersOf(room);
+  return {
+    runs,
+    unreached: routed.flatMap(({ mounted, route }) => (route === null ? [mounted.speaker] : [])),
+    holes: holesOf(
+      runs.map((run) => ({
+        speaker: run.speaker.id,
+        legs: run.legs,
+        cableMm: run.conductors > 2 ? cableMm.four : cableMm.two,
+      })),
+    ),
+    plan: pullPlanOf(runs, room.cable.spoolsMm.length > 0 ? room.cable.spoolsMm : [USUAL_SPOOL_MM]),
+    cableMm,
+  };
+}
+
+interface Routed {
+  readonly mounted: Mounted;
+  readonly route: Route | null;
+}
+
+/** The furthest first, so that the others can go along with it; given back in the room's order. */
+function routesTo(ways: Ways, all: readonly Mounted[], equipment: Vector): readonly Routed[] {
+  const offMm = ({ position }: Mounted): number => length(subtract(position, equipment));
+  const trunk = trunkFrom(equipment);
+  const routes = new Map<Mounted, Route | null>();
+  for (const mounted of [...all].sort((a, b) => offMm(b) - offMm(a))) {
+    const route = routeTo(ways, mounted, { isForbidden: () => false, unwanted: trunk.unwanted });
+    routes.set(mounted, route);
+    trunk.add(route?.legs ?? []);
+  }
+  return all.map((mounted) => ({ mounted, route: routes.get(mounted) ?? null }));
+}
+
+const diametersOf = ({ cable }: Room): Cabling["cableMm"] =>
+  cable.outsideDiameterMm === null
+    ? { ...USUAL_DIAMETER_MM, basis: "usual" }
+    : { two: cable.outsideDiameterMm, four: cable.outsideDiameterMm, basis: "given" };
+
+/** Everything that routes are looked for among. */
+export interface Ways {
+  readonly fields: readonly Field[];
+  /** Where cable comes out of the wall by the equipment. */
+  readonly start: Spot;
+  /** From the equipment to that wall. */
+  readonly startMm: number;
+  readonly openings: readonly { readonly field: Field; readonly box: Box }[];
+}
+
+export function waysIn(room: Room, all: readonly Mounted[], equipment: Vector): Ways {
+  const cableMm = diametersOf(room).four;
+  const fields = room.surfaces.map((surface) => {
+    // What stands further behind the face than the cable and its distance is passed in front.
+    const inTheWay = surface.obstructions.filter(
+      ({ behindMm, keepMm }) => behindMm === null || behindMm < keepMm + cableMm,
+    );
+    const avoided = room.cable.avoid.filter((area) => area.surface === surface.name);
+    return fieldOf(surface, [
+      ...inTheWay.map(({ area, keepMm }) => boxOfArea(area, keepMm)),
+      ...avoided.map(({ area }) => boxOfArea(area)),
+    ]);
+  });
+  const start = nearestWall(fields, equipment);
+  const openings = all.map(({ speaker, surface, centre }) => ({
+    field: fieldNamed(fields, surface.name),
+    box: boxOfShape(speaker.opening, centre, speaker.model.clampReachMm),
+  }));
+  return { fields, start: start.spot, startMm: start.offMm, openings };
+}
+
+function fieldNamed(fields: readonly Field[], name: string): Field {
+  const found = fields.find(({ surface }) => surface.name === name);
+  if (found === undefined) throw new RangeError(`no surface named ${name}`);
+  return found;
+}
+
+/** The wall that the equipment stands nearest to, and how far off it. */
+function nearestWall(
+  fields: readonly Field[],
+  equipment: Vector,
+): { readonly spot: Spot; readonly offMm: number } {
+  const [nearest] = fields
+    .filter(({ surface }) => surface.kind === "wall")
+    .map((field) => {
+      const { frame, edges } = field.surface;
+      const dropped = toSurface(frame, equipment);
+      const us = edges.map(({ from }) => from.u);
+      const at = { u: Math.min(Math.max(dropped.u, Math.min(...us)), Math.max(...us)), v: dropped.v };
+      return { spot: { field, at }, offMm: length(subtract(equipment, toWorld(frame, at))) };
+    })
+    .sort((a, b) => a.offMm - b.offMm);
+  if (nearest === undefined) throw new RangeError("a room without walls");
+  return nearest;
+}
+
+/** The shortest way to a loudspeaker by its own points; null where the allowed ways do not lead there. */
+export function routeTo(ways: Ways, { speaker, surface, centre }: Mounted, boring: Boring): Route | null {
+  const spot = ({ surface: name, at }: SurfaceSpot): Spot => ({ field: fieldNamed(ways.fields, name), at });
+  const end = { surface: surface.name, at: centre };
+  const others = ways.openings.filter(({ field, box }) => field.surface !== surface || !isIn(box, centre));
+  const route = routeThrough({
+    fields: ways.fields,
+    spots: [ways.start, ...[...speaker.cable.via, end].map(spot)],
+    others,
+    boring,
+  });
+  return route === null ? null : { ...route, lengthMm: route.lengthMm + ways.startMm };
+}

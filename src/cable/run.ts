@@ -1,0 +1,98 @@
+import type { Room, Speaker, Wiring } from "../room/room.js";
+import {
+  USUAL_GAUGES,
+  USUAL_LOOP_MM,
+  USUAL_RACK_LOOP_MM,
+  USUAL_SPARE_PERCENT,
+} from "../standards/cable-practice.js";
+import { USUAL_TEMPERATURE_C } from "../standards/sound.js";
+import {
+  conductorsOf,
+  type Loss,
+  lossOf,
+  type Size,
+  thinnestFirst,
+  thinnestOf,
+  USUAL_LIMIT_DB,
+  type Wanted,
+} from "./gauge.js";
+import type { Leg, Route } from "./route.js";
+
+/** The cable of one loudspeaker, from the equipment on. */
+export interface CableRun {
+  readonly speaker: Speaker;
+  readonly legs: readonly Leg[];
+  /** Along the framing, with the way from the equipment to its wall. */
+  readonly routeMm: number;
+  /** To be cut: with the loops at both ends and the spare; the user's own figure where there is one. */
+  readonly lengthMm: number;
+  /** Members that it passes through; null where it passes framing that nobody has measured. */
+  readonly bored: number | null;
+  /** Null where none of those at hand keeps within the limit, or the impedance is not known, and none was given. */
+  readonly size: Size | null;
+  readonly wiring: Wiring;
+  readonly conductors: number;
+  /** With `size`; null where size or impedance is not known. */
+  readonly loss: Loss | null;
+  readonly limitDb: number;
+  /** Whose figures length and size are. */
+  readonly from: { readonly length: "computed" | "given"; readonly size: "computed" | "given" };
+}
+
+/** The cable of a loudspeaker by its route. */
+export function runOf(room: Room, speaker: Speaker, { legs, lengthMm: routeMm }: Route): CableRun {
+  const { cable } = room;
+  const wiring = speaker.cable.wiring ?? cable.wiring ?? "single";
+  const lengthMm = speaker.cable.lengthMm ?? cutLengthMm(room, routeMm);
+  const wanted = {
+    lengthMm,
+    wiring,
+    temperatureC: cable.temperatureC ?? USUAL_TEMPERATURE_C,
+    limitDb: cable.lossDb ?? USUAL_LIMIT_DB,
+  };
+  const impedanceOhm = speaker.model.minimumImpedanceOhm ?? speaker.model.impedanceOhm;
+  const given = sizeGiven(speaker);
+  const size = given ?? (impedanceOhm === null ? null : sizeFor(room, { ...wanted, impedanceOhm }));
+  return {
+    speaker,
+    legs,
+    routeMm,
+    lengthMm,
+    bored: legs.some((leg) => leg.uncounted) ? null : legs.reduce((sum, leg) => sum + leg.crossed.length, 0),
+    size,
+    wiring,
+    conductors: speaker.cable.conductors ?? conductorsOf(wiring),
+    loss: size === null || impedanceOhm === null ? null : lossOf(size, wanted, impedanceOhm),
+    limitDb: wanted.limitDb,
+    from: {
+      length: speaker.cable.lengthMm === null ? "computed" : "given",
+      size: given === null ? "computed" : "given",
+    },
+  };
+}
+
+/** The way, a loop at each end, and the spare on all of it. */
+function cutLengthMm({ cable }: Room, routeMm: number): number {
+  const loopMm = cable.loopMm ?? USUAL_LOOP_MM;
+  const rackMm = cable.rackLoopMm ?? cable.loopMm ?? USUAL_RACK_LOOP_MM;
+  const spare = (cable.sparePercent ?? USUAL_SPARE_PERCENT) / 100;
+  return (routeMm + loopMm + rackMm) * (1 + spare);
+}
+
+function sizeGiven({ cable }: Speaker): Size | null {
+  if (cable.gauge !== null) return { kind: "gauge", gauge: cable.gauge };
+  return cable.areaMm2 === null ? null : { kind: "area", areaMm2: cable.areaMm2 };
+}
+
+/** Sizes that are at hand, thinnest first. */
+export function sizesAtHand({ cable }: Room): readonly Size[] {
+  const areas = cable.areasMm2.map((areaMm2): Size => ({ kind: "area", areaMm2 }));
+  const gauges = cable.gauges.length === 0 && areas.length === 0 ? USUAL_GAUGES : cable.gauges;
+  return thinnestFirst([...areas, ...gauges.map((gauge): Size => ({ kind: "gauge", gauge }))]);
+}
+
+/** The thinnest that does; where none does, the thickest there is, which the finding then speaks of. */
+function sizeFor(room: Room, wanted: Wanted): Size | null {
+  const sizes = sizesAtHand(room);
+  return thinnestOf(sizes, wanted) ?? sizes.at(-1) ?? null;
+}

@@ -1,0 +1,372 @@
+import fc from "fast-check";
+import { UndirectedGraph } from "graphology";
+import dijkstra from "graphology-shortest-path/dijkstra.js";
+import { describe, expect, test } from "vitest";
+import { type Cabling, cablingOf } from "../../src/cable/cabling.js";
+import type { CableRun } from "../../src/cable/run.js";
+import { mountedIn } from "../../src/listen/mounted.js";
+import { type Parts, room } from "../rooms/build.js";
+
+/*
+ * The plain room is 4 x 6 x 2.6 m, joists 45 x 220 mm left to right every 600 mm, studs 45 x 120 mm every 600 mm. Cable
+ * lies in the middle of either: from wall to ceiling it goes up half a joist and in half a stud, 110 + 60 mm.
+ */
+const ROUND_CORNER_MM = 170;
+
+function cabling(said: Parts): Cabling {
+  const one = room(said);
+  const found = cablingOf(one, mountedIn(one));
+  if (found === null) throw new Error("no equipment");
+  return found;
+}
+
+function run(said: Parts): CableRun {
+  const [found] = cabling(said).runs;
+  if (found === undefined) throw new Error("no way");
+  return found;
+}
+
+const inShort = ({ legs }: CableRun) =>
+  legs.map(({ field, toward, lengthMm, way, crossed }) => [
+    field.surface.name,
+    toward,
+    Math.round(lengthMm),
+    way,
+    crossed.length,
+  ]);
+
+/** On the right wall, 700 mm from the back, 500 mm up. */
+const RACK: Parts = { equipment: { at: { right: "0", back: "700 mm" }, up: "500 mm" } };
+const overhead = (left: number, front: number, more: Parts = {}): Parts => ({
+  ...RACK,
+  ...more,
+  speakers: [{ id: "S", at: { left: `${left} mm`, front: `${front} mm` } }],
+});
+
+describe("the way", () => {
+  test("up the bay, in through both top plates, along the joists' bay", () => {
+    // 700 mm from the back of 6 m is 5300 from the front, in the bay between the joists at 4800 and 5400.
+    const one = run(overhead(1000, 5300));
+    expect(inShort(one)).toEqual([
+      ["right", "ceiling", 2100, "along", 2],
+      ["ceiling", "left", 3000, "along", 0],
+    ]);
+    expect(one.routeMm).toBeCloseTo(2100 + ROUND_CORNER_MM + 3000, 6);
+    expect(one.bored).toBe(2);
+    expect(one.legs[1]?.between).toEqual([8, 9]);
+  });
+
+  test("across the joists it takes a hole in each", () => {
+    const one = run(overhead(1000, 3500));
+    // Joists at 3600, 4200, 4800 stand between 3500 and 5300; with the plates 5 holes, whichever bay it goes along.
+    expect(one.bored).toBe(5);
+    expect(one.routeMm).toBeCloseTo(2100 + ROUND_CORNER_MM + 3000 + 1800, 6);
+  });
+
+  test("on its own wall it stays there", () => {
+    const one = run({
+      ...RACK,
+      speakers: [{ on: "right", model: "upright", at: { back: "2 m", up: "1.2 m" } }],
+    });
+    // Studs at 4200 and 4800 from the front stand between 5300 and 4000.
+    expect(one.routeMm).toBeCloseTo(1300 + 700, 6);
+    expect(one.bored).toBe(2);
+  });
+
+  test("equipment off the wall adds the way to it", () => {
+    const off = run(
+      overhead(1000, 5300, { equipment: { at: { right: "400 mm", back: "700 mm" }, up: "500 mm" } }),
+    );
+    expect(off.routeMm).toBeCloseTo(400 + 2100 + ROUND_CORNER_MM + 3000, 6);
+  });
+
+  test("a rack in front of a stud goes up the middle of a bay beside it", () => {
+    const at: Parts = { equipment: { at: { right: "0", front: "4800 mm" }, up: "500 mm" } };
+    const one = run(overhead(1000, 5100, at));
+    expect(inShort(one).slice(0, 2)).toEqual([
+      ["right", "back", 300, "across", 1],
+      ["right", "ceiling", 2100, "along", 2],
+    ]);
+  });
+
+  test("over an open attic cable lies on the joists, and nothing is bored but plates", () => {
+    const open = run(overhead(1000, 3500, { framing: { ceiling: { cavity: "open" } } }));
+    expect(open.bored).toBe(2);
+  });
+
+  test("past framing that nobody measured the holes are not known", () => {
+    expect(run(overhead(1000, 3500, { framing: { ceiling: null } })).bored).toBeNull();
+  });
+
+  test("goes round an obstruction, under one that starts deep enough, and round what is to be avoided", () => {
+    const duct = (more: Parts): Parts => ({
+      obstructions: [
+        {
+          name: "duct",
+          on: "ceiling",
+          corner: { left: "2 m", front: "4.9 m" },
+          opposite: { left: "2.3 m", front: "5.5 m" },
+          keep: "50 mm",
+          ...more,
+        },
+      ],
+    });
+    const straight = run(overhead(1000, 5300)).routeMm;
+    // The near way past it: 5300 to 5500 + 50 and back again.
+    expect(run(overhead(1000, 5300, duct({}))).routeMm).toBeCloseTo(straight + 2 * 250, 6);
+    expect(run(overhead(1000, 5300, duct({ behind: "80 mm" }))).routeMm).toBeCloseTo(straight, 6);
+    expect(run(overhead(1000, 5300, duct({ behind: "20 mm" }))).routeMm).toBeGreaterThan(straight);
+    const avoid = {
+      cable: {
+        avoid: [
+          {
+            on: "ceiling",
+            corner: { left: "2 m", front: "4.9 m" },
+            opposite: { left: "2.3 m", front: "5.5 m" },
+          },
+        ],
+      },
+    };
+    expect(run(overhead(1000, 5300, avoid)).routeMm).toBeCloseTo(straight + 2 * 200, 6);
+  });
+
+  test("goes by the points that are given, in their order", () => {
+    const one = run({
+      ...RACK,
+      speakers: [
+        {
+          at: { left: "1 m", front: "5300 mm" },
+          cable: { via: [{ on: "ceiling", at: { left: "2 m", front: "4500 mm" } }] },
+        },
+      ],
+    });
+    expect(one.routeMm).toBeCloseTo(2100 + ROUND_CORNER_MM + 2000 + 800 + 1000 + 800, 6);
+  });
+
+  test("goes round the openings of others", () => {
+    const found = cabling({
+      ...RACK,
+      speakers: [
+        { id: "FAR", at: { left: "1 m", front: "5100 mm" } },
+        { id: "NEAR", at: { left: "2.5 m", front: "5100 mm" } },
+      ],
+    });
+    const far = found.runs.find(({ speaker }) => speaker.id === "FAR");
+    const alone = run(overhead(1000, 5100)).routeMm;
+    expect(far?.routeMm ?? 0).toBeGreaterThanOrEqual(alone);
+    for (const leg of far?.legs ?? []) {
+      if (leg.field.surface.name !== "ceiling") continue;
+      // NEAR's opening and clamps: 100 + 12 about (u 1500, v 900).
+      const us = [leg.from.u, leg.to.u];
+      const vs = [leg.from.v, leg.to.v];
+      const meets =
+        Math.max(...us) > 1388.1 &&
+        Math.min(...us) < 1611.9 &&
+        Math.max(...vs) > 788.1 &&
+        Math.min(...vs) < 1011.9;
+      expect(meets).toBe(false);
+    }
+  });
+
+  test("a ceiling that is shut off by what stands in it leaves a loudspeaker without a way", () => {
+    const wall = (front: number) => ({
+      name: "beam",
+      on: "ceiling",
+      corner: { left: "0", front: `${front} mm` },
+      opposite: { right: "0", front: `${front + 100} mm` },
+    });
+    const side = (from: string) => ({
+      name: "side",
+      on: "ceiling",
+      corner: { [from]: "0", front: "2 m" },
+      opposite: { [from]: "300 mm", front: "6 m" },
+    });
+    const found = cabling({
+      ...overhead(2000, 3500),
+      obstructions: [wall(2000), side("left"), side("right"), wall(5900)],
+    });
+    expect(found.unreached.map(({ id }) => id)).toEqual(["S"]);
+  });
+});
+
+describe("length", () => {
+  test("a loop at each end and spare on all of it", () => {
+    const base = 2100 + ROUND_CORNER_MM + 3000;
+    const length = (cable: Parts) => run(overhead(1000, 5300, { cable })).lengthMm;
+    expect(length({ loop: "1 m", spare: "5%" })).toBeCloseTo((base + 2000) * 1.05, 6);
+    expect(length({ loop: "1 m", rack_loop: "3 m", spare: "0%" })).toBeCloseTo(base + 4000, 6);
+    // Nothing said: 3 ft, 6 ft and 5 %.
+    expect(length({})).toBeCloseTo((base + 9 * 304.8) * 1.05, 6);
+  });
+
+  test("the user's own figure stands above the computed one", () => {
+    const one = run({
+      ...RACK,
+      speakers: [{ at: { left: "1 m", front: "5300 mm" }, cable: { length: "20 m", gauge: 12 } }],
+    });
+    expect(one).toMatchObject({
+      lengthMm: 20_000,
+      size: { kind: "gauge", gauge: 12 },
+      from: { length: "given", size: "given" },
+    });
+  });
+});
+
+/* ------------------------------------------------------------------------------------------------------------------
+ * Against a general graph library: a grid of 100 mm over the ceiling and the walls of the plain room, its links by
+ * arithmetic of our own, its shortest way by Dijkstra's algorithm of that library. Rack, loudspeaker and the blocks'
+ * sides lie on the grid and off the wood, so that the shortest way among ours is the shortest there.
+ */
+const STEP = 100;
+const HOLE = 1e-3;
+
+interface Block {
+  readonly u: readonly [number, number];
+  readonly v: readonly [number, number];
+}
+
+interface Sheet {
+  readonly name: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+const RIGHT: Sheet = { name: "right", widthMm: 6000, heightMm: 2600 };
+const FRONT: Sheet = { name: "front", widthMm: 4000, heightMm: 2600 };
+
+const inWood = (mm: number): boolean => mm % 600 === 0 && mm > 0;
+const key = (name: string, u: number, v: number): string => `${name} ${u} ${v}`;
+
+/** Holes of a step from `low` to `low + STEP` across members every 600 mm, and at the end of the room. */
+const woodBetween = (low: number): number => (low > 0 && low % 600 === 0 ? 1 : 0);
+
+function grid(blocks: readonly Block[]): UndirectedGraph {
+  const graph = new UndirectedGraph();
+  const link = (a: string, b: string, cost: number): void => {
+    graph.mergeNode(a);
+    graph.mergeNode(b);
+    graph.mergeEdge(a, b, { weight: cost });
+  };
+  const isFree = (u: number, v: number): boolean =>
+    !blocks.some((block) => u > block.u[0] && u < block.u[1] && v > block.v[0] && v < block.v[1]);
+  // The ceiling: u from the right wall, v from the back; joists along u at 600 mm from the front, one at the back.
+  for (let u = 0; u <= 4000; u += STEP) {
+    for (let v = 0; v <= 6000; v += STEP) {
+      const along = !inWood(6000 - v) && isFree(u + STEP / 2, v);
+      if (u < 4000 && along) link(key("ceiling", u, v), key("ceiling", u + STEP, v), STEP);
+      if (v < 6000 && isFree(u, v + STEP / 2)) {
+        // A joist at v belongs to the step that begins there.
+        const joist = v % 600 === 0 ? 1 : 0;
+        link(key("ceiling", u, v), key("ceiling", u, v + STEP), STEP + joist * HOLE);
+      }
+    }
+  }
+  // Walls: studs every 600 mm from the front (right wall, u from the front) and from the left (front wall, u from there).
+  for (const wall of [RIGHT, FRONT]) {
+    for (let u = 0; u <= wall.widthMm; u += STEP) {
+      for (let v = 0; v <= wall.heightMm; v += STEP) {
+        const across = v > 0 && v < wall.heightMm && u < wall.widthMm;
+        const stud = woodBetween(u) + (u === 0 ? 1 : 0);
+        if (across) link(key(wall.name, u, v), key(wall.name, u + STEP, v), STEP + stud * HOLE);
+        const up = v < wall.heightMm && !inWood(u) && u > 0 && u < wall.widthMm;
+        // Two top plates between 2500 and 2600, one bottom plate between 0 and 100.
+        const plates = v === wall.heightMm - STEP ? 2 : v === 0 ? 1 : 0;
+        if (up) link(key(wall.name, u, v), key(wall.name, u, v + STEP), STEP + plates * HOLE);
+      }
+    }
+  }
+  for (let u = 0; u <= 6000; u += STEP) {
+    link(key("right", u, 2600), key("ceiling", 0, 6000 - u), ROUND_CORNER_MM);
+  }
+  for (let u = 0; u <= 4000; u += STEP) {
+    link(key("front", u, 2600), key("ceiling", 4000 - u, 6000), ROUND_CORNER_MM);
+  }
+  return graph;
+}
+
+function costByLibrary(graph: UndirectedGraph, from: string, to: string): number | null {
+  if (!graph.hasNode(from) || !graph.hasNode(to)) return null;
+  const way = dijkstra.bidirectional(graph, from, to, "weight");
+  if (way === null) return null;
+  return way.slice(1).reduce((sum, node, index) => {
+    const edge = graph.edge(way[index], node);
+    return sum + Number(graph.getEdgeAttribute(edge, "weight"));
+  }, 0);
+}
+
+/** A place on the grid that stands in no wood, counted from where the members are. */
+const place = (mostMm: number) =>
+  fc
+    .integer({ min: 1, max: mostMm / STEP - 1 })
+    .map((steps) => STEP * steps)
+    .filter((mm) => !inWood(mm));
+
+const block = fc
+  .record({
+    left: place(3600),
+    front: place(5200),
+    width: fc.integer({ min: 1, max: 12 }),
+    length: fc.integer({ min: 1, max: 12 }),
+  })
+  .map(({ left, front, width, length }) => ({
+    left,
+    front,
+    right: left + width * STEP,
+    back: front + length * STEP,
+  }))
+  .filter(({ right, back }) => right < 4000 && back < 6000 && !inWood(back));
+
+describe("as a general graph library finds it", () => {
+  test("overhead and in the front wall, round blocks", () => {
+    let reached = 0;
+    fc.assert(
+      fc.property(
+        fc.record({
+          rack: fc.record({ front: place(6000), up: place(2400) }),
+          onWall: fc.boolean(),
+          left: place(4000),
+          front: place(6000),
+          up: place(2400),
+          blocks: fc.array(block, { maxLength: 4 }),
+        }),
+        ({ rack, onWall, left, front, up, blocks }) => {
+          const speaker = onWall
+            ? { on: "front", at: { left: `${left} mm`, up: `${up} mm` } }
+            : { on: "ceiling", at: { left: `${left} mm`, front: `${front} mm` } };
+          const inBlock = blocks.some(
+            (each) => left > each.left && left < each.right && front > each.front && front < each.back,
+          );
+          fc.pre(onWall || !inBlock);
+          const found = cabling({
+            equipment: { at: { right: "0", front: `${rack.front} mm` }, up: `${rack.up} mm` },
+            obstructions: blocks.map((each, index) => ({
+              name: `b${index}`,
+              on: "ceiling",
+              corner: { left: `${each.left} mm`, front: `${each.front} mm` },
+              opposite: { left: `${each.right} mm`, front: `${each.back} mm` },
+            })),
+            speakers: [speaker],
+          });
+          const graph = grid(
+            blocks.map((each) => ({
+              u: [4000 - each.right, 4000 - each.left],
+              v: [6000 - each.back, 6000 - each.front],
+            })),
+          );
+          const to = onWall ? key("front", left, up) : key("ceiling", 4000 - left, 6000 - front);
+          const cost = costByLibrary(graph, key("right", rack.front, rack.up), to);
+          const [one] = found.runs;
+          if (cost === null || one === undefined) {
+            expect(one === undefined).toBe(cost === null);
+            return;
+          }
+          reached += 1;
+          expect(one.routeMm).toBeCloseTo(Math.floor(cost), 6);
+          expect(one.bored).toBe(Math.round((cost - Math.floor(cost)) / HOLE));
+        },
+      ),
+      { numRuns: 25 },
+    );
+    expect(reached).toBeGreaterThan(10);
+  });
+});
