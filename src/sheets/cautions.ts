@@ -1,5 +1,6 @@
 import { measureText } from "../drawing/text.js";
 import { type Block, stack, textBlock } from "../drawing/text-block.js";
+import { BETWEEN_LANGUAGES } from "../words/bilingual.js";
 import type { Order } from "./sheet.js";
 
 /** A caution by what it is about; its words are in the catalogue, under the cover. */
@@ -46,9 +47,11 @@ const CAP_MM = 2.5;
 export const LINES_GAP_MM = 0.6;
 const BESIDE_MM = 3;
 
-/** Lines that each stand beside a bold word; the words in one column as wide as the widest of them, at most a third. */
+/** Lines that each stand beside a bold word; the words in one column as wide as the widest of any language, at most a third. */
 export function wordedLines(lines: readonly WordedLine[], widthMm: number): ((place: Place) => Block)[] {
-  const widths = lines.map(({ word }) => measureText(word, { capMm: CAP_MM, face: "bold" }).widthMm);
+  const widths = lines
+    .flatMap(({ word }) => word.split(BETWEEN_LANGUAGES))
+    .map((word) => measureText(word, { capMm: CAP_MM, face: "bold" }).widthMm);
   const wordMm = Math.min(Math.max(...widths), widthMm / 3);
   return lines.map(({ word, line }) => ({ x, y }) => {
     const bold = textBlock(word, { x, y, widthMm: wordMm, capMm: CAP_MM, face: "bold" });

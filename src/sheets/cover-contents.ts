@@ -1,4 +1,5 @@
 import { type Box, point, text } from "../drawing/pen.js";
+import { measureText } from "../drawing/text.js";
 import { type Block, stack, textBlock } from "../drawing/text-block.js";
 import { type Part, run } from "./flow.js";
 import type { Order, Trade } from "./sheet.js";
@@ -15,11 +16,13 @@ export interface Listed {
 type Maker = (place: Box) => Block;
 
 const TRADES: readonly Trade[] = ["drywall", "installer", "labels"];
-/** Narrower columns break most titles. */
-const LEAST_COLUMN_MM = 80;
+const MOST_COLUMNS = 3;
+/** Share of the titles that a narrow column may break: those are said on two lines. */
+const BROKEN = 0.3;
 const GAP_MM = 6;
 const NUMBER_MM = 11;
 const PAGES_MM = 10;
+const CAP_MM = 2.5;
 
 /** The sheets of each trade in the packet's order: the number where each begins and how many pages it has. */
 export const contentsPart =
@@ -27,7 +30,7 @@ export const contentsPart =
   (free, fresh) => {
     const makers = TRADES.flatMap((trade) => {
       const sheets = contents.filter(({ trades, pages }) => trades.includes(trade) && pages > 0);
-      return sheets.length === 0 ? [] : tradeRows(order, trade, sheets, columnsIn(free.widthMm));
+      return sheets.length === 0 ? [] : tradeRows(order, trade, sheets, columnsFor(contents, free.widthMm));
     });
     return run(makers, 0.5)(free, fresh);
   };
@@ -46,14 +49,24 @@ function tradeRows(order: Order, trade: Trade, sheets: readonly Listed[], column
   return [opening, ...more];
 }
 
-const columnsIn = (widthMm: number): number =>
-  Math.max(1, Math.floor((widthMm + GAP_MM) / (LEAST_COLUMN_MM + GAP_MM)));
+const columnMm = (widthMm: number, columns: number): number => (widthMm - (columns - 1) * GAP_MM) / columns;
+
+/** As many columns as leave most titles on one line. */
+function columnsFor(sheets: readonly Listed[], widthMm: number): number {
+  const titlesMm = sheets.map(({ title }) => measureText(title, { capMm: CAP_MM, face: "regular" }).widthMm);
+  const breaks = (columns: number): number => {
+    const roomMm = columnMm(widthMm, columns) - NUMBER_MM - PAGES_MM;
+    return titlesMm.filter((titleMm) => titleMm > roomMm).length;
+  };
+  const choices = Array.from({ length: MOST_COLUMNS }, (_, index) => MOST_COLUMNS - index);
+  return choices.find((columns) => breaks(columns) <= BROKEN * sheets.length) ?? 1;
+}
 
 /** Sheets side by side, read along the rows: a page may end between any two. */
 function rowsOf(sheets: readonly Listed[], columns: number): Maker[] {
   const rows = Math.ceil(sheets.length / columns);
   return Array.from({ length: rows }, (_, row) => (place: Box): Block => {
-    const widthMm = (place.widthMm - (columns - 1) * GAP_MM) / columns;
+    const widthMm = columnMm(place.widthMm, columns);
     const blocks = Array.from({ length: columns }, (_none, column) => {
       const sheet = sheets[row * columns + column];
       return sheet === undefined
@@ -68,14 +81,18 @@ function rowsOf(sheets: readonly Listed[], columns: number): Maker[] {
 }
 
 function entry({ title, pages, first }: Listed, { x, y, widthMm }: Box): Block {
-  const baseline = y + 2.5;
+  const baseline = y + CAP_MM;
   const titleMm = widthMm - NUMBER_MM - PAGES_MM;
-  const block = textBlock(title, { x: x + NUMBER_MM, y, widthMm: titleMm, capMm: 2.5 });
+  const block = textBlock(title, { x: x + NUMBER_MM, y, widthMm: titleMm, capMm: CAP_MM });
   return {
     items: [
-      text(point(x + NUMBER_MM - 2.5, baseline), String(first), { capMm: 2.5, face: "bold", anchor: "end" }),
+      text(point(x + NUMBER_MM - 2.5, baseline), String(first), {
+        capMm: CAP_MM,
+        face: "bold",
+        anchor: "end",
+      }),
       ...block.items,
-      text(point(x + widthMm, baseline), `${pages} p.`, { capMm: 2.5, anchor: "end" }),
+      text(point(x + widthMm, baseline), `${pages} p.`, { capMm: CAP_MM, anchor: "end" }),
     ],
     heightMm: block.heightMm,
   };

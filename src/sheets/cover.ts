@@ -19,7 +19,7 @@ export function cover(order: Order, contents: readonly Listed[]): Sheet {
   const { widthMm, heightMm } = order.reading;
   const facts = factsOf(order);
   const { title } = facts;
-  const pages = flow(partsOf(order, contents), frameArea(order, facts, order.reading), 3).map(
+  const pages = flow(partsOf(order, contents), frameArea(order, facts, order.reading), 2).map(
     (items): Body => ({ widthMm, heightMm, title, frame: facts, items }),
   );
   return { name: "cover", trades: ["drywall", "installer"], title, pages, whole: null };
@@ -136,7 +136,7 @@ function labelsRefused(order: Order): Part[] {
   ];
 }
 
-/** The gravest first, each with its sentence, the fix, the reason why it was accepted, and where in the room file. */
+/** The gravest first, each with where it stands in the room file, its sentence, the fix, and why it was accepted. */
 function findingsPart(order: Order): Part {
   const { findings: say } = order.words.cover;
   const findings = byLevel(order.job.findings);
@@ -147,25 +147,16 @@ function findingsPart(order: Order): Part {
   );
 }
 
-const LEVEL_MM = 30;
+const LEVEL_MM = 39;
 
 function findingBlock(order: Order, finding: LocatedFinding, { x, y, widthMm }: Box): Block {
   const { findings: say } = order.words.cover;
-  const level = textBlock(say.level[finding.level], {
-    x,
-    y,
-    widthMm: LEVEL_MM - 2,
-    capMm: 2.5,
-    face: "bold",
-  });
+  const margin = { x, y, widthMm: LEVEL_MM - 2, capMm: 2.5 };
+  const level = textBlock(say.at(finding.level, finding.line), { ...margin, face: "bold" });
   const beside = { x: x + LEVEL_MM, widthMm: widthMm - LEVEL_MM };
-  const lines = [
-    ...findingLines(order, finding),
-    { words: say.line(finding.line), capMm: 2.5, face: "regular" as const },
-  ];
   const block = stack(
     y,
-    lines.map(
+    findingLines(order, finding).map(
       ({ words, ...lettering }) =>
         (at: number) =>
           textBlock(words, { ...beside, y: at, ...lettering }),

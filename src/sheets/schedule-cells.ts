@@ -1,6 +1,7 @@
 import type { Cell, CellLine } from "../drawing/table.js";
 import type { Opening } from "../job.js";
 import type { Speaker, Tape } from "../room/room.js";
+import { BETWEEN_LANGUAGES } from "../words/bilingual.js";
 import type { Details } from "../words/details.js";
 import { acrossFigures, halfFigures, toleranceFigures } from "./cut-figures.js";
 import { figuresOf } from "./figures.js";
@@ -41,7 +42,8 @@ export function sizeCell({ words, job }: Order, { opening }: Speaker): Cell {
 }
 
 /** In place of a size: nobody cuts by it. */
-export const stoppedCell = (words: string): Cell => cell(main(words));
+export const stoppedCell = (words: string): Cell =>
+  cell(...words.split(BETWEEN_LANGUAGES).map((each) => main(unbroken(each))));
 
 /** One tape that places the centre, in three notations; small where the opening is not to be made. */
 function tapeCell({ words, job }: Order, { from, mm }: Tape, stopped: boolean): Cell {

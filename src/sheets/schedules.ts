@@ -115,9 +115,9 @@ function columnsOf({ words }: Order, schedule: Schedule): Column[] {
   return [
     { heading: schedule.words.done, weight: 0, anchor: "middle" },
     { heading: columns.speaker, weight: 1 },
-    { heading: schedule.words.size, weight: 3 },
-    { heading: columns.first, weight: 1 },
-    { heading: columns.second, weight: 1 },
+    { heading: schedule.words.size, weight: 2 },
+    { heading: columns.first, weight: 2 },
+    { heading: columns.second, weight: 2 },
   ];
 }
 

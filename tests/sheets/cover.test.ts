@@ -78,11 +78,11 @@ describe("the findings", () => {
   const words = said(cover(one, []));
 
   it("come gravest first, each with its sentence, its fix and where it stands", () => {
-    const levels = words.filter((word) => ["ERROR", "WARNING", "NOTE"].includes(word));
+    const levels = words.flatMap((word) => /^(ERROR|WARNING|NOTE), line \d+$/u.exec(word)?.[1] ?? []);
     expect(levels).toEqual(["ERROR", "WARNING", "NOTE"]);
     const text = words.join(" ").replaceAll("\u00a0", " ");
     expect(text).toMatch(
-      /ERROR BAD: the opening cuts joist 5 .*nearest clear centre: .*Room file, line 1 WARNING NEAR/u,
+      /ERROR, line 1 BAD: the opening cuts joist 5 .*nearest clear centre: .*WARNING, line 1 NEAR/u,
     );
   });
 

@@ -99,8 +99,8 @@ describe("figures", () => {
   });
 
   it("call the opposite tapes a check", () => {
-    expect(said(sheets)).toContain("CHECK ± 12 mm, else STOP: from the RIGHT wall 3000 mm");
-    expect(said(sheets)).toContain("from the BACK wall 4000 mm");
+    expect(said(sheets)).toContain("CHECK ± 12 mm, else STOP: from RIGHT 3000 mm");
+    expect(said(sheets)).toContain("from BACK 4000 mm");
   });
 
   it("run from one zero on each axis, with its wall; one that another wall governs stands in brackets", () => {

@@ -1,6 +1,7 @@
 import { PEN, rectangle } from "../../drawing/pen.js";
 import { fitText } from "../../drawing/text.js";
 import { type Block, stack, textBlock } from "../../drawing/text-block.js";
+import { times } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
 import { edgeToward } from "../../listen/edges.js";
@@ -130,11 +131,12 @@ function sizeLine({ words, job }: Order, { speaker, surface }: Opening): string 
   const shape = speaker.opening;
   if (shape.kind === "round") return say.compass(both(halfFigures(shape, units)), tolerance);
   const [across = "", up = ""] = acrossFigures(shape, units).main.split(" × ");
-  const way = (direction: SurfacePoint): string => {
-    const back = { u: -direction.u, v: -direction.v };
-    return say.way(edgeToward(surface, back), edgeToward(surface, direction));
-  };
-  return say.sides(across, way({ u: 1, v: 0 }), up, way({ u: 0, v: 1 }), tolerance);
+  const side = (figure: string, to: SurfacePoint) => ({
+    figure,
+    from: edgeToward(surface, times(to, -1)),
+    to: edgeToward(surface, to),
+  });
+  return say.sides(side(across, { u: 1, v: 0 }), side(up, { u: 0, v: 1 }), tolerance);
 }
 
 /** Nothing where no opposite tape can be held. */

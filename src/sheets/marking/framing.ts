@@ -1,13 +1,15 @@
 import { grey, type Item, type PagePoint, type Window } from "../../drawing/drawing.js";
 import { hatch } from "../../drawing/hatch.js";
 import { type Label, label } from "../../drawing/label.js";
-import { boxAbout, leader, middleOf, middlesAlong, middlesOver } from "../../drawing/label-places.js";
+import { boxAbout, inTurn, leader, middleOf, middlesAlong, middlesOver } from "../../drawing/label-places.js";
 import { dashed, line, outline, PEN, point } from "../../drawing/pen.js";
 import { measureText, wrapText } from "../../drawing/text.js";
+import { boxesMeet } from "../../drawing/touches.js";
 import type { Polygon } from "../../geometry/shape.js";
 import { directionOf, minus, plus, quarterTurn, times } from "../../geometry/surface-point.js";
 import { repeats } from "../../place/run.js";
 import type { Member, Surface } from "../../room/room.js";
+import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
 import { LINES } from "./lines.js";
 import type { Piece, WordsWish } from "./piece.js";
@@ -71,28 +73,45 @@ function wordOn(word: string, members: readonly Member[], view: View): WordsWish
   return [{ ...saying(word, 0, view), middles, optional: true }];
 }
 
+const smallBold = ({ heights }: Pick<View, "heights">) => ({ capMm: heights.smallMm, face: "bold" }) as const;
+
 /** A few words in bold inside a width, no narrower than the longest of them. */
-function saying(words: string, widthMm: number, { heights }: View): Label {
-  const style = { capMm: heights.smallMm, face: "bold" } as const;
+function saying(words: string, widthMm: number, { heights }: Pick<View, "heights">): Label {
+  const style = smallBold({ heights });
   const widest = Math.max(...words.split(" ").map((word) => measureText(word, style).widthMm));
   const lines = wrapText(words, { ...style, widthMm: Math.max(widest, widthMm) });
   return label(lines.map((line) => ({ ...style, words: line })));
 }
 
-/** In the area where it fits, else anywhere with a line to it. */
+/** How far words may stand out of the area that they name. */
+const NEARLY_MM = 2;
+
+/** In the area where it fits or nearly so, else beside it with a line to it: nobody takes its neighbours for unknown. */
 function unknownWish({ words }: Order, area: Polygon, view: View): WordsWish {
   const box = boxOf(area.map(view.place));
   const phrase = words.marking.framingUnknown;
   const within = saying(phrase, box.widthMm - 2, view);
-  const narrow = saying(phrase, 0, view);
-  const spot = boxAbout(middleOf(box), { widthMm: 0, heightMm: 0 });
-  const anywhere = (): WordsWish => ({
-    ...narrow,
-    draw: (middle) => [...leader(spot, boxAbout(middle, narrow)), ...narrow.draw(middle)],
-    middles: middlesOver(view.box, middleOf(box), 4),
-  });
+  const isIn = within.widthMm < box.widthMm + NEARLY_MM && within.heightMm < box.heightMm + NEARLY_MM;
   const moved = middlesIn(box).map((middle) => movedInto(view.box, middle, within));
-  return { ...within, middles: [...middlesIn(box), ...moved], otherwise: anywhere };
+  const widest = Math.max(
+    ...phrase.split(BETWEEN_LANGUAGES).map((said) => measureText(said, smallBold(view)).widthMm),
+  );
+  return inTurn(
+    { ...within, middles: [...middlesIn(box), ...(isIn ? moved : [])] },
+    () => besideArea(saying(phrase, widest, view), box, view),
+    () => besideArea(saying(phrase, 0, view), box, view),
+  );
+}
+
+function besideArea(said: Label, area: Window, view: View): WordsWish {
+  const spot = boxAbout(middleOf(area), { widthMm: 0, heightMm: 0 });
+  return {
+    ...said,
+    draw: (middle) => [...leader(spot, boxAbout(middle, said)), ...said.draw(middle)],
+    middles: middlesOver(view.box, middleOf(area), 4).filter(
+      (middle) => !boxesMeet(boxAbout(middle, said), area),
+    ),
+  };
 }
 
 /** The nearest middle at which a label lies inside a box: a strip along an edge is lower than its words. */

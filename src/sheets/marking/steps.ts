@@ -12,7 +12,7 @@ import { facesAt } from "../tapes.js";
 import { unbroken } from "../unbroken.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
-const CAP_MM = 3;
+const CAP_MM = 2.5;
 /** Room to write on by hand. */
 const LINE_MM = 45;
 const WRITING_HEIGHT_MM = 8;

@@ -1,3 +1,7 @@
+import type { Level } from "../../findings/finding.js";
+
+const LEVELS: Readonly<Record<Level, string>> = { error: "ERROR", warning: "WARNING", note: "NOTE" };
+
 /** Words of the cover; the cautions also stand beside the step that they belong to. */
 export const cover = {
   title: "Cover",
@@ -30,9 +34,9 @@ export const cover = {
   findings: {
     heading: "FINDINGS STILL OPEN",
     none: "None.",
-    level: { error: "ERROR", warning: "WARNING", note: "NOTE" },
     accepted: (why: string) => `Accepted: ${why}`,
-    line: (line: number) => `Room file, line ${line}`,
+    /** How grave one is, and where in the room file. */
+    at: (level: Level, line: number) => `${LEVELS[level]}, line ${line}`,
   },
   cautionsHeading: "CAUTIONS",
   cautions: {

@@ -123,11 +123,10 @@ export const marking = {
   card: {
     toCentre: (from: string) => `FROM ${hook(from)}`,
     compass: (radius: string, tolerance: string) => `Compass radius ${radius}. Diameter ${tolerance}.`,
-    sides: (across: string, acrossWay: string, up: string, upWay: string, tolerance: string) =>
-      `${across} along ${acrossWay}, ${up} along ${upWay}. Each side ${tolerance}.`,
-    way: (from: string, to: string) => `${frame.wall(from)}–${frame.wall(to)}`,
+    sides: (across: Side, up: Side, tolerance: string) =>
+      `${sideSaid(across)}, ${sideSaid(up)}. Each side ${tolerance}.`,
     check: (tapes: readonly Tape[], within: string) =>
-      `CHECK ± ${within}, else STOP: ${tapes.map(({ from, figure }) => `from ${hook(from)} ${figure}`).join("; ")}.`,
+      `CHECK ± ${within}, else STOP: ${tapes.map(({ from, figure }) => `from ${frame.wall(from)} ${figure}`).join("; ")}.`,
     bay: (number: number, from: string) => `${ordinal(number)} bay from ${hook(from)}.`,
     bayUnknown: "Bay: framing not known here.",
     aim: (arrow: Arrow) => `AIM: ${arrowInWords(arrow)}.`,
@@ -146,6 +145,16 @@ interface Tape {
   readonly from: string;
   readonly figure: string;
 }
+
+/** A side of a rectangular opening, and the walls that it leads from and to. */
+interface Side {
+  readonly figure: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+const sideSaid = ({ figure, from, to }: Side): string =>
+  `${figure} along ${frame.wall(from)}–${frame.wall(to)}`;
 
 interface Arrow {
   readonly member: "joist" | "stud";

@@ -1,4 +1,7 @@
+import type { Level } from "../../findings/finding.js";
 import type { cover as english } from "../english/cover.js";
+
+const LEVELS: Readonly<Record<Level, string>> = { error: "ERROR", warning: "AVISO", note: "NOTA" };
 
 export const cover: typeof english = {
   title: "Portada",
@@ -30,9 +33,9 @@ export const cover: typeof english = {
   findings: {
     heading: "OBSERVACIONES PENDIENTES",
     none: "Ninguna.",
-    level: { error: "ERROR", warning: "AVISO", note: "NOTA" },
     accepted: (why) => `Aceptado: ${why}`,
-    line: (line) => `Archivo del cuarto, línea ${line}`,
+    /** How grave one is, and where in the room file. */
+    at: (level, line) => `${LEVELS[level]}, línea ${line}`,
   },
   cautionsHeading: "PRECAUCIONES",
   cautions: {

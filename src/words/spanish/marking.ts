@@ -126,11 +126,9 @@ export const marking: typeof english = {
   card: {
     toCentre: (from) => `DESDE ${hook(from)}`,
     compass: (radius, tolerance) => `Radio del compás ${radius}. Diámetro ${tolerance}.`,
-    sides: (across, acrossWay, up, upWay, tolerance) =>
-      `${across} a lo largo de ${acrossWay}, ${up} a lo largo de ${upWay}. Cada lado ${tolerance}.`,
-    way: (from, to) => `${frame.wall(from)}–${frame.wall(to)}`,
+    sides: (across, up, tolerance) => `${sideSaid(across)}, ${sideSaid(up)}. Cada lado ${tolerance}.`,
     check: (tapes, within) =>
-      `VERIFIQUE ± ${within}, si no, ALTO: ${tapes.map(({ from, figure }) => `desde ${hook(from)} ${figure}`).join("; ")}.`,
+      `VERIFIQUE ± ${within}, si no, ALTO: ${tapes.map(({ from, figure }) => `desde ${frame.wall(from)} ${figure}`).join("; ")}.`,
     bay: (number, from) => `${number}.º vano desde ${hook(from)}.`,
     bayUnknown: "Vano: estructura desconocida aquí.",
     aim: (arrow) => `APUNTE: ${arrowInWords(arrow)}.`,
@@ -144,6 +142,9 @@ export const marking: typeof english = {
   },
   arrowInWords: (arrow) => arrowInWords(arrow),
 };
+
+const sideSaid = ({ figure, from, to }: Parameters<typeof english.card.sides>[0]): string =>
+  `${figure} de ${frame.wall(from)} a ${frame.wall(to)}`;
 
 type Arrow = Parameters<typeof english.arrowInWords>[0];
 
