@@ -88,6 +88,21 @@ function programOf(terminal: Terminal, words: Words, ended: { code: ExitCode }):
     });
 
   program
+    .command("place")
+    .description(describe.place)
+    .argument("<file>", argument.file)
+    .option("--write", option.write)
+    .option("--rank <bays>", option.rank)
+    .addOption(new Option("--lock <id>", option.lock).argParser(oneMore).default([], ""))
+    .option("--json", option.json)
+    .addOption(language())
+    .action(async (file: string, flags: import("./commands/place.js").PlaceFlags) => {
+      const { place } = await import("./commands/place.js");
+      spoken(flags);
+      ended.code = place(terminal, words, file, flags);
+    });
+
+  program
     .command("print")
     .description(describe.print)
     .argument("<files...>", argument.files)
@@ -146,6 +161,9 @@ function programOf(terminal: Terminal, words: Words, ended: { code: ExitCode }):
 
   return program;
 }
+
+/** An option that may be typed again. */
+const oneMore = (typed: string, before: readonly string[]): readonly string[] => [...before, typed];
 
 /** The program without its commands; ways of ending and of speaking are set first, since commands inherit them. */
 function emptyProgram(terminal: Terminal, words: Words): Command {

@@ -6,6 +6,7 @@ import type { Aim } from "./listen/aim.js";
 import type { Direction } from "./listen/direction.js";
 import type { Heard, Listening } from "./listen/heard.js";
 import { isInWindow, windowOf } from "./listen/window.js";
+import { keyOfTape } from "./room/file-keys.js";
 import type { Path, Room, Speaker, UnitSystem } from "./room/room.js";
 import type { RangeDeg } from "./standards/loudspeaker-layouts.js";
 import { complaintText } from "./words/complaint-text.js";
@@ -173,12 +174,12 @@ function windowJson(room: Room, { channel }: Speaker, direction: Direction | nul
 }
 
 /** `ceiling 7`; structure that does not repeat counts apart, so it says what it is: `front top-plate 1`. */
-function memberText({ surface, kind, number }: MemberName): string {
+export function memberText({ surface, kind, number }: MemberName): string {
   const repeats = kind === "joist" || kind === "stud";
   return [surface, ...(repeats ? [] : [kind]), number].join(" ");
 }
 
-const directionJson = ({ azimuthDeg, elevationDeg, distanceMm }: Opening["direction"]): DirectionJson => ({
+export const directionJson = ({ azimuthDeg, elevationDeg, distanceMm }: Opening["direction"]): DirectionJson => ({
   azimuth: azimuthDeg,
   elevation: elevationDeg,
   distance: distanceMm,
@@ -222,12 +223,9 @@ function findingJson(finding: LocatedFinding, units: UnitSystem): FindingJson {
   };
 }
 
-/** The room file's own keys for tapes that hook on no wall. */
-const KEYS: Readonly<Record<string, string>> = { floor: "up", ceiling: "down" };
-
 function fixJson({ at, u, v }: Fix, units: UnitSystem): FixJson {
   const { tape } = measureIn(units);
-  const tapes = Object.entries(at).map(([from, mm]) => [KEYS[from] ?? from, tape(mm)]);
+  const tapes = Object.entries(at).map(([from, mm]) => [keyOfTape(from), tape(mm)]);
   return { at: Object.fromEntries(tapes), u, v };
 }
 

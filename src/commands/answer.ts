@@ -33,7 +33,11 @@ export function exitOf(loaded: Loaded): ExitCode {
 }
 
 function answerJson(loaded: Loaded): unknown {
-  if (loaded.kind === "job") return jobJson(loaded.job);
+  return loaded.kind === "job" ? jobJson(loaded.job) : unusableJson(loaded);
+}
+
+/** The object for a file that cannot be used. */
+export function unusableJson(loaded: Exclude<Loaded, { kind: "job" }>): unknown {
   if (loaded.kind === "complaints") return complaintsJson(loaded.typed, loaded.complaints);
   return complaintsJson(loaded.typed, [], loaded.message);
 }

@@ -11,7 +11,13 @@ import { reasonOf } from "./printer-profile.js";
 import type { Terminal } from "./terminal.js";
 
 export type Loaded =
-  | { readonly kind: "job"; readonly typed: string; readonly job: Job }
+  | {
+      readonly kind: "job";
+      readonly typed: string;
+      readonly job: Job;
+      /** What the file held. */
+      readonly bytes: Uint8Array;
+    }
   | {
       readonly kind: "complaints";
       readonly typed: string;
@@ -39,7 +45,8 @@ export function load(terminal: Terminal, words: Words, typed: string): Loaded {
   if (!resolved.ok) {
     return { kind: "complaints", typed, source, complaints: complaintsOf(resolved.problems, locate) };
   }
-  return { kind: "job", typed, job: answerRoom({ file: name, fingerprint, room: resolved.room, locate }) };
+  const job = answerRoom({ file: name, fingerprint, room: resolved.room, locate });
+  return { kind: "job", typed, job, bytes };
 }
 
 const unreadable = (typed: string, message: string): Loaded => ({ kind: "unreadable", typed, message });

@@ -1,40 +1,31 @@
+import type { Hindrance } from "../findings/hindrance.js";
 import { distanceMm } from "../geometry/surface-point.js";
-import type { Heading } from "../listen/direction.js";
 import { type Mounted, mountedIn } from "../listen/mounted.js";
-import { preferredHeading, toward } from "../listen/preferred.js";
-import { windowOf } from "../listen/window.js";
-import { type Room, type Speaker, surfaceNamed, type Tape } from "../room/room.js";
-import type { Asking } from "./best/asking.js";
-import { type Cost, costAt, type Wish } from "./best/cost.js";
-import { groundsFinder, takenByNeighbours } from "./best/ground.js";
-import { type InTheWay, inTheWayOf } from "./best/in-the-way.js";
+import type { Room, Speaker, Tape } from "../room/room.js";
+import { type Against, type Asked, againstStandard, askedIn, type Unaskable } from "./best/asked.js";
+import { inTheWayOf } from "./best/in-the-way.js";
 import { keptApart } from "./best/keep-apart.js";
 import { onLines } from "./best/lines.js";
 import { mountedOf } from "./best/meeting.js";
 import { apart, type Paired, pairUp, type Unmatched } from "./best/pairing.js";
 import { type Solved, solve } from "./best/solve.js";
-import { fittingOf } from "./fitting.js";
 import { TAPE_STEP_MM } from "./nearest-clear.js";
 
-export type { InTheWay, Unmatched };
+export type { Unmatched };
 
 /** A loudspeaker at the best place that was found for it. */
-export interface Placed {
+export interface Placed extends Against {
   readonly mounted: Mounted;
   /** From the nearest walls, or those that the file holds; to the faces that its tapes hook on. */
   readonly tapes: readonly [Tape, Tape];
-  /** Where the standard would have it. */
-  readonly preferred: Heading;
-  /** How far it is from there, and from what the layout allows. */
-  readonly cost: Cost;
-  readonly inTheWay: readonly InTheWay[];
+  readonly inTheWay: readonly Hindrance[];
   /** Ids of those that share its line from front to back. */
   readonly line: readonly string[];
 }
 
 export interface Unplaced {
   readonly speaker: Speaker;
-  readonly because: "no-direction" | "framing-unknown" | "nothing-clear";
+  readonly because: Unaskable | "nothing-clear";
 }
 
 /** A loudspeaker that is not where its partner is mirrored to. */
@@ -69,41 +60,6 @@ export function placeAll(room: Room): Placing {
   return { placed, unplaced: unplacedOf(asked, placed), mismatched: mismatchesOf(room, answers, placed) };
 }
 
-interface Asked {
-  readonly speaker: Speaker;
-  /** Null where nothing can be looked for, and why. */
-  readonly asking: Asking | null;
-  readonly because: Unplaced["because"];
-}
-
-function askedIn(room: Room, settled: readonly Mounted[]): (speaker: Speaker) => Asked {
-  const groundFor = groundsFinder();
-  return (speaker) => {
-    const heading = preferredHeading(room, speaker.channel);
-    const surface = surfaceNamed(room, speaker.surface);
-    if (heading === null) return { speaker, asking: null, because: "no-direction" };
-    if (surface.framing.kind === "unknown") return { speaker, asking: null, because: "framing-unknown" };
-    const fitting = fittingOf(speaker, room.checks);
-    const asking: Asking = {
-      speaker,
-      ground: groundFor(surface, fitting),
-      wish: wishOf(room, speaker, heading),
-      hold: speaker.position.kind === "best" ? speaker.position.hold : [],
-      kept: takenByNeighbours(
-        settled.filter(({ surface: { name } }) => name === surface.name),
-        fitting,
-      ),
-    };
-    return { speaker, asking, because: "nothing-clear" };
-  };
-}
-
-const wishOf = (room: Room, { channel }: Speaker, heading: Heading): Wish => ({
-  ear: room.reference.ear,
-  preferred: toward(heading),
-  window: windowOf(room, channel),
-});
-
 interface Answer extends Paired {
   readonly solved: Solved | null;
 }
@@ -122,11 +78,10 @@ function answer(room: Room, paired: Paired): readonly Answer[] {
 function placedOf(room: Room, solved: Solved): readonly Placed[] {
   const inTheWay = inTheWayOf(solved);
   return mountedOf(solved).flatMap((mounted, index) => {
-    const preferred = preferredHeading(room, mounted.speaker.channel);
+    const against = againstStandard(room, mounted);
     const tapes = solved.found.tapes[index];
-    if (preferred === null || tapes === undefined) return [];
-    const cost = costAt(wishOf(room, mounted.speaker, preferred), mounted.position);
-    return [{ mounted, tapes, preferred, cost, inTheWay: inTheWay[index] ?? [], line: solved.line }];
+    if (against === null || tapes === undefined) return [];
+    return [{ mounted, tapes, ...against, inTheWay: inTheWay[index] ?? [], line: solved.lines[index] ?? [] }];
   });
 }
 
@@ -140,7 +95,7 @@ const isPlaced = (placed: readonly Placed[], { id }: Speaker): boolean =>
 const unplacedOf = (asked: readonly Asked[], placed: readonly Placed[]): readonly Unplaced[] =>
   asked
     .filter(({ speaker }) => !isPlaced(placed, speaker))
-    .map(({ speaker, because }) => ({ speaker, because }));
+    .map(({ speaker, unaskable }) => ({ speaker, because: unaskable ?? "nothing-clear" }));
 
 /** Of those that have a place: who is not where the partner is mirrored to. */
 function mismatchesOf(

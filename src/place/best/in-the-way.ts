@@ -1,4 +1,4 @@
-import type { MemberName } from "../../findings/finding.js";
+import type { Hindrance } from "../../findings/hindrance.js";
 import { directionOf, inner, plus, surfacePoint, times } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import { headingOf } from "../../listen/direction.js";
@@ -12,34 +12,21 @@ import type { Found } from "./search.js";
 import { offDegAt, viewTo } from "./sight.js";
 import type { Solved } from "./solve.js";
 
-/** What keeps a loudspeaker from a place nearer to its preferred direction. */
-export type InTheWay =
-  | { readonly kind: "member"; readonly member: MemberName }
-  | { readonly kind: "obstruction"; readonly name: string }
-  /** The finished edge along a wall, the floor or the ceiling. */
-  | { readonly kind: "edge"; readonly along: string }
-  /** Framing that nobody has measured. */
-  | { readonly kind: "unknown" }
-  | { readonly kind: "neighbour"; readonly id: string }
-  /** What the layout allows. */
-  | { readonly kind: "window"; readonly figure: Figure }
-  /** A tape that the file holds. */
-  | { readonly kind: "hold"; readonly from: string }
-  /** What stands in the way of its partner, which it is matched with. */
-  | { readonly kind: "partner"; readonly id: string; readonly of: InTheWay }
-  /** The line that it shares with these. */
-  | { readonly kind: "line"; readonly with: readonly string[] };
-
 /** For each loudspeaker of the decision, in order; nothing for one that stands as well as marks on a tape let it. */
-export function inTheWayOf({ field, found, line, lineDeg }: Solved): readonly (readonly InTheWay[])[] {
+export function inTheWayOf(solved: Solved): readonly (readonly Hindrance[])[] {
+  const { field, found } = solved;
   const own = field.spots.map((spot, index) => ofSpot(spot, found.centres[index]));
   const ids = field.spots.map(({ asking }) => asking.speaker.id);
-  const others = line.filter((id) => id !== ids[0]);
-  const lined: readonly InTheWay[] = lineDeg < NEXT_TO_NOTHING_DEG ? [] : [{ kind: "line", with: others }];
   return own.map((ofIt, index) => {
     if (isAsGoodAsCanBe(found, index)) return [];
-    return [...ofIt, ...ofPartner(own, ids, index), ...lined];
+    return [...ofIt, ...ofPartner(own, ids, index), ...ofLine(solved, ids[index], index)];
   });
+}
+
+/** The line that it shares, where that costs anything. */
+function ofLine({ lines, lineDeg }: Solved, id: string | undefined, index: number): readonly Hindrance[] {
+  const others = (lines[index] ?? []).filter((other) => other !== id);
+  return lineDeg < NEXT_TO_NOTHING_DEG || others.length === 0 ? [] : [{ kind: "line", with: others }];
 }
 
 /** Nobody hears less, and marks on a tape seldom give it. */
@@ -50,18 +37,19 @@ function isAsGoodAsCanBe({ costs }: Found, index: number): boolean {
   return cost === undefined || (cost.breaches === 0 && cost.offDeg < NEXT_TO_NOTHING_DEG);
 }
 
-/** What is in the way of the other one of a pair. */
+/** What is in the way of the other one of a pair, and is not in its own: a joist may run over both. */
 function ofPartner(
-  own: readonly (readonly InTheWay[])[],
+  own: readonly (readonly Hindrance[])[],
   ids: readonly string[],
   index: number,
-): readonly InTheWay[] {
+): readonly Hindrance[] {
   const id = ids[1 - index];
   if (id === undefined) return [];
-  return (own[1 - index] ?? []).map((of) => ({ kind: "partner", id, of }));
+  const isOwn = (one: Hindrance): boolean => (own[index] ?? []).some((other) => isSame(one, other));
+  return (own[1 - index] ?? []).filter((one) => !isOwn(one)).map((of) => ({ kind: "partner", id, of }));
 }
 
-function ofSpot(spot: Spot, at: SurfacePoint | undefined): readonly InTheWay[] {
+function ofSpot(spot: Spot, at: SurfacePoint | undefined): readonly Hindrance[] {
   if (at === undefined) return [];
   const better = wayToBetter(spot, at);
   const held = heldFromBetter(spot, at);
@@ -84,7 +72,7 @@ function wayToBetter({ sight, marks }: Spot, { u, v }: SurfacePoint): SurfacePoi
 const marksMm = ({ marks: { axes } }: Spot): number => 2 * Math.max(axes[0].stepMm, axes[1].stepMm) + 0.1;
 
 /** Of what the centre stands against, that which is nearer a step on the way to better. */
-function takenThere(spot: Spot, at: SurfacePoint, better: SurfacePoint): readonly InTheWay[] {
+function takenThere(spot: Spot, at: SurfacePoint, better: SurfacePoint): readonly Hindrance[] {
   const reachMm = marksMm(spot);
   const ahead = plus(at, times(better, reachMm));
   const stops = ({ distanceMm }: Taken): boolean => {
@@ -101,9 +89,9 @@ function takenThere(spot: Spot, at: SurfacePoint, better: SurfacePoint): readonl
 /** Share of the way by which it must come nearer: what one slides along does not stop anybody. */
 const NEARER = 0.02;
 
-const isSame = (a: InTheWay, b: InTheWay): boolean => JSON.stringify(a) === JSON.stringify(b);
+const isSame = (a: Hindrance, b: Hindrance): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-function named(what: Taken["what"], surface: Surface): readonly InTheWay[] {
+function named(what: Taken["what"], surface: Surface): readonly Hindrance[] {
   switch (what.kind) {
     case "member": {
       const { kind, number } = what.member;
@@ -123,7 +111,7 @@ function named(what: Taken["what"], surface: Surface): readonly InTheWay[] {
 }
 
 /** Figures that a step on the way to better would bring outside the window. */
-function windowThere(spot: Spot, at: SurfacePoint, better: SurfacePoint): readonly InTheWay[] {
+function windowThere(spot: Spot, at: SurfacePoint, better: SurfacePoint): readonly Hindrance[] {
   const { asking, sight } = spot;
   const { window } = asking.wish;
   if (window === null) return [];
@@ -139,7 +127,7 @@ function windowThere(spot: Spot, at: SurfacePoint, better: SurfacePoint): readon
 function heldFromBetter(
   { asking: { hold }, marks, sight: { ideal } }: Spot,
   at: SurfacePoint,
-): readonly InTheWay[] {
+): readonly Hindrance[] {
   return marks.axes
     .filter((axis) => isHeld(axis) && hold.some(({ from }) => from === axis.line.from))
     .filter(({ line, stepMm }) => ideal === null || Math.abs(tapeMm(line, ideal) - tapeMm(line, at)) > stepMm)

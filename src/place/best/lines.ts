@@ -1,6 +1,6 @@
 import type { Room } from "../../room/room.js";
 import { TAPE_STEP_MM } from "../nearest-clear.js";
-import { fieldFor } from "./decision.js";
+import { askingsOf, fieldFor } from "./decision.js";
 import { allMarks } from "./marks.js";
 import { groupsThatMeet } from "./meeting.js";
 import { type Queued, queueOf } from "./queue.js";
@@ -160,11 +160,12 @@ function stretchOf(lanes: readonly Lane[], { least, most, limitDeg }: Part): Str
 }
 
 function linedUp(lanes: readonly Lane[], found: readonly Found[]): Lined {
-  const line = lanes.map(({ solved }) => solved.decision.leader.speaker.id);
+  const ids = lanes.map(({ solved }) => askingsOf(solved.decision).map(({ speaker }) => speaker.id));
   return lanes.flatMap(({ before, solved }, index) => {
     const there = found[index];
     if (there === undefined) return [];
+    const lines = solved.field.spots.map((_, side) => ids.flatMap((each) => each[side] ?? []));
     const lineDeg = there.costDeg - before.found.costDeg;
-    return [[before, { ...solved, found: there, line, lineDeg }] as const];
+    return [[before, { ...solved, found: there, lines, lineDeg }] as const];
   });
 }

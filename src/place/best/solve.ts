@@ -1,6 +1,6 @@
 import { plus, surfacePoint, times } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
-import type { Room } from "../../room/room.js";
+import type { Room, UnitSystem } from "../../room/room.js";
 import { TAPE_STEP_MM } from "../nearest-clear.js";
 import {
   areSame,
@@ -21,8 +21,8 @@ export interface Solved {
   readonly tapes: DecisionTapes;
   readonly field: Field;
   readonly found: Found;
-  /** Ids of the first loudspeakers of all that share its line; none where it shares none. */
-  readonly line: readonly string[];
+  /** For each loudspeaker the ids of all that share its line, itself too; none where it shares none. */
+  readonly lines: readonly (readonly string[])[];
   /** What that line costs it. */
   readonly lineDeg: number;
 }
@@ -32,20 +32,25 @@ export interface Solved {
  * Null where nothing is clear.
  */
 export function solve(room: Room, decision: Decision): Solved | null {
-  const stepMm = TAPE_STEP_MM[room.units];
+  const [wholeMm, ...finerMm] = STEPS_MM[room.units];
   const start = startOf(decision);
-  const onMarks = solveByTheNearest(room, decision, { near: start, stepMm });
+  const onMarks = solveByTheNearest(room, decision, { near: start, stepMm: wholeMm });
   const near = onMarks?.found.centres[0] ?? start;
-  const atBest = (onMarks?.found.costDeg ?? Number.POSITIVE_INFINITY) - ROUNDING_DEG;
-  const finest = solveNear(room, decision, { near, stepMm: stepMm / FINEST, belowDeg: atBest });
-  return finest === null ? onMarks : roundedLess(room, decision, { finest, stepMm });
+  const belowDeg = (onMarks?.found.costDeg ?? Number.POSITIVE_INFINITY) - ROUNDING_DEG;
+  const finest = solveNear(room, decision, { near, stepMm: FINEST_MM, belowDeg });
+  return finest === null ? onMarks : roundedTo(room, decision, { finest, finerMm });
 }
 
-/** Rounding to whole marks may cost this much; what is left of a twentieth of a degree is for the finest marks. */
+/** Rounding to marks may cost this much; what is left of a twentieth of a degree is for the finest ones. */
 const ROUNDING_DEG = 0.045;
-/** Parts of a mark: the finest are a tenth of a millimetre. */
-const FINEST = 16;
-const FINER = [2, 4, 8] as const;
+
+const FINEST_MM = 0.1;
+
+/** Marks of a tape, and the finer ones that a narrow place may want: halves and quarters, half and fifth parts. */
+const STEPS_MM: Readonly<Record<UnitSystem, readonly [number, ...number[]]>> = {
+  imperial: [TAPE_STEP_MM.imperial, TAPE_STEP_MM.imperial / 2, TAPE_STEP_MM.imperial / 4],
+  metric: [TAPE_STEP_MM.metric, TAPE_STEP_MM.metric / 2, TAPE_STEP_MM.metric / 5],
+};
 
 interface Near {
   readonly near: SurfacePoint;
@@ -53,17 +58,18 @@ interface Near {
   readonly belowDeg?: number;
 }
 
+interface Finer {
+  readonly finest: Solved;
+  readonly finerMm: readonly number[];
+}
+
 /** Whole marks of the tapes cost more than they may: the coarsest that do not. */
-function roundedLess(
-  room: Room,
-  decision: Decision,
-  { finest, stepMm }: { readonly finest: Solved; readonly stepMm: number },
-): Solved {
+function roundedTo(room: Room, decision: Decision, { finest, finerMm }: Finer): Solved {
   const [near] = finest.found.centres;
   const belowDeg = finest.found.costDeg + ROUNDING_DEG;
   if (near === undefined) return finest;
-  for (const parts of FINER) {
-    const finer = solveNear(room, decision, { near, stepMm: stepMm / parts, belowDeg });
+  for (const stepMm of finerMm) {
+    const finer = solveNear(room, decision, { near, stepMm, belowDeg });
     if (finer !== null) return finer;
   }
   return finest;
@@ -95,7 +101,7 @@ export function solveOn(room: Room, decision: Decision, { tapes, stepMm, belowDe
   const field = fieldFor(decision, tapes, stepMm);
   const found = field && bestIn(field, { belowDeg });
   if (field === null || found === null || !holdsAll(room, decision, found)) return null;
-  return { decision, tapes, field, found, line: [], lineDeg: 0 };
+  return { decision, tapes, field, found, lines: [], lineDeg: 0 };
 }
 
 /** Two tapes place an opening; where the file holds more, they must read so too. */

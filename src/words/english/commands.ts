@@ -11,6 +11,7 @@ export const commands = {
   describe: {
     start: "write a commented room file to begin from",
     check: "resolve and check rooms; findings with line and column",
+    place: "find the best clear position of every loudspeaker that asks for one",
     print: "write the packet of each room: PDF by trade, SVG by sheet, schedules",
     report: "positions, directions, aim and findings of a room",
     explain: "what a finding means, why it matters, where its limit comes from, how to fix it",
@@ -28,6 +29,9 @@ export const commands = {
     version: "show the version",
     language: "language of words: en, es, or both as en,es",
     json: "machine-readable output, one object a room",
+    write: "put the positions found into the room file; nothing else in it changes",
+    rank: "show the best places in so many bays, with what each costs",
+    lock: "leave this loudspeaker as it is: no other bays, not written (again for another one)",
     out: "folder of the packet (default: out/<room file>)",
     strict: "write nothing while an error stands",
     printer: "correct for a printer whose ruler page was measured",

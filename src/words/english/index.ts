@@ -8,6 +8,7 @@ import { frame } from "./frame.js";
 import { labels } from "./labels.js";
 import { listening } from "./listening.js";
 import { marking } from "./marking.js";
+import { placing } from "./placing.js";
 import { poles } from "./poles.js";
 import { ruler } from "./ruler.js";
 import { schedules } from "./schedules.js";
@@ -30,6 +31,7 @@ export const english = {
   schedules,
   labels,
   listening,
+  placing,
   poles,
   ruler,
 };

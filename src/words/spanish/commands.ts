@@ -12,6 +12,7 @@ export const commands: typeof english = {
   describe: {
     start: "escribe un archivo de cuarto comentado para empezar",
     check: "resuelve y revisa cuartos; hallazgos con línea y columna",
+    place: "busca la mejor posición libre de cada bocina que la pide",
     print: "escribe el paquete de cada cuarto: PDF por oficio, SVG por hoja, listas",
     report: "posiciones, direcciones, orientación y hallazgos de un cuarto",
     explain: "qué significa un hallazgo, por qué importa, de dónde sale el límite y cómo arreglarlo",
@@ -29,6 +30,9 @@ export const commands: typeof english = {
     version: "muestra la versión",
     language: "idioma de las palabras: en, es, o los dos como en,es",
     json: "salida para máquinas, un objeto por cuarto",
+    write: "escribe en el archivo las posiciones halladas; nada más cambia en él",
+    rank: "muestra los mejores lugares de tantos vanos, con lo que cuesta cada uno",
+    lock: "deja esta bocina como está: sin otros vanos, sin escribirla (se repite para otra)",
     out: "carpeta del paquete (si no: out/<archivo de cuarto>)",
     strict: "no escribe nada mientras haya un error",
     printer: "corrige para una impresora cuya página de reglas se midió",

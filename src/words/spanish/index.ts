@@ -9,6 +9,7 @@ import { frame } from "./frame.js";
 import { labels } from "./labels.js";
 import { listening } from "./listening.js";
 import { marking } from "./marking.js";
+import { placing } from "./placing.js";
 import { poles } from "./poles.js";
 import { ruler } from "./ruler.js";
 import { schedules } from "./schedules.js";
@@ -31,6 +32,7 @@ export const spanish: typeof english = {
   schedules,
   labels,
   listening,
+  placing,
   poles,
   ruler,
 };

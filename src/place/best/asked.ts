@@ -1,0 +1,58 @@
+import type { Heading } from "../../listen/direction.js";
+import type { Mounted } from "../../listen/mounted.js";
+import { preferredHeading, toward } from "../../listen/preferred.js";
+import { windowOf } from "../../listen/window.js";
+import { type Room, type Speaker, type Surface, surfaceNamed } from "../../room/room.js";
+import { fittingOf } from "../fitting.js";
+import type { Asking } from "./asking.js";
+import { type Cost, costAt, type Wish } from "./cost.js";
+import { groundsFinder, takenByNeighbours } from "./ground.js";
+
+/** Why a place cannot even be looked for: the standard has no direction, or nobody knows the framing. */
+export type Unaskable = "no-direction" | "framing-unknown";
+
+/** A loudspeaker and what is wanted of its place; null where nothing can be looked for, and why. */
+export type Asked =
+  | { readonly speaker: Speaker; readonly asking: Asking; readonly unaskable: null }
+  | { readonly speaker: Speaker; readonly asking: null; readonly unaskable: Unaskable };
+
+/** Asks for loudspeakers of a room, beside others whose places are settled. */
+export function askedIn(room: Room, settled: readonly Mounted[]): (speaker: Speaker) => Asked {
+  const groundFor = groundsFinder();
+  return (speaker) => {
+    const heading = preferredHeading(room, speaker.channel);
+    const surface = surfaceNamed(room, speaker.surface);
+    if (heading === null) return { speaker, asking: null, unaskable: "no-direction" };
+    if (surface.framing.kind === "unknown") return { speaker, asking: null, unaskable: "framing-unknown" };
+    const fitting = fittingOf(speaker, room.checks);
+    const asking: Asking = {
+      speaker,
+      ground: groundFor(surface, fitting),
+      wish: wishOf(room, speaker, heading),
+      hold: speaker.position.kind === "best" ? speaker.position.hold : [],
+      kept: takenByNeighbours(on(surface, settled), fitting),
+    };
+    return { speaker, asking, unaskable: null };
+  };
+}
+
+/** Where the standard would have a loudspeaker, and what it costs to be elsewhere. */
+export interface Against {
+  readonly preferred: Heading;
+  readonly cost: Cost;
+}
+
+/** A loudspeaker where it is, against the standard; null for low-frequency effects. */
+export function againstStandard(room: Room, { speaker, position }: Mounted): Against | null {
+  const preferred = preferredHeading(room, speaker.channel);
+  return preferred && { preferred, cost: costAt(wishOf(room, speaker, preferred), position) };
+}
+
+const on = ({ name }: Surface, mounted: readonly Mounted[]): readonly Mounted[] =>
+  mounted.filter(({ surface }) => surface.name === name);
+
+const wishOf = (room: Room, { channel }: Speaker, heading: Heading): Wish => ({
+  ear: room.reference.ear,
+  preferred: toward(heading),
+  window: windowOf(room, channel),
+});
