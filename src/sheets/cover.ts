@@ -19,11 +19,17 @@ export function cover(order: Order, contents: readonly Listed[]): Sheet {
   const { widthMm, heightMm } = order.reading;
   const facts = factsOf(order);
   const { title } = facts;
-  const pages = flow(partsOf(order, contents), frameArea(order, facts, order.reading), 2).map(
+  const area = frameArea(order, facts, order.reading);
+  const ways = GAPS_MM.map((gapMm) => flow(partsOf(order, contents), area, gapMm));
+  const fewest = Math.min(...ways.map(({ length }) => length));
+  const pages = (ways.find(({ length }) => length === fewest) ?? []).map(
     (items): Body => ({ widthMm, heightMm, title, frame: facts, items }),
   );
   return { name: "cover", trades: ["drywall", "installer"], title, pages, whole: null };
 }
+
+/** Between parts, the widest first: a narrower one only where it saves a page. */
+const GAPS_MM: readonly number[] = [3, 2, 1];
 
 const factsOf = ({ words }: Order): FrameFacts => ({
   title: words.cover.title,

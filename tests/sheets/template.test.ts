@@ -260,6 +260,7 @@ describe("under an error", () => {
       expect(large(body)).toContain("DO NOT CUT");
       expect(plainWords(body)).toContain("needs 400 mm");
       expect(plainWords(body)).not.toContain("CUT INSIDE THE LINE");
+      expect(plainWords(body)).not.toMatch(/DIAMETER|COMPASS|TOLERANCE/u);
     }
   });
 

@@ -69,7 +69,9 @@ export function sizeInWords({ words, job }: Order, { speaker: { opening } }: Ope
   return words.template.size.rectangle(width, height);
 }
 
-export function sizeData({ words, job }: Order, { speaker: { opening } }: Opening): Datum[] {
+/** What cuts the hole; nothing where none is to be cut. */
+export function sizeData({ words, job }: Order, { speaker: { opening }, mustNotCut }: Opening): Datum[] {
+  if (mustNotCut) return [];
   const { size } = words.template;
   const { units } = job.room;
   const round = opening.kind === "round";
