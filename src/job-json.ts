@@ -1,3 +1,4 @@
+import { type CableJson, type CablingJson, cableJson, cablingJson } from "./cabling-json.js";
 import type { Complaint } from "./findings/complaint.js";
 import type { Fix, Level, MemberName } from "./findings/finding.js";
 import type { Vector } from "./geometry/vector.js";
@@ -29,6 +30,8 @@ export interface RoomJson {
   readonly file: string;
   readonly fingerprint: string | null;
   readonly speakers: readonly SpeakerJson[];
+  /** Holes and spools of all cables; null where no equipment is given. */
+  readonly cabling: CablingJson | null;
   readonly findings: readonly FindingJson[];
 }
 
@@ -49,7 +52,8 @@ export interface SpeakerJson {
   readonly seats: readonly SeatJson[];
   /** Null until there is a position. */
   readonly listening: ListeningJson | null;
-  readonly cable: null;
+  /** Null where no equipment is given, until there is a position, and where no way leads there. */
+  readonly cable: CableJson | null;
 }
 
 /** What the layout allows the channel, tolerance taken in; azimuth from the first anticlockwise to the second. */
@@ -115,15 +119,16 @@ export interface FixJson {
 }
 
 /** The object that `check`, `report` and `print` put out for a room that can be used. */
-export function jobJson({ file, fingerprint, room, openings, findings }: Job): RoomJson {
+export function jobJson({ file, fingerprint, room, openings, cabling, findings }: Job): RoomJson {
   return {
     baymark: FORMAT,
     file,
     fingerprint,
     speakers: room.speakers.map((speaker) => {
       const opening = openings.find((one) => one.speaker.id === speaker.id);
-      return opening === undefined ? unplacedJson(room, speaker) : openingJson(room, opening);
+      return opening === undefined ? unplacedJson(room, speaker) : openingJson(room, opening, cabling);
     }),
+    cabling: cabling === null ? null : cablingJson(cabling),
     findings: findings.map((finding) => findingJson(finding, room.units)),
   };
 }
@@ -146,7 +151,7 @@ function unplacedJson(room: Room, speaker: Speaker): SpeakerJson {
   };
 }
 
-function openingJson(room: Room, opening: Opening): SpeakerJson {
+function openingJson(room: Room, opening: Opening, cabling: Job["cabling"]): SpeakerJson {
   const { speaker, placed, position, centre, gap, direction, aim, listening } = opening;
   return {
     ...named(speaker),
@@ -159,7 +164,7 @@ function openingJson(room: Room, opening: Opening): SpeakerJson {
     aim: aim === null ? null : aimJson(aim),
     seats: listening.heard.map(seatJson),
     listening: listeningJson(listening),
-    cable: null,
+    cable: cableJson(cabling, speaker),
   };
 }
 
@@ -179,7 +184,11 @@ export function memberText({ surface, kind, number }: MemberName): string {
   return [surface, ...(repeats ? [] : [kind]), number].join(" ");
 }
 
-export const directionJson = ({ azimuthDeg, elevationDeg, distanceMm }: Opening["direction"]): DirectionJson => ({
+export const directionJson = ({
+  azimuthDeg,
+  elevationDeg,
+  distanceMm,
+}: Opening["direction"]): DirectionJson => ({
   azimuth: azimuthDeg,
   elevation: elevationDeg,
   distance: distanceMm,
@@ -235,7 +244,14 @@ export function complaintsJson(file: string, complaints: readonly Complaint[], m
   const findings = complaints.map((complaint) =>
     unusable(complaint.code, complaintText(ENGLISH, complaint), complaint),
   );
-  return { baymark: FORMAT, file, fingerprint: null, speakers: [], findings: [...unreadable, ...findings] };
+  return {
+    baymark: FORMAT,
+    file,
+    fingerprint: null,
+    speakers: [],
+    cabling: null,
+    findings: [...unreadable, ...findings],
+  };
 }
 
 const FIRST_PLACE = { line: 1, column: 1, path: [] };

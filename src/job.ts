@@ -1,3 +1,4 @@
+import { type Cabling, cablingOf } from "./cable/cabling.js";
 import { check, mustNotCut } from "./check/check.js";
 import type { Gap } from "./check/gap.js";
 import type { Finding } from "./findings/finding.js";
@@ -22,6 +23,8 @@ export interface Job {
   /** One for each speaker of the room that has a position, in the file's order. */
   readonly openings: readonly Opening[];
   readonly findings: readonly LocatedFinding[];
+  /** Ways, lengths, sizes, holes and spools of all cables; null where no equipment is given. */
+  readonly cabling: Cabling | null;
   /** The answer to every `at: best`; its places are among the openings. */
   readonly placing: Placing;
 }
@@ -67,7 +70,8 @@ export interface Asked {
 export function answerRoom({ file, fingerprint, room, locate }: Asked): Job {
   const placing = placeAll(room);
   const mounted = allMounted(room, placing);
-  const findings = check(room, mounted, placing)
+  const cabling = cablingOf(room, mounted);
+  const findings = check(room, mounted, { placing, cabling })
     .map((finding): LocatedFinding => ({ ...finding, ...locate(finding.path) }))
     .sort((a, b) => a.line - b.line || a.column - b.column);
   return {
@@ -76,6 +80,7 @@ export function answerRoom({ file, fingerprint, room, locate }: Asked): Job {
     room,
     findings,
     placing,
+    cabling,
     openings: mounted.map((one) => openingOf(room, one, { mounted, findings, placing })),
   };
 }

@@ -127,8 +127,10 @@ export const bitFor = (cables: number, cableMm: number): number =>
 
 export function verdictOn({ surface }: Field, member: Member, diameterMm: number): Verdict {
   const { framing } = surface;
-  if (framing.kind === "unknown" || framing.engineered) return { kind: "by-maker" };
-  const mostMm = mostFor(member, framing.bearing);
+  const rule = RULES[member.kind];
+  if (framing.kind === "unknown" || rule === "none") return { kind: "by-maker" };
+  if (framing.engineered && rule !== "plate") return { kind: "by-maker" };
+  const mostMm = mostFor(rule, member.depthMm, framing.bearing);
   if (diameterMm > mostMm + EPSILON_MM) return { kind: "too-large", mostMm };
   return {
     kind: "allowed",
@@ -138,12 +140,28 @@ export function verdictOn({ surface }: Field, member: Member, diameterMm: number
   };
 }
 
+type Rule = "joist" | "stud" | "plate" | "none";
+
+/** Which of the code's rules a member comes under; of beams and headers it says nothing but by an engineer. */
+const RULES: Readonly<Record<Member["kind"], Rule>> = {
+  joist: "joist",
+  rim: "joist",
+  blocking: "joist",
+  stud: "stud",
+  "end-stud": "stud",
+  "opening-stud": "stud",
+  "top-plate": "plate",
+  "bottom-plate": "plate",
+  sill: "plate",
+  beam: "none",
+  header: "none",
+};
+
 /** Largest hole through the middle of a member, across its depth behind the surface. */
-function mostFor({ kind, depthMm }: Member, bearing: boolean): number {
-  if (kind === "joist") return joistHoleMm(depthMm);
+function mostFor(rule: Exclude<Rule, "none">, depthMm: number, bearing: boolean): number {
+  if (rule === "joist") return joistHoleMm(depthMm);
   // The code sets no limit on a hole in a plate: past half its width it is tied. The bit has to stay in the wood.
-  if (kind === "top-plate" || kind === "bottom-plate") return depthMm;
-  return studHoleMm(depthMm, bearing);
+  return rule === "plate" ? depthMm : studHoleMm(depthMm, bearing);
 }
 
 /** Fewest holes that the same cables can be parted over, none over the limit; null where not even one cable may pass. */

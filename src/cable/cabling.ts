@@ -56,7 +56,11 @@ function routesTo(ways: Ways, all: readonly Mounted[], equipment: Vector): reado
   const trunk = trunkFrom(equipment);
   const routes = new Map<Mounted, Route | null>();
   for (const mounted of [...all].sort((a, b) => offMm(b) - offMm(a))) {
-    const route = routeTo(ways, mounted, { isForbidden: () => false, unwanted: trunk.unwanted });
+    const route = routeTo(ways, mounted, {
+      isForbidden: () => false,
+      unwanted: trunk.unwanted,
+      everyBay: false,
+    });
     routes.set(mounted, route);
     trunk.add(route?.legs ?? []);
   }

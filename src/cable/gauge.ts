@@ -1,11 +1,14 @@
 import type { Wiring } from "../room/room.js";
 import { MOST_SHARE_OF_LOAD } from "../standards/cable-practice.js";
-import { awgAreaMm2, awgOhmPerKm, copperFactor, crossSectionOhmPerKm } from "../standards/wire.js";
+import {
+  awgAreaMm2,
+  awgOhmPerKm,
+  type ConductorSize,
+  copperFactor,
+  crossSectionOhmPerKm,
+} from "../standards/wire.js";
 
-/** How thick one conductor is: by American wire gauge, or by its nominal cross-section. */
-export type Size =
-  | { readonly kind: "gauge"; readonly gauge: number }
-  | { readonly kind: "area"; readonly areaMm2: number };
+export type Size = ConductorSize;
 
 /** Conductors that a wiring takes. */
 export const conductorsOf = (wiring: Wiring): number => (wiring === "single" ? 2 : 4);

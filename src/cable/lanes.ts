@@ -69,6 +69,20 @@ function distanceToMm(point: SurfacePoint, from: SurfacePoint, to: SurfacePoint)
 export const carried = (from: Field, to: Field, point: SurfacePoint): SurfacePoint =>
   toSurface(to.surface.frame, toWorld(from.surface.frame, point));
 
+/** The middle of every bay of a field, with those between its border and the members next to it. */
+export function bayMiddles({ bands, border }: Field): readonly SurfacePoint[] {
+  return (["u", "v"] as const).flatMap((axis) => {
+    const places = bands[otherAxis(axis)]
+      .filter(({ member }) => isRepeating(member.kind))
+      .map(({ atMm }) => atMm);
+    const ends = [border.min[axis], ...places.sort((a, b) => a - b), border.max[axis]];
+    return ends.slice(1).map((place, index) => {
+      const middle = ((ends[index] ?? place) + place) / 2;
+      return axis === "u" ? { u: middle, v: border.min.v } : { u: border.min.u, v: middle };
+    });
+  });
+}
+
 /** Lanes reach across joins and back: through a wall, the ceiling and the wall at the other end. */
 const ROUNDS = 2;
 

@@ -30,6 +30,8 @@ export interface Boring {
    * them, more the further from the equipment, so that cables keep together from there on.
    */
   unwanted(field: Field, member: Member, alongMm: number): number;
+  /** Whether the way is looked for in every bay, as it must be where members are forbidden. */
+  readonly everyBay: boolean;
 }
 
 /*

@@ -4,7 +4,7 @@ import type { SurfacePoint, Vector } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
 import { type Box, isIn, passesThrough } from "./box.js";
 import { type Axis, crossedBy, type Field, fieldOf, isUncounted, otherAxis, runOf } from "./field.js";
-import { joinsOf, lanesOf } from "./lanes.js";
+import { bayMiddles, joinsOf, lanesOf } from "./lanes.js";
 import { type Boring, type Network, networkOf, type Spot } from "./network.js";
 import { shortestWay } from "./shortest.js";
 
@@ -85,7 +85,13 @@ function shortest(ask: Ask, met: Ask["others"], [from, to]: readonly [Spot, Spot
   const ends = [from, to].map(({ field, at }) => ({ field: named(fields, field), at }));
   const joins = joinsOf(fields);
   const points = new Map(
-    fields.map((field) => [field, ends.filter((end) => end.field === field).map(({ at }) => at)]),
+    fields.map((field) => [
+      field,
+      [
+        ...ends.filter((end) => end.field === field).map(({ at }) => at),
+        ...(ask.boring.everyBay ? bayMiddles(field) : []),
+      ],
+    ]),
   );
   const network = networkOf({ lanes: lanesOf(fields, joins, points), joins, ends, boring: ask.boring });
   const [first, last] = ends;

@@ -28,7 +28,10 @@ export interface CableRun {
   readonly lengthMm: number;
   /** Members that it passes through; null where it passes framing that nobody has measured. */
   readonly bored: number | null;
-  /** Null where none of those at hand keeps within the limit, or the impedance is not known, and none was given. */
+  /**
+   * As given, or the thinnest at hand that keeps within the limit (the thickest where none does); null where none was
+   * given and the impedance is not known.
+   */
   readonly size: Size | null;
   readonly wiring: Wiring;
   readonly conductors: number;
@@ -41,18 +44,11 @@ export interface CableRun {
 
 /** The cable of a loudspeaker by its route. */
 export function runOf(room: Room, speaker: Speaker, { legs, lengthMm: routeMm }: Route): CableRun {
-  const { cable } = room;
-  const wiring = speaker.cable.wiring ?? cable.wiring ?? "single";
   const lengthMm = speaker.cable.lengthMm ?? cutLengthMm(room, routeMm);
-  const wanted = {
-    lengthMm,
-    wiring,
-    temperatureC: cable.temperatureC ?? USUAL_TEMPERATURE_C,
-    limitDb: cable.lossDb ?? USUAL_LIMIT_DB,
-  };
-  const impedanceOhm = speaker.model.minimumImpedanceOhm ?? speaker.model.impedanceOhm;
+  const wanted = wantedOf(room, speaker, lengthMm);
   const given = sizeGiven(speaker);
-  const size = given ?? (impedanceOhm === null ? null : sizeFor(room, { ...wanted, impedanceOhm }));
+  const size = given ?? (wanted === null ? null : sizeFor(room, wanted));
+  const wiring = wiringOf(room, speaker);
   return {
     speaker,
     legs,
@@ -62,12 +58,29 @@ export function runOf(room: Room, speaker: Speaker, { legs, lengthMm: routeMm }:
     size,
     wiring,
     conductors: speaker.cable.conductors ?? conductorsOf(wiring),
-    loss: size === null || impedanceOhm === null ? null : lossOf(size, wanted, impedanceOhm),
-    limitDb: wanted.limitDb,
+    loss: size === null || wanted === null ? null : lossOf(size, wanted, wanted.impedanceOhm),
+    limitDb: room.cable.lossDb ?? USUAL_LIMIT_DB,
     from: {
       length: speaker.cable.lengthMm === null ? "computed" : "given",
       size: given === null ? "computed" : "given",
     },
+  };
+}
+
+const wiringOf = ({ cable }: Room, speaker: Speaker): Wiring =>
+  speaker.cable.wiring ?? cable.wiring ?? "single";
+
+/** What a run of that length is chosen by; null where the load's impedance is not known. */
+export function wantedOf(room: Room, speaker: Speaker, lengthMm: number): Wanted | null {
+  const { minimumImpedanceOhm, impedanceOhm } = speaker.model;
+  const load = minimumImpedanceOhm ?? impedanceOhm;
+  if (load === null) return null;
+  return {
+    lengthMm,
+    wiring: wiringOf(room, speaker),
+    temperatureC: room.cable.temperatureC ?? USUAL_TEMPERATURE_C,
+    limitDb: room.cable.lossDb ?? USUAL_LIMIT_DB,
+    impedanceOhm: load,
   };
 }
 

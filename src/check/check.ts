@@ -1,3 +1,4 @@
+import type { Cabling } from "../cable/cabling.js";
 import type { Finding } from "../findings/finding.js";
 import type { Mounted } from "../listen/mounted.js";
 import { rememberedAreas } from "../place/clear-area.js";
@@ -6,8 +7,10 @@ import { type Room, surfaceNamed } from "../room/room.js";
 import { withAcceptances } from "./acceptance.js";
 import { aimPastTilt, aimUndefined } from "./aiming.js";
 import { boardRange } from "./board-range.js";
+import { cablingFindings } from "./cabling.js";
 import { framingGap } from "./framing-gap.js";
 import { framingUnknown } from "./framing-unknown.js";
+import { jointThrough } from "./joints.js";
 import { channelsOfLayout, outsideWindow } from "./layout.js";
 import { tooClose } from "./neighbours.js";
 import { meetsObstruction } from "./obstruction.js";
@@ -27,6 +30,7 @@ const RULES: readonly Rule[] = [
   tooClose,
   tooDeep,
   boardRange,
+  jointThrough,
   secondSupport,
   aimUndefined,
   aimPastTilt,
@@ -39,7 +43,11 @@ const SURFACE_RULES: readonly SurfaceRule[] = [ratedAssembly, framingAssumed, ed
  * Everything that stands on the room and its openings: the layout first, then surfaces, the openings in the file's
  * order, and what could not be placed or stands in no file yet.
  */
-export function check(room: Room, mounted: readonly Mounted[], placing: Placing): Finding[] {
+export function check(
+  room: Room,
+  mounted: readonly Mounted[],
+  { placing, cabling }: { readonly placing: Placing; readonly cabling: Cabling | null },
+): Finding[] {
   const ofSurfaces = surfacesAskedFor(room).flatMap((surface) =>
     SURFACE_RULES.flatMap((rule) => rule(room, surface)),
   );
@@ -52,6 +60,7 @@ export function check(room: Room, mounted: readonly Mounted[], placing: Placing)
     ...ofSurfaces,
     ...ofOpenings,
     ...placingFindings(placing),
+    ...(cabling === null ? [] : cablingFindings({ room, all: mounted, cabling })),
   ];
   return withAcceptances(findings, room.accept);
 }

@@ -1,3 +1,5 @@
+import type { ConductorSize } from "../standards/wire.js";
+
 /*
  * A finding is a fact about the room, not a sentence: a code, a level and the figures, in mm and degrees.
  * The sentence is made in src/words, the rules in src/check.
@@ -32,6 +34,8 @@ export interface FiguresByCode {
   };
   "framing-unknown": { surface: string; beyondMeasured: boolean };
   "framing-assumed": { surface: string; firstMm: number; spacingMm: number; from: string };
+  /** The opening lies over a line where two sheets of board meet. */
+  "joint-through-opening": { joint: "long" | "butt"; offCentreMm: number };
   /** A first mark that is usually struck to the near edge was given as a centre. */
   "edge-given-as-centre": { surface: string; givenMm: number; centreIfEdgeMm: number };
   "board-out-of-clamp-range": { boardMm: number; leastMm: number; mostMm: number };
@@ -68,6 +72,30 @@ export interface FiguresByCode {
   };
   /** A best place that stands in no file yet. */
   "computed-not-frozen": Record<never, never>;
+  /** The run loses more than is allowed. */
+  "cable-too-thin": {
+    size: ConductorSize;
+    lossDb: number;
+    limitDb: number;
+    lengthMm: number;
+    /** The thinnest at hand that would do; null where none does. */
+    enough: ConductorSize | null;
+  };
+  /** No allowed way leads from the equipment to it. */
+  "cable-without-way": Record<never, never>;
+  /** The bundle needs a larger hole than the member may have; the worst of its surface and kind. */
+  "bored-hole-too-large": {
+    member: MemberName;
+    /** How many members of that kind on that surface have such a hole. */
+    members: number;
+    cables: number;
+    holeMm: number;
+    mostMm: number;
+    /** What else can be done; null where nothing was found. */
+    another: OtherWay | null;
+  };
+  /** Bored only as its maker or an engineer says. */
+  "engineered-member-bored": { member: MemberName; members: number };
   "accept-matches-nothing": {
     accepted: string;
     speaker: string | null;
@@ -78,10 +106,30 @@ export interface FiguresByCode {
 
 export type Code = keyof FiguresByCode;
 
+export type OtherWay =
+  /** The same cables through several holes of the same member. */
+  | { readonly kind: "parted"; readonly holes: number; readonly eachMm: number; readonly apartMm: number }
+  /** Another way for all cables of the bundle, which bores no such member: how much longer the longest becomes. */
+  | { readonly kind: "route"; readonly longerMm: number };
+
+/** What a piece of framing is. */
+export type MemberKind =
+  | "joist"
+  | "stud"
+  | "bottom-plate"
+  | "top-plate"
+  | "end-stud"
+  | "blocking"
+  | "beam"
+  | "header"
+  | "rim"
+  | "sill"
+  | "opening-stud";
+
 /** Which member, as a person would count it. */
 export interface MemberName {
   readonly surface: string;
-  readonly kind: "joist" | "stud" | "bottom-plate" | "top-plate" | "end-stud" | "blocking";
+  readonly kind: MemberKind;
   readonly number: number;
 }
 

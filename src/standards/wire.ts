@@ -2,6 +2,11 @@
  * Copper conductors.
  */
 
+/** How thick one conductor is: by American wire gauge, or by its nominal cross-section. */
+export type ConductorSize =
+  | { readonly kind: "gauge"; readonly gauge: number }
+  | { readonly kind: "area"; readonly areaMm2: number };
+
 /** ASTM B258: diameter of a solid conductor in mm, 0.127 x 92^((36 - n) / 39). */
 export const awgDiameterMm = (gauge: number): number => 0.127 * 92 ** ((36 - gauge) / 39);
 

@@ -47,7 +47,7 @@ function answered(text: string) {
 const json = jobJson(answered(FILE));
 
 test("has the keys of the format and nothing unsaid", () => {
-  expect(Object.keys(json)).toEqual(["baymark", "file", "fingerprint", "speakers", "findings"]);
+  expect(Object.keys(json)).toEqual(["baymark", "file", "fingerprint", "speakers", "cabling", "findings"]);
   expect(json).toMatchObject({ baymark: 1, file: "small.yaml" });
   expect(json.fingerprint).toMatch(/^[0-9a-f]{64}$/u);
   for (const speaker of json.speakers) {
@@ -214,6 +214,7 @@ describe("a file that cannot be used", () => {
       baymark: 1,
       file: "none.yaml",
       fingerprint: null,
+      cabling: null,
       speakers: [],
       findings: [
         {

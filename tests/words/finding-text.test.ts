@@ -36,15 +36,17 @@ test("the fix names its walls", () => {
 /** A room in which every code but the ones about neighbours stands somewhere. */
 const MANY: Parts = {
   layout: "0+5+0",
+  board: { sheets: { ceiling: { from: "front", first: "100 mm", width: "200 mm" } } },
   framing: {
     left: null,
     front: { at: null, first: "577.5 mm", spacing: "600 mm" },
     ceiling: { at: ["600 mm", "1200 mm", "1800 mm"] },
+    right: { engineered: true },
   },
   surfaces: { front: { rated: true }, ceiling: { rated: true, enclosure: true } },
   obstructions: [{ name: "duct", on: "ceiling", at: { left: "1 m", front: "1.5 m" }, round: "200 mm" }],
   models: {
-    round: { weight: "9 kg", coverage: "60 deg" },
+    round: { weight: "9 kg", coverage: "60 deg", impedance: "4 ohm" },
     deep: {
       opening: { round: "100 mm" },
       flange: { round: "120 mm" },
@@ -54,6 +56,13 @@ const MANY: Parts = {
     },
   },
   seats: [{ name: "middle", at: { left: "2 m", front: "900 mm" }, ear: "1.2 m", reference: true }],
+  // WALL's wall is shut off over it, ACROSS is past studs on the equipment's wall, the bundle is thick and its wire thin.
+  equipment: { at: { right: "0", back: "1 m" }, up: "500 mm" },
+  labels: { stock: "letter-30", cable_diameter: "60 mm" },
+  cable: {
+    gauges: [24],
+    avoid: [{ on: "left", corner: { front: "0", up: "1.5 m" }, opposite: { back: "0", up: "1.8 m" } }],
+  },
   accept: [{ code: "opening-near-member", speaker: "FAR", why: "seen" }],
   speakers: [
     { id: "CUT", at: { left: "1 m", front: "700 mm" } },
@@ -68,6 +77,7 @@ const MANY: Parts = {
     { id: "TWIN", model: "tilted", at: { left: "2210 mm", front: "900 mm" } },
     { id: "BEST", channel: "U-030", at: "best", mirror: "WALL" },
     { id: "LOST", channel: "LFE1", at: "best" },
+    { id: "ACROSS", channel: "M-110", model: "upright", on: "right", at: { front: "3300 mm", up: "1 m" } },
   ],
 };
 

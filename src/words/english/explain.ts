@@ -76,6 +76,14 @@ export const explain: ExplainPages = {
     limit: "our own rule: only centres given one by one, under `at:`, count as measured.",
     fix: "before anything is cut measure the members beside each opening, write the centres under `at:` and print again.",
   },
+  "joint-through-opening": {
+    meaning: "two sheets of board meet inside the opening or at its edge",
+    matters:
+      "the board is weak there: the cut edge crumbles, the tape comes off, and clamps pull two sheets apart unevenly.",
+    limit:
+      "any joint that the opening's edge reaches, by the sheets' size and first joint that the file gives. Common practice, no source.",
+    fix: "move the opening off the joint, or hang the sheets so that no joint falls there.",
+  },
   "edge-given-as-centre": {
     meaning: "the first member is given by its centre, at a figure where its near edge usually is",
     matters:
@@ -169,6 +177,35 @@ export const explain: ExplainPages = {
       "whatever changes in the file may move it; paper that was printed before then shows another place than paper printed after.",
     limit: "our own rule: sheets of such positions are stamped COMPUTED, NOT FROZEN.",
     fix: "look at what `baymark place` prints; then let `baymark place --write` put the positions into the file, before anything is marked.",
+  },
+  "cable-too-thin": {
+    meaning: "the cable of a run has so much resistance that more than is allowed is lost in it",
+    matters:
+      "the loudspeaker plays softer than its partners, its frequency response follows its impedance, and the wire takes power that was meant for it.",
+    limit:
+      "the room file's `cable: { loss: ... }`; where nothing is said, 5 % of the load's impedance (0.42 dB), the figure of the widely printed tables. Resistance: ASTM B258 for gauges, IEC 60228 class 5 maxima for cross-sections, copper's temperature coefficient of IEC 60028; the load is the model's `minimum_impedance`, else its `impedance`.",
+    fix: "take a thicker cable, a shorter way, or four conductors with `wiring: doubled`; or allow more loss.",
+  },
+  "cable-without-way": {
+    meaning: "everything that cable may lie in between the equipment and the loudspeaker is shut off",
+    matters: "without a way there is neither length nor gauge, and on site somebody finds one by guess.",
+    limit:
+      "our own rule: cable goes up stud bays, across or along joists, with square turns, round obstructions with their `keep` distance, round `avoid` areas and round other openings.",
+    fix: "correct the obstruction or the `avoid` area that shuts it off, or say how deep behind the face it starts (`behind`), since cable passes in front of what starts deep enough.",
+  },
+  "bored-hole-too-large": {
+    meaning: "the cables that pass a joist or a stud together need a larger hole than the code allows in it",
+    matters: "a member that is bored too far carries less, and an inspector has it replaced.",
+    limit:
+      "International Residential Code, editions to 2021. Joists (R502.8.1, R802.7.1): a third of the depth, and 2 in of wood over, under and between holes. Studs (R602.6): 40 % of the width in walls that stand outside or carry, 60 % in others (`bearing: false`), the edge 5/8 in from the stud's. The hole is the one that the bundle fills to 53, 31 or 40 % (one, two or more cables; NEC Chapter 9, Table 1, from memory), up to the next 1/8 in. The local code and the authority having jurisdiction prevail.",
+    fix: "part the bundle over several holes as the finding says, give the cable's measured diameter (`labels: { cable_diameter: ... }`), or lead it another way with `via` and `avoid`.",
+  },
+  "engineered-member-bored": {
+    meaning: "the way passes through an I-joist, a truss, a laminated member, a beam or a header",
+    matters: "such a member carries by its form; a hole in the wrong place can break it.",
+    limit:
+      "International Residential Code R502.8.2 and R802.7.2: no cut, notch or hole but by the maker's rules or an engineer's. This tool knows none of these and never calls such a hole allowed.",
+    fix: "look the hole up in the maker's table and accept the warning with what it says as the reason, or lead the cable along the members with `via` and `avoid`.",
   },
   "accept-matches-nothing": {
     meaning: "an entry under `accept` speaks of a finding that does not stand, or that cannot be accepted",

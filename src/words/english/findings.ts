@@ -1,5 +1,7 @@
-import type { MemberName } from "../../findings/finding.js";
+import type { MemberName, OtherWay } from "../../findings/finding.js";
+import type { Measure } from "../measure.js";
 import type { Phrases, WrittenTape } from "../phrases.js";
+import { cabling } from "./cabling.js";
 import { frame } from "./frame.js";
 
 const MEMBERS: Readonly<Record<MemberName["kind"], string>> = {
@@ -9,6 +11,11 @@ const MEMBERS: Readonly<Record<MemberName["kind"], string>> = {
   "top-plate": "top plate",
   "end-stud": "end stud",
   blocking: "blocking",
+  beam: "beam",
+  header: "header",
+  rim: "rim",
+  sill: "sill",
+  "opening-stud": "stud beside the door or window",
 };
 
 const member = ({ kind, number }: MemberName): string => `${MEMBERS[kind]} ${number}`;
@@ -52,6 +59,8 @@ const phrase: Phrases = {
       : `the framing of the ${frame.surface(unknown.surface)} is unknown: find and measure it before anything is cut`,
   "framing-assumed": (assumed, measure) =>
     `${frame.surface(assumed.surface)}: framing is assumed, not measured: first centre ${measure.length(assumed.firstMm)} from ${frame.wall(assumed.from)}, then every ${measure.length(assumed.spacingMm)}`,
+  "joint-through-opening": (through, measure) =>
+    `the opening lies over a joint of the board (${through.joint === "long" ? "between the long sides of two sheets" : "between the ends of two sheets"}), ${measure.length(through.offCentreMm)} from its centre`,
   "edge-given-as-centre": (edge, measure) =>
     `${frame.surface(edge.surface)}: the first centre is given as ${measure.length(edge.givenMm)}, which is where the near edge usually is; its centre would be ${measure.length(edge.centreIfEdgeMm)}`,
   "board-out-of-clamp-range": (board, measure) =>
@@ -97,11 +106,31 @@ const phrase: Phrases = {
   },
   "computed-not-frozen": () =>
     "position computed, not frozen: it may move with whatever changes in the file; `baymark place --write` writes it there",
+  "cable-too-thin": (thin, measure) => {
+    const enough = thin.enough === null ? "none at hand does" : `${cabling.size(thin.enough)} would do`;
+    return `${cabling.size(thin.size)} loses ${thin.lossDb.toFixed(2)} dB over ${measure.length(thin.lengthMm)}; ${thin.limitDb.toFixed(2)} dB is allowed: ${enough}`;
+  },
+  "cable-without-way": () =>
+    "no way for its cable: everything between the equipment and it is shut off; name points under `via`, or clear the way",
+  "bored-hole-too-large": (hole, measure) => {
+    const [is, most] = measure.lengths(hole.holeMm, hole.mostMm);
+    const allowed = hole.mostMm > 0 ? `${most} is the most` : "it may have none";
+    return `${frame.surface(hole.member.surface)}: ${cabling.cables(hole.cables)} through ${member(hole.member)} take a hole of ${is}, and ${allowed}${cabling.alike(hole.members)}. ${otherWay(hole.another, measure)}`;
+  },
+  "engineered-member-bored": (hole) =>
+    `${frame.surface(hole.member.surface)}: cable passes through ${member(hole.member)}, which is not bored but as its maker or an engineer says${cabling.alike(hole.members)}`,
   "accept-matches-nothing": (accept) =>
     accept.because === "not-a-warning"
       ? `\`accept: ${accept.accepted}\` changes nothing: only a warning can be accepted, and this is none`
       : `\`accept: ${accept.accepted}\` changes nothing: there is no such finding`,
 };
+
+function otherWay(another: OtherWay | null, measure: Measure): string {
+  if (another === null) return "No other way was found: lead the cable elsewhere with `via`";
+  return another.kind === "parted"
+    ? `Instead: ${another.holes} holes of ${measure.length(another.eachMm)}, ${measure.length(another.apartMm)} apart at least`
+    : `Instead: another way that bores none of them, at most ${measure.length(another.longerMm)} longer`;
+}
 
 const tape = ({ length, from }: WrittenTape): string => `${length} from ${frame.wall(from)}`;
 

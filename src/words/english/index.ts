@@ -1,3 +1,4 @@
+import { cabling } from "./cabling.js";
 import { commands } from "./commands.js";
 import { complaints } from "./complaints.js";
 import { cover } from "./cover.js";
@@ -29,6 +30,7 @@ export const english = {
   template,
   strips,
   schedules,
+  cabling,
   labels,
   listening,
   placing,

@@ -22,6 +22,7 @@ const reason: Readonly<Record<Code, string>> = {
   "openings-too-close": "too near another opening",
   "framing-unknown": "framing not known",
   "framing-assumed": "framing assumed",
+  "joint-through-opening": "a joint of the board runs through it",
   "edge-given-as-centre": "edge given as centre",
   "board-out-of-clamp-range": "clamps do not hold this board",
   "aim-undefined": "aim not defined",
@@ -35,6 +36,10 @@ const reason: Readonly<Record<Code, string>> = {
   "not-placed-yet": "no position yet",
   "pair-not-matched": "pair not matched",
   "computed-not-frozen": "computed, not frozen",
+  "cable-too-thin": "cable too thin",
+  "cable-without-way": "no way for its cable",
+  "bored-hole-too-large": "bored hole too large",
+  "engineered-member-bored": "engineered member bored",
   "accept-matches-nothing": "nothing accepted",
 };
 
@@ -101,6 +106,8 @@ export const marking = {
     look: "4 LOOK before cutting: open a small hole, look and feel for cable, pipe and duct. NEVER cut, notch or bore a joist, stud, plate or truss: meet one, STOP.",
     cut: (tolerance: string) =>
       `5 CUT on the waste side, inside the line; its middle is the finished edge. Size ${tolerance}. Eyes, dust, ladder.`,
+    engineered:
+      "ENGINEERED members (I-joists, trusses): never cut, notch or bore one; only its maker says what is allowed.",
     rated: "RATED SURFACE: no opening without its listed enclosure. The local code prevails.",
     support: "Heavy overhead: a second support to the framing.",
     insulation: (kind: string) =>
@@ -116,6 +123,7 @@ export const marking = {
     assumed: "framing, ASSUMED",
     keep: "keep-off",
     behind: "behind the board",
+    joint: "joint of the board",
     brackets: "Figures in ( ) only check. Running figures count from 0.",
   },
   moreInTable: (count: number) =>

@@ -74,6 +74,14 @@ export const explain: typeof english = {
     limit: "regla nuestra: solo cuentan como medidos los centros dados uno por uno, en `at:`.",
     fix: "antes de cortar mida las piezas junto a cada hoyo, escriba los centros en `at:` e imprima otra vez.",
   },
+  "joint-through-opening": {
+    meaning: "dos hojas de tablaroca se juntan dentro del hoyo o en su orilla",
+    matters:
+      "ahí la tablaroca es débil: la orilla se desmorona, la cinta se despega y las grapas jalan disparejo las dos hojas.",
+    limit:
+      "toda junta que alcance la orilla del hoyo, según la medida de las hojas y la primera junta que da el archivo. Práctica común, sin fuente.",
+    fix: "mueva el hoyo fuera de la junta, o ponga las hojas de modo que ninguna junta caiga ahí.",
+  },
   "edge-given-as-centre": {
     meaning: "la primera pieza se da por su centro, con una medida donde suele estar su borde cercano",
     matters:
@@ -167,6 +175,36 @@ export const explain: typeof english = {
       "lo que cambie en el archivo puede moverla; el papel impreso antes muestra otro lugar que el impreso después.",
     limit: "regla nuestra: las hojas de esas posiciones llevan el sello CALCULADO, NO FIJO.",
     fix: "mire lo que muestra `baymark place`; luego `baymark place --write` escribe las posiciones en el archivo, antes de marcar nada.",
+  },
+  "cable-too-thin": {
+    meaning: "el cable de un tendido tiene tanta resistencia que en él se pierde más de lo permitido",
+    matters:
+      "la bocina suena más bajo que sus compañeras, su respuesta sigue a su impedancia, y el alambre se queda con potencia que era para ella.",
+    limit:
+      "lo que dice `cable: { loss: ... }`; si no se dice nada, 5 % de la impedancia de la carga (0.42 dB), la cifra de las tablas que todos imprimen. Resistencia: ASTM B258 para calibres, máximos de IEC 60228 clase 5 para secciones, coeficiente de temperatura del cobre de IEC 60028; la carga es la `minimum_impedance` del modelo, o su `impedance`.",
+    fix: "use un cable más grueso, un camino más corto, o cuatro conductores con `wiring: doubled`; o permita más pérdida.",
+  },
+  "cable-without-way": {
+    meaning: "todo por donde el cable puede ir entre el equipo y la bocina está cerrado",
+    matters: "sin camino no hay longitud ni calibre, y en la obra alguien lo adivina.",
+    limit:
+      "regla nuestra: el cable sube entre montantes, cruza o sigue las viguetas, da vueltas a escuadra, rodea los obstáculos con su distancia `keep`, las zonas `avoid` y los hoyos de otras bocinas.",
+    fix: "corrija el obstáculo o la zona `avoid` que lo cierra, o diga a qué profundidad empieza (`behind`), pues el cable pasa por delante de lo que empieza bastante atrás.",
+  },
+  "bored-hole-too-large": {
+    meaning:
+      "los cables que pasan juntos por una vigueta o un montante piden un barreno mayor que el que permite el código",
+    matters: "una pieza perforada de más carga menos, y un inspector la manda cambiar.",
+    limit:
+      "International Residential Code, ediciones hasta 2021. Viguetas (R502.8.1, R802.7.1): un tercio del peralte, y 2 in de madera arriba, abajo y entre barrenos. Montantes (R602.6): 40 % del ancho en paredes exteriores o de carga, 60 % en otras (`bearing: false`), con el borde a 5/8 in del borde del montante. El barreno es el que el grupo llena al 53, 31 o 40 % (uno, dos o más cables; NEC capítulo 9, tabla 1, de memoria), al siguiente 1/8 in. Mandan el código local y la autoridad competente.",
+    fix: "reparta el grupo en varios barrenos como dice el aviso, dé el diámetro medido del cable (`labels: { cable_diameter: ... }`), o llévelo por otro lado con `via` y `avoid`.",
+  },
+  "engineered-member-bored": {
+    meaning: "el camino pasa por una vigueta I, una armadura, una pieza laminada, una viga o un cargador",
+    matters: "una pieza así carga por su forma; un barreno en mal lugar puede romperla.",
+    limit:
+      "International Residential Code R502.8.2 y R802.7.2: ningún corte, muesca ni barreno salvo por las reglas del fabricante o de un ingeniero. Esta herramienta no las conoce y nunca da por permitido un barreno así.",
+    fix: "busque el barreno en la tabla del fabricante y acepte el aviso con lo que ella diga como razón, o lleve el cable a lo largo de las piezas con `via` y `avoid`.",
   },
   "accept-matches-nothing": {
     meaning: "una línea en `accept` habla de un hallazgo que no existe o que no se puede aceptar",

@@ -1,6 +1,8 @@
-import type { MemberName } from "../../findings/finding.js";
+import type { MemberName, OtherWay } from "../../findings/finding.js";
 import type { findings as english } from "../english/findings.js";
+import type { Measure } from "../measure.js";
 import type { Phrases, WrittenTape } from "../phrases.js";
+import { cabling } from "./cabling.js";
 import { frame } from "./frame.js";
 
 const MEMBERS: Readonly<Record<MemberName["kind"], string>> = {
@@ -10,6 +12,11 @@ const MEMBERS: Readonly<Record<MemberName["kind"], string>> = {
   "top-plate": "solera superior",
   "end-stud": "montante de extremo",
   blocking: "bloque",
+  beam: "viga",
+  header: "cargador",
+  rim: "viga de borde",
+  sill: "solera de ventana",
+  "opening-stud": "montante junto a la puerta o ventana",
 };
 
 const member = ({ kind, number }: MemberName): string => `${MEMBERS[kind]} ${number}`;
@@ -57,6 +64,8 @@ const phrase: Phrases = {
       : `no se conoce la estructura (${frame.surface(unknown.surface)}): búsquela y mídala antes de cortar`,
   "framing-assumed": (assumed, measure) =>
     `${frame.surface(assumed.surface)}: estructura supuesta, no medida: primer centro a ${measure.length(assumed.firstMm)} desde ${frame.wall(assumed.from)}, luego cada ${measure.length(assumed.spacingMm)}`,
+  "joint-through-opening": (through, measure) =>
+    `el hoyo cae sobre una junta de la tablaroca (${through.joint === "long" ? "entre los lados largos de dos hojas" : "entre las puntas de dos hojas"}), a ${measure.length(through.offCentreMm)} de su centro`,
   "edge-given-as-centre": (edge, measure) =>
     `${frame.surface(edge.surface)}: el primer centro se dio como ${measure.length(edge.givenMm)}, donde suele estar el borde cercano; su centro sería ${measure.length(edge.centreIfEdgeMm)}`,
   "board-out-of-clamp-range": (board, measure) =>
@@ -103,11 +112,31 @@ const phrase: Phrases = {
   },
   "computed-not-frozen": () =>
     "posición calculada, no fija: puede moverse con lo que cambie en el archivo; `baymark place --write` la escribe en él",
+  "cable-too-thin": (thin, measure) => {
+    const enough = thin.enough === null ? "ninguno a la mano basta" : `${cabling.size(thin.enough)} bastaría`;
+    return `${cabling.size(thin.size)} pierde ${thin.lossDb.toFixed(2)} dB en ${measure.length(thin.lengthMm)}; se permite ${thin.limitDb.toFixed(2)} dB: ${enough}`;
+  },
+  "cable-without-way": () =>
+    "no hay camino para su cable: todo está cerrado entre el equipo y ella; nombre puntos en `via`, o libere el camino",
+  "bored-hole-too-large": (hole, measure) => {
+    const [is, most] = measure.lengths(hole.holeMm, hole.mostMm);
+    const allowed = hole.mostMm > 0 ? `lo más es ${most}` : "no puede tener ninguno";
+    return `${frame.surface(hole.member.surface)}: ${cabling.cables(hole.cables)} por ${member(hole.member)} piden un barreno de ${is}, y ${allowed}${cabling.alike(hole.members)}. ${otherWay(hole.another, measure)}`;
+  },
+  "engineered-member-bored": (hole) =>
+    `${frame.surface(hole.member.surface)}: el cable pasa por ${member(hole.member)}, que no se perfora salvo como digan su fabricante o un ingeniero${cabling.alike(hole.members)}`,
   "accept-matches-nothing": (accept) =>
     accept.because === "not-a-warning"
       ? `\`accept: ${accept.accepted}\` no cambia nada: solo se puede aceptar un aviso, y este no lo es`
       : `\`accept: ${accept.accepted}\` no cambia nada: no hay tal hallazgo`,
 };
+
+function otherWay(another: OtherWay | null, measure: Measure): string {
+  if (another === null) return "No se halló otro camino: lleve el cable por otro lado con `via`";
+  return another.kind === "parted"
+    ? `En su lugar: ${another.holes} barrenos de ${measure.length(another.eachMm)}, separados ${measure.length(another.apartMm)} o más`
+    : `En su lugar: otro camino que no perfora ninguna, a lo más ${measure.length(another.longerMm)} más largo`;
+}
 
 const tape = ({ length, from }: WrittenTape): string => `${length} desde ${frame.wall(from)}`;
 

@@ -1,4 +1,5 @@
 import type { english } from "../english/index.js";
+import { cabling } from "./cabling.js";
 import { commands } from "./commands.js";
 import { complaints } from "./complaints.js";
 import { cover } from "./cover.js";
@@ -30,6 +31,7 @@ export const spanish: typeof english = {
   template,
   strips,
   schedules,
+  cabling,
   labels,
   listening,
   placing,

@@ -27,6 +27,7 @@ const reason: Readonly<Record<Code, string>> = {
   "openings-too-close": "muy cerca de otro hoyo",
   "framing-unknown": "estructura desconocida",
   "framing-assumed": "estructura supuesta",
+  "joint-through-opening": "una junta de la tablaroca lo cruza",
   "edge-given-as-centre": "orilla dada como centro",
   "board-out-of-clamp-range": "las grapas no sujetan esta tablaroca",
   "aim-undefined": "sin dirección",
@@ -40,6 +41,10 @@ const reason: Readonly<Record<Code, string>> = {
   "not-placed-yet": "sin posición",
   "pair-not-matched": "el par no se corresponde",
   "computed-not-frozen": "calculado, no fijo",
+  "cable-too-thin": "cable muy delgado",
+  "cable-without-way": "sin camino para su cable",
+  "bored-hole-too-large": "barreno muy grande",
+  "engineered-member-bored": "pieza de ingeniería perforada",
   "accept-matches-nothing": "nada aceptado",
 };
 
@@ -105,6 +110,8 @@ export const marking: typeof english = {
     look: "4 MIRE antes de cortar: abra un hoyo pequeño, mire y toque: ¿cable, tubo, ducto? NUNCA corte, rebaje ni perfore vigueta, montante, solera o armadura: si toca una, ALTO.",
     cut: (tolerance) =>
       `5 CORTE del lado del desecho, por dentro de la línea; su mitad es el borde terminado. Medida ${tolerance}. Ojos, polvo, escalera.`,
+    engineered:
+      "Piezas DE INGENIERÍA (viguetas I, armaduras): nunca las corte, rebaje ni perfore; solo su fabricante dice qué se permite.",
     rated: "RESISTENTE AL FUEGO: ningún hoyo sin su caja certificada. Manda el código local.",
     support: "Pesado arriba: un segundo soporte a la estructura.",
     insulation: (kind) => `Aislamiento detrás: ${kind}. Sepárelo de la bocina como diga su fabricante.`,
@@ -119,6 +126,7 @@ export const marking: typeof english = {
     assumed: "estructura, SUPUESTA",
     keep: "no acercarse",
     behind: "detrás de la tablaroca",
+    joint: "junta de la tablaroca",
     brackets: "Las cifras en ( ) solo verifican. Las cifras corridas cuentan desde 0.",
   },
   moreInTable: (count) =>

@@ -1,0 +1,69 @@
+import type { MemberName } from "../../findings/finding.js";
+import type { ConductorSize } from "../../standards/wire.js";
+import type { WrittenLeg } from "../way.js";
+import { frame } from "./frame.js";
+
+/** Words about cable: findings, the report, the cable schedule and the cable plan. */
+export const cabling = {
+  /** `AWG 14` or `2.5 mm²`. */
+  size: (size: ConductorSize) => (size.kind === "gauge" ? `AWG ${size.gauge}` : `${size.areaMm2} mm²`),
+  cables: (count: number) => (count === 1 ? "1 cable" : `${count} cables`),
+  /** Behind the worst of several. */
+  alike: (members: number) => (members === 1 ? "" : ` (${members} members alike)`),
+  report: {
+    title: "Cable",
+    none: "no equipment is given, so no way is computed",
+    columns: {
+      speaker: "speaker",
+      cut: "cut to",
+      size: "size",
+      loss: "loss",
+      load: "of load",
+      damping: "damping",
+      bored: "bored",
+      way: "way",
+    },
+    totals: (size: string, runs: number, length: string, spools: string) =>
+      `${size}: ${runs === 1 ? "1 run" : `${runs} runs`}, ${length}; ${spools}`,
+    spools: (count: number, length: string) =>
+      count === 1 ? `1 spool of ${length}` : `${count} spools of ${length}`,
+    tooLong: (speaker: string, length: string) => `${speaker}: ${length} is longer than any spool`,
+    given: "given",
+    unknown: "not known",
+  },
+  /** The way from the equipment, leg by leg. */
+  way: (legs: readonly WrittenLeg[]) => legs.map(legSaid).join("; "),
+  bored: (count: number) => (count === 1 ? "1 hole" : `${count} holes`),
+};
+
+const MEMBERS: Readonly<Record<MemberName["kind"], readonly [one: string, many: string]>> = {
+  joist: ["joist", "joists"],
+  stud: ["stud", "studs"],
+  "bottom-plate": ["bottom plate", "bottom plates"],
+  "top-plate": ["top plate", "top plates"],
+  "end-stud": ["end stud", "end studs"],
+  blocking: ["block", "blocks"],
+  beam: ["beam", "beams"],
+  header: ["header", "headers"],
+  rim: ["rim", "rims"],
+  sill: ["sill", "sills"],
+  "opening-stud": ["stud beside an opening", "studs beside an opening"],
+};
+
+const BETWEEN = { joist: "joists", stud: "studs" };
+
+const DIRECTIONS: Readonly<Record<string, string>> = { ceiling: "up", floor: "down" };
+
+function legSaid({ surface, toward, length, crossed, between, isOver, unmeasured }: WrittenLeg): string {
+  const parts = [
+    `${frame.surface(surface)} ${DIRECTIONS[toward] ?? `toward ${frame.wall(toward)}`} ${length}`,
+    ...(between === null ? [] : [`between ${BETWEEN[between.kind]} ${between.numbers.join(" and ")}`]),
+    ...(crossed.length === 0 ? [] : [`through ${crossed.map(counted).join(" and ")}`]),
+    ...(isOver ? ["over the joists"] : []),
+    ...(unmeasured ? ["through framing that nobody has measured"] : []),
+  ];
+  return parts.join(", ");
+}
+
+const counted = ({ kind, count }: WrittenLeg["crossed"][number]): string =>
+  `${count} ${MEMBERS[kind][count === 1 ? 0 : 1]}`;

@@ -1,0 +1,17 @@
+import type { MemberName } from "../findings/finding.js";
+
+/** One straight length of a cable's way; lengths are already written. */
+export interface WrittenLeg {
+  readonly surface: string;
+  /** A wall's name, "floor" or "ceiling". */
+  readonly toward: string;
+  readonly length: string;
+  /** Members that it passes through, by kind. */
+  readonly crossed: readonly { readonly kind: MemberName["kind"]; readonly count: number }[];
+  /** Numbers of the joists or studs at both sides, where it goes along them and both are there. */
+  readonly between: { readonly kind: "joist" | "stud"; readonly numbers: readonly [number, number] } | null;
+  /** Over the joists of an open attic, where nothing is bored. */
+  readonly isOver: boolean;
+  /** Through framing that nobody has measured. */
+  readonly unmeasured: boolean;
+}
