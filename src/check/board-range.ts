@@ -5,7 +5,7 @@ import { about, type Subject } from "./subject.js";
 /** Board thinner or thicker than the loudspeaker's clamps hold. */
 export function boardRange(subject: Subject): Finding[] {
   const { boardRangeMm } = subject.speaker.model;
-  const { boardMm } = subject.surface;
+  const boardMm = subject.surface.layersMm.reduce((sum, mm) => sum + mm, 0);
   if (boardRangeMm === null) return [];
   const [leastMm, mostMm] = boardRangeMm;
   if (boardMm >= leastMm - EPSILON_MM && boardMm <= mostMm + EPSILON_MM) return [];

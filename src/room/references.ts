@@ -136,7 +136,8 @@ function placeProblems(tree: Tree): readonly Problem[] {
       aimProblems(tree, ["speakers", index, "aim"], { plan, anywhere }),
     ),
     ...tapeProblems(tree, ["equipment", "at"], plan),
-    ...["framing", "surfaces"].flatMap((block) => keyProblems(tree, block)),
+    ...[["framing"], ["surfaces"], ["board", "sheets"]].flatMap((block) => keyProblems(tree, block)),
+    ...sheetProblems(tree, plan),
     ...keysAt(tree, ["framing"]).flatMap((surface) => {
       const path = ["framing", surface, "from"];
       return lookUp(textAt(tree, path), path, { of: "wall", choices: plan });
@@ -151,16 +152,29 @@ function surfaceProblems(tree: Tree, list: string): readonly Problem[] {
   });
 }
 
+/** Walls that joints of board are measured from. */
+function sheetProblems(tree: Tree, plan: readonly string[]): readonly Problem[] {
+  return keysAt(tree, ["board", "sheets"]).flatMap((surface) => {
+    const path: Path = ["board", "sheets", surface];
+    const find = (at: Path, choices: readonly string[]) =>
+      lookUp(textAt(tree, at), at, { of: "wall", choices });
+    return [
+      ...find([...path, "from"], [...plan, "floor"]),
+      ...find([...path, "ends", "from"], [...plan, "floor"]),
+    ];
+  });
+}
+
 /** Keys of a block that is by surface. A key that is already there is not the one that was meant. */
-function keyProblems(tree: Tree, block: string): readonly Problem[] {
+function keyProblems(tree: Tree, block: Path): readonly Problem[] {
   const choices = surfaceNames(tree);
-  const keys = keysAt(tree, [block]);
+  const keys = keysAt(tree, block);
   return keys
     .filter((key) => !choices.includes(key))
     .map((key): Problem => {
       const absent = choices.filter((choice) => !keys.includes(choice));
       const figures = { key: shown(key), suggestion: suggest(key, absent), choices };
-      return { code: "unknown-key", path: [block, key], at: "key", figures };
+      return { code: "unknown-key", path: [...block, key], at: "key", figures };
     });
 }
 

@@ -3,11 +3,13 @@ import { USUAL_CLEARANCE_MM } from "../standards/framing-practice.js";
 import { USUAL_LINE_DEG, USUAL_TOLERANCE_DEG } from "../standards/house-limits.js";
 import { REFERENCE_HEADROOM_DB, REFERENCE_LEVEL_DB, USUAL_TEMPERATURE_C } from "../standards/sound.js";
 import { avoidOf } from "./resolve/cabling.js";
-import { framingOf } from "./resolve/framing.js";
+import { entryOf, framingOf } from "./resolve/framing.js";
+import { jointsOf } from "./resolve/joints.js";
 import { labelStockOf } from "./resolve/labels.js";
 import { modelsOf } from "./resolve/models.js";
 import { withoutMainCeiling } from "./resolve/no-main-ceiling.js";
 import { obstructionOf } from "./resolve/obstructions.js";
+import { doorsIn } from "./resolve/pieces.js";
 import { all, andThen, type Resolved, refused, resolved, together } from "./resolve/resolved.js";
 import { referenceOf, seatsOf } from "./resolve/seats.js";
 import { type Shell, shellOf } from "./resolve/shell.js";
@@ -66,8 +68,9 @@ function surfacesOf(
   const surfaces = all(
     bare.map((surface) => {
       const parts = together({
-        framing: framingOf(surface, file, shell.measuredTo),
+        framing: framingOf(surface, file, shell),
         obstructions: obstructionsOn(surface, file, shell),
+        joints: jointsOf(surface, file, shell.measuredTo),
       });
       return andThen(parts, (found): Surface => ({ ...surface, ...found }));
     }),
@@ -92,7 +95,9 @@ function obstructionsOn(
 ): Resolved<readonly Obstruction[]> {
   const entries = (file.obstructions ?? []).map((entry, index) => ({ entry, path: ["obstructions", index] }));
   const here = entries.filter(({ entry }) => entry.on === surface.name);
-  return all(here.map(({ entry, path }) => obstructionOf(entry, { surface, shell, path })));
+  const told = all(here.map(({ entry, path }) => obstructionOf(entry, { surface, shell, path })));
+  const doors = doorsIn(entryOf(surface.name, file), { surface, shell, path: ["framing", surface.name] });
+  return andThen(told, (obstructions) => [...obstructions, ...doors]);
 }
 
 function equipmentOf({ equipment }: RoomFile, shell: Shell): Resolved<Room["equipment"]> {

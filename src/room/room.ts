@@ -1,3 +1,4 @@
+import type { MemberKind } from "../findings/finding.js";
 import { InternalError } from "../findings/internal-error.js";
 import type { Frame } from "../geometry/frame.js";
 import type { Area, Polygon, Shape } from "../geometry/shape.js";
@@ -27,7 +28,7 @@ export interface Tape {
 export interface Member {
   /** Counted from the wall that the framing is measured from, 1 first; structure that does not repeat counts apart. */
   readonly number: number;
-  readonly kind: "joist" | "stud" | "bottom-plate" | "top-plate" | "end-stud" | "blocking";
+  readonly kind: MemberKind;
   readonly from: SurfacePoint;
   readonly to: SurfacePoint;
   readonly widthMm: number;
@@ -97,6 +98,13 @@ export interface Edge {
   readonly slantMm: number;
 }
 
+/** A line along which two sheets of board meet: beside each other, or end to end. */
+export interface Joint {
+  readonly kind: "long" | "butt";
+  readonly from: SurfacePoint;
+  readonly to: SurfacePoint;
+}
+
 /** Something that lies in a surface and is not of it, as a tray in a ceiling; its edges the other way round. */
 export interface Void {
   readonly name: string;
@@ -114,7 +122,12 @@ export interface Surface {
   /** The outline between finished faces. */
   readonly finished: Polygon;
   readonly voids: readonly Void[];
+  /** From the framing face to the finished face: all layers of board, and strapping where there is some. */
   readonly boardMm: number;
+  /** The layers of board alone. */
+  readonly layersMm: readonly number[];
+  /** Where sheets of board meet, if the file tells. */
+  readonly joints: readonly Joint[];
   readonly framing: Framing;
   readonly obstructions: readonly Obstruction[];
   readonly rated: boolean;

@@ -27,3 +27,6 @@ export const USUAL_CLAMP_RANGE_MM: readonly [number, number] = [inchesInMm(0.375
 
 /** Gap from an opening to a member that installers advise where clamps swing: 1 in. */
 export const ADVISED_GAP_MM = inchesInMm(1);
+
+/** Studs on each side of a door or a window: one king, full height, and one jack under the header. */
+export const USUAL_OPENING_STUDS = 2;

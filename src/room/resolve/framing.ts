@@ -1,18 +1,20 @@
 import type { Problem } from "../../findings/complaint.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { Polygon } from "../../geometry/shape.js";
-import type { Edge, Faces, Framing, Layout, Member, Path } from "../room.js";
+import type { Edge, Framing, Layout, Member, Path } from "../room.js";
 import type { FramingFile } from "../schema/framing.js";
 import type { RoomFile } from "../schema.js";
 import { centresOf } from "./centres.js";
 import { asFound, type Centre } from "./found.js";
-import { andThen, type Resolved, refused, resolved } from "./resolved.js";
+import { piecesOf, type RoughOpening, rimsOf, roughOpeningsOf, withoutOpenings } from "./pieces.js";
+import { andThen, type Resolved, refused, resolved, together } from "./resolved.js";
+import type { Shell } from "./shell.js";
 import { behind, beyond, pointIn, type Strip, stretchesOf, stripOf } from "./strip.js";
-import { structureOf } from "./structure.js";
+import { type Structure, structureOf } from "./structure.js";
 import type { BareSurface } from "./surfaces.js";
 
 /** The framing of a surface as the file tells it; unknown where it says nothing. */
-export function framingOf(surface: BareSurface, file: RoomFile, faces: Faces): Resolved<Framing> {
+export function framingOf(surface: BareSurface, file: RoomFile, shell: Shell): Resolved<Framing> {
   const entry = entryOf(surface.name, file);
   if (entry === undefined) return resolved({ kind: "unknown" });
   const path: Path = ["framing", surface.name];
@@ -21,17 +23,43 @@ export function framingOf(surface: BareSurface, file: RoomFile, faces: Faces): R
   const edge = edgesToMeasureFrom(surface, entry).find(({ along }) => along === entry.from);
   if (edge === undefined) return refused(wrongFrom(surface, entry, path));
   const strip = stripOf(surface, edge);
-  const shiftMm = faces === "finish" ? edge.boardMm : 0;
+  const shiftMm = shell.measuredTo === "finish" ? edge.boardMm : 0;
   const options = { strip, shiftMm, path };
   const laid = centresOf(entry, options);
   const found = laid.ok ? asFound(entry, laid.value, options) : laid;
-  return andThen(found, (centres) => known(entry, strip, { centres, surface }));
+  const structure = structureOf(entry, { surface, strip });
+  const place = { surface, shell, path };
+  const parts = together({
+    centres: found,
+    pieces: piecesOf(entry, place),
+    openings: roughOpeningsOf(entry, { ...place, strip, structure }),
+    doubled: doubledOf(entry, found.ok ? found.value.length : null, path),
+  });
+  return andThen(parts, (value) => known(entry, strip, { ...value, structure, surface }));
+}
+
+/** Numbers of members that are two side by side; each is there. */
+function doubledOf(entry: FramingFile, count: number | null, path: Path): Resolved<readonly number[]> {
+  const numbers = entry.doubled ?? [];
+  const problems = numbers.flatMap((number, index): readonly Problem[] =>
+    count === null || number <= count
+      ? []
+      : [
+          {
+            code: "found-no-member",
+            path: [...path, "doubled", index],
+            at: "value",
+            figures: { number, count },
+          },
+        ],
+  );
+  return problems.length > 0 ? refused(...problems) : resolved(numbers);
 }
 
 /** Keys that belong to the other kind of surface, and the one that a ceiling wants. */
 function strayKeys(entry: FramingFile, { kind }: BareSurface, path: Path): readonly Problem[] {
-  const wallKeys = ["plates", "end_studs"].filter((key) => key in entry);
-  const stray = kind === "wall" ? ("run" in entry ? ["run"] : []) : wallKeys;
+  const others = kind === "wall" ? ["run", "rims"] : ["plates", "end_studs", "bearing", "openings"];
+  const stray = others.filter((key) => key in entry);
   const choices = Object.keys(entry).filter((key) => !stray.includes(key));
   const unknown = stray.map(
     (key): Problem => ({
@@ -45,7 +73,7 @@ function strayKeys(entry: FramingFile, { kind }: BareSurface, path: Path): reado
   return [...unknown, { code: "missing-key", path: [...path, "run"], at: "value", figures: { key: "run" } }];
 }
 
-const entryOf = (name: string, { framing }: RoomFile): FramingFile | undefined =>
+export const entryOf = (name: string, { framing }: RoomFile): FramingFile | undefined =>
   Object.entries(framing ?? {}).find(([surface]) => surface === name)?.[1];
 
 /** Walls that the members can be measured from: the edges that they run along. */
@@ -68,12 +96,16 @@ interface Parts {
   /** From the framing face of the wall that is measured from, ascending. */
   readonly centres: readonly Centre[];
   readonly surface: BareSurface;
+  readonly structure: Structure;
+  readonly pieces: readonly Member[];
+  readonly openings: readonly RoughOpening[];
+  readonly doubled: readonly number[];
 }
 
-function known(entry: FramingFile, strip: Strip, { centres, surface }: Parts): Framing {
+function known(entry: FramingFile, strip: Strip, parts: Parts): Framing {
+  const { centres, surface, structure, pieces, openings, doubled } = parts;
   const { widthMm, depthMm } = entry.member;
   const basis = centres.every(({ basis }) => basis === "measured") ? "measured" : "assumed";
-  const structure = structureOf(entry, { surface, strip });
   const members = centres.flatMap((centre, index) =>
     stretchesOf(strip, { fromMm: centre.mm, widthMm }, structure.clear).map(
       ([low, high]): Member => ({
@@ -81,19 +113,27 @@ function known(entry: FramingFile, strip: Strip, { centres, surface }: Parts): F
         kind: surface.kind === "ceiling" ? "joist" : "stud",
         from: pointIn(strip, centre.mm, low),
         to: pointIn(strip, centre.mm, high),
-        widthMm,
+        widthMm: doubled.includes(index + 1) ? 2 * widthMm : widthMm,
         depthMm,
         basis: centre.basis,
         found: centre.found,
       }),
     ),
   );
+  const standing = [...members, ...structure.members].flatMap((member) =>
+    member.kind === "stud" || member.kind === "end-stud" ? withoutOpenings(member, openings) : [member],
+  );
   return {
     kind: "known",
     layout: layoutOf(entry, basis),
     run: Math.abs(strip.along.u) > Math.abs(strip.along.v) ? "u" : "v",
     direction: strip.along,
-    members: [...members, ...structure.members],
+    members: [
+      ...standing,
+      ...openings.flatMap((opening) => opening.members),
+      ...rimsOf(entry, surface, strip),
+      ...pieces,
+    ],
     unknown: [...pastLast(entry, strip, centres), ...behind(strip)],
     cavityMm: cavityMm(entry),
     engineered: entry.engineered ?? false,

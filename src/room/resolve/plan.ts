@@ -10,6 +10,7 @@ import { BOX_WALLS } from "../names.js";
 import type { Path } from "../room.js";
 import type { CeilingFile, CornerFile } from "../schema/room.js";
 import type { RoomFile } from "../schema.js";
+import { ceilingFaceMm, wallFaceMm } from "./face.js";
 import { all, andThen, type Resolved, refused, resolved } from "./resolved.js";
 import { planeOver, type Rise, raised, riseAt } from "./rise.js";
 
@@ -48,26 +49,29 @@ const OUT_OF_PLANE_MM = 3;
 /** Ceilings that reach past a wall or over each other by less than this do not, for rounding. */
 const LEAST_PIECE_MM2 = 100;
 
-export function planOf({ room, board }: RoomFile): Resolved<Plan> {
+export function planOf(file: RoomFile): Resolved<Plan> {
+  const { room, board } = file;
   const typed = typedOutline(room);
   const wrong = outlineProblem(typed);
   if (wrong !== null) return refused(wrong);
   const isFinish = room.measured_to === "finish";
-  const [outMm, upMm] = isFinish ? [board.walls, board.ceiling] : [0, 0];
-  const outline = movedIn(sidesOf(typed.corners).map((side) => ({ ...side, inMm: -outMm })));
+  const outMm = (index: number): number => (isFinish ? wallFaceMm(file, typed.names[index] ?? "") : 0);
+  const upMm = (name?: string): number => (isFinish ? ceilingFaceMm(file, name) : 0);
+  const outline = movedIn(sidesOf(typed.corners).map((side, index) => ({ ...side, inMm: -outMm(index) })));
   const to = toOrigin(outline);
   const walls = sidesOf(outline).map(({ from, to: end }, index) => ({
     name: typed.names[index] ?? "",
     from: plus(from, to),
     to: plus(end, to),
   }));
-  const ground: Ground = { typed, walls, to, fasciaMm: outMm, upMm };
+  const fasciaMm = isFinish ? board.walls : 0;
+  const ground: Ground = { typed, walls, to, fasciaMm, outMm, upMm };
   const named = all(
     (room.ceilings ?? []).map((entry, index) => ceilingOf(entry, ["room", "ceilings", index], ground)),
   );
   if (!named.ok) return named;
   return andThen(
-    placed(named.value, ground, raised({ mm: room.height, du: 0, dv: 0 }, upMm)),
+    placed(named.value, ground, raised({ mm: room.height, du: 0, dv: 0 }, upMm())),
     (ceilings) => ({
       walls,
       ceilings,
@@ -136,7 +140,10 @@ interface Ground {
   readonly to: SurfacePoint;
   /** Board between the typed face of a soffit's side and its framing; 0 where tapes hook on framing. */
   readonly fasciaMm: number;
-  readonly upMm: number;
+  /** Between a wall's typed face and its framing, by its place. */
+  outMm(index: number): number;
+  /** The same of a ceiling, by its name. */
+  upMm(name?: string): number;
 }
 
 interface NamedCeiling {
@@ -167,7 +174,7 @@ function ceilingOf(entry: CeilingFile, path: Path, ground: Ground): Resolved<Nam
     name: entry.name,
     path,
     corners: twiceAreaMm2(corners) > 0 ? corners : [...corners].reverse(),
-    rise: raised(fit.rise, ground.upMm),
+    rise: raised(fit.rise, ground.upMm(entry.name)),
   });
 }
 
@@ -251,11 +258,11 @@ function onFraming(
   one: NamedCeiling,
   { named, ground, main }: Around,
 ): { readonly name: string; readonly corners: Polygon; readonly rise: Rise } {
-  const { typed, to, fasciaMm } = ground;
+  const { typed, to, fasciaMm, outMm } = ground;
   const typedWalls = sidesOf(typed.corners);
   const sides = sidesOf(one.corners).map((side) => {
     const middle = middleOf(side);
-    const isWall = typedWalls.some((wall) => distanceToSegmentMm(middle, wall) < ON_LINE_MM);
+    const wall = typedWalls.findIndex((each) => distanceToSegmentMm(middle, each) < ON_LINE_MM);
     const beyond = named.find(
       (other) =>
         other !== one &&
@@ -264,7 +271,7 @@ function onFraming(
     const stepMm = riseAt(beyond?.rise ?? main, middle) - riseAt(one.rise, middle);
     return {
       ...side,
-      inMm: isWall ? -fasciaMm : Math.abs(stepMm) < FLUSH_MM ? 0 : Math.sign(stepMm) * fasciaMm,
+      inMm: wall >= 0 ? -outMm(wall) : Math.abs(stepMm) < FLUSH_MM ? 0 : Math.sign(stepMm) * fasciaMm,
     };
   });
   return {

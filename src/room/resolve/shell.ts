@@ -5,6 +5,7 @@ import { directionOf, distanceMm, minus, quarterTurn } from "../../geometry/surf
 import { type SurfacePoint, type Vector, vector } from "../../geometry/vector.js";
 import type { Faces } from "../room.js";
 import type { RoomFile } from "../schema.js";
+import { ceilingFaceMm, wallFaceMm } from "./face.js";
 import {
   FLUSH_MM,
   middleOf,
@@ -69,11 +70,12 @@ export function shellOf(file: RoomFile): Resolved<Shell> {
   return andThen(planOf(file), (plan) => standing(plan, file));
 }
 
-function standing(plan: Plan, { room, board }: RoomFile): Shell {
-  const walls = plan.walls.map((wall) => standingWall(wall, board.walls));
+function standing(plan: Plan, file: RoomFile): Shell {
+  const { room } = file;
+  const walls = plan.walls.map((wall) => standingWall(wall, wallFaceMm(file, wall.name)));
   return {
     walls,
-    ceilings: plan.ceilings.map((ceiling) => hung(ceiling, plan, { walls, board })),
+    ceilings: plan.ceilings.map((ceiling) => hung(ceiling, plan, { walls, file })),
     outline: plan.walls.map(({ from }) => from),
     measuredTo: room.measured_to,
   };
@@ -93,7 +95,7 @@ export const planPoint = ({ x, y }: Vector): SurfacePoint => ({ u: -x, v: y });
 
 interface Around {
   readonly walls: readonly Wall[];
-  readonly board: RoomFile["board"];
+  readonly file: RoomFile;
 }
 
 function hung(ceiling: PlanCeiling, plan: Plan, around: Around): Ceiling {
@@ -111,7 +113,7 @@ function hung(ceiling: PlanCeiling, plan: Plan, around: Around): Ceiling {
   return {
     name: ceiling.name,
     frame: ceilingFrame(worldOf(origin, riseAt(ceiling.rise, origin)), normalOf(ceiling.rise)),
-    boardMm: around.board.ceiling,
+    boardMm: ceilingFaceMm(around.file, ceiling.name),
     sides: sidesOfRing(ceiling.corners),
     holes: ceiling.holes.map(sidesOfRing),
     plan: ceiling,
@@ -140,7 +142,7 @@ const isOneLine = (a: NamedSide, b: NamedSide): boolean =>
   a.along.name === b.along.name && distanceToSegmentMm(a.to, { from: a.from, to: b.to }) < ON_LINE_MM;
 
 /** What stands along a side: a wall; the board on the side of a soffit; or a crease, where nothing stands. */
-function alongside(side: Segment, ceiling: PlanCeiling, plan: Plan, { walls, board }: Around): Face {
+function alongside(side: Segment, ceiling: PlanCeiling, plan: Plan, { walls, file }: Around): Face {
   const middle = middleOf(side);
   const index = plan.walls.findIndex((each) => distanceToSegmentMm(middle, each) < ON_LINE_MM);
   const wall = walls[index];
@@ -154,7 +156,7 @@ function alongside(side: Segment, ceiling: PlanCeiling, plan: Plan, { walls, boa
     name: beyond?.name ?? "ceiling",
     normal: vector(-inward.u * looks, inward.v * looks, 0),
     on: worldOf(middle, 0),
-    boardMm: Math.abs(stepMm) < FLUSH_MM ? 0 : board.walls,
+    boardMm: Math.abs(stepMm) < FLUSH_MM ? 0 : file.board.walls,
   };
 }
 

@@ -55,7 +55,7 @@ const isTop = ({ along, from, to }: Edge): boolean =>
   along !== "floor" && Math.abs(from.u - to.u) > ON_LINE_MM;
 
 /** A line along an edge, so far inside, from the end that is measured from. */
-function centreLine({ from, to }: Edge, inMm: number, { away }: Strip): Pick<Member, "from" | "to"> {
+export function centreLine({ from, to }: Edge, inMm: number, { away }: Strip): Pick<Member, "from" | "to"> {
   const inward = quarterTurn(directionOf(minus(to, from)));
   const [a, b] = [from, to]
     .map((end) => plus(end, times(inward, inMm)))

@@ -9,8 +9,8 @@ import { insetMm, slantMm } from "./meeting.js";
 import { FLUSH_MM, ON_LINE_MM } from "./plan.js";
 import { type Ceiling, type CeilingSide, type Face, faceOfWall, type Shell, type Wall } from "./shell.js";
 
-/** A surface before its framing and obstructions are known. */
-export type BareSurface = Omit<Surface, "framing" | "obstructions">;
+/** A surface before its framing, its obstructions and the joints of its board are known. */
+export type BareSurface = Omit<Surface, "framing" | "obstructions" | "joints">;
 
 /** The ceilings, then the walls in their order. */
 export function bareSurfaces(shell: Shell, file: RoomFile): readonly BareSurface[] {
@@ -54,9 +54,13 @@ function ceilingSurface(ceiling: Ceiling, file: RoomFile): BareSurface {
     finished: finishedOutline(edges),
     voids: holes.map((hole) => voidOf(edgesOf(hole))),
     boardMm,
+    layersMm: layersOf(file, "ceiling"),
     ...known(file, name),
   };
 }
+
+const layersOf = ({ board }: RoomFile, kind: Surface["kind"]): readonly number[] =>
+  kind === "wall" ? board.wallLayers : board.ceilingLayers;
 
 const voidOf = (edges: readonly Edge[]): Void => ({
   name: edges[0]?.along ?? "",
@@ -91,6 +95,7 @@ function wallSurface(wall: Wall, shell: Shell, file: RoomFile): BareSurface {
     finished: finishedOutline(edges),
     voids: [],
     boardMm,
+    layersMm: layersOf(file, "wall"),
     ...known(file, name),
   };
 }

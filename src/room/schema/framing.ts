@@ -6,6 +6,7 @@ import { block, byName } from "./block.js";
 import { complain } from "./complain.js";
 import { CAVITY, MEMBER_SHIFT, MEMBER_SIDE, MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
+import { pieces, rims, roughOpenings } from "./structure.js";
 import { reference } from "./tapes.js";
 import { type Texts, trueOrFalse, word } from "./texts.js";
 
@@ -90,6 +91,7 @@ const common = (texts: Texts) => ({
     "I-joists, trusses or laminated members, which are bored only as their maker says; false unless said",
   ).optional(),
   found: found(texts).optional(),
+  ...pieces,
 });
 
 const run = word(
@@ -101,6 +103,7 @@ const ceilingFraming = (texts: Texts) =>
   block({
     run,
     ...common(texts),
+    ...rims,
   }).describe("Joists");
 
 const plates = block({
@@ -115,6 +118,7 @@ const wallFraming = (texts: Texts) =>
     plates: plates.optional(),
     end_studs: trueOrFalse("A stud at both ends of the wall; true unless said").optional(),
     bearing: trueOrFalse("An outside wall, or one that carries; true unless said").optional(),
+    ...roughOpenings(texts),
   }).describe("Studs and plates of the wall");
 
 /** Of a surface with a name of its own: whether it is a ceiling or a wall is known once the room stands. */
@@ -125,6 +129,8 @@ const namedFraming = (texts: Texts) =>
     plates: plates.optional(),
     end_studs: trueOrFalse("A stud at both ends of the wall; true unless said").optional(),
     bearing: trueOrFalse("An outside wall, or one that carries; true unless said").optional(),
+    ...rims,
+    ...roughOpenings(texts),
   }).describe("Joists of a ceiling, or studs and plates of a wall");
 
 export const framingSchema = (texts: Texts) =>

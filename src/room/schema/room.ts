@@ -2,6 +2,7 @@ import { z } from "zod";
 import { block, byName } from "./block.js";
 import { BOARD, BUILD_UP, TAPE } from "./limits.js";
 import { length } from "./measures.js";
+import { sheetsSchema } from "./sheets.js";
 import { roomSide } from "./tapes.js";
 import { id, type Texts, trueOrFalse, word } from "./texts.js";
 
@@ -63,10 +64,32 @@ export const roomSchema = block({
 export type CornerFile = z.output<typeof corner>;
 export type CeilingFile = z.output<typeof ceilings>[number];
 
+const layers = (where: string) =>
+  z
+    .union([
+      length(BOARD, `All layers ${where} together`),
+      z.array(length(BOARD, "One layer")).min(1).max(MOST_LAYERS).describe(`Layers ${where}`),
+    ])
+    .transform((told) => (typeof told === "number" ? [told] : told))
+    .describe(`Thickness ${where}: in all, or layer by layer`);
+
+const MOST_LAYERS = 10;
+
+const total = (layersMm: readonly number[]): number => layersMm.reduce((sum, mm) => sum + mm, 0);
+
 export const boardSchema = block({
-  ceiling: length(BOARD, "All layers under the ceiling together"),
-  walls: length(BOARD, "All layers on the walls together"),
-}).describe("Thickness of board");
+  ceiling: layers("under the ceiling"),
+  walls: layers("on the walls"),
+  sheets: sheetsSchema.optional(),
+})
+  .transform(({ ceiling, walls, sheets }) => ({
+    ceiling: total(ceiling),
+    walls: total(walls),
+    ceilingLayers: ceiling,
+    wallLayers: walls,
+    sheets: sheets ?? {},
+  }))
+  .describe("Thickness of board, in all or layer by layer, and how its sheets lie");
 
 export const floorSchema = block({
   build_up: length(BUILD_UP, "What will be laid on the floor as it stands now"),

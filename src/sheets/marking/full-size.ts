@@ -19,6 +19,7 @@ import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
 import { tapeFromEdge, tapesOf } from "../tapes.js";
 import { framingPiece, unknownPiece } from "./framing.js";
+import { jointsPiece } from "./joints.js";
 import { obstructionsPiece } from "./obstructions.js";
 import { aimPiece, openingBox, openingsPiece } from "./openings.js";
 import { drawPieces, type Piece, type WordsWish } from "./piece.js";
@@ -43,6 +44,7 @@ export function fullSizeDrawing(order: Order, at: SurfaceStage): FullSize {
   const pieces: Piece[] = [
     unknownPiece(order, at.surface, corners, view),
     framingPiece(order, at.surface, view),
+    jointsPiece(at.surface, view),
     obstructionsPiece(order, at.surface, view),
     aimPiece(at.openings, view),
     {

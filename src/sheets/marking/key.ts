@@ -12,7 +12,7 @@ const CAP_MM = 2.5;
 const SAMPLE_MM = 11;
 
 /** What the line styles of a surface's drawing mean, so that colour is never needed. */
-export function keyPart({ words }: Order, { framing, obstructions }: Surface): Part {
+export function keyPart({ words }: Order, { framing, obstructions, joints }: Surface): Part {
   const { key } = words.marking;
   const members = framing.kind === "known" ? framing.members : [];
   const samples = [
@@ -24,6 +24,7 @@ export function keyPart({ words }: Order, { framing, obstructions }: Surface): P
     ...(obstructions.some(({ behindMm }) => behindMm !== null)
       ? [sample(key.behind, dashedSample(LINES.behind))]
       : []),
+    ...(joints.length > 0 ? [sample(key.joint, dashedSample(LINES.joint))] : []),
   ];
   return headed(
     ({ x, y, widthMm }) => textBlock(key.brackets, { x, y, widthMm, capMm: CAP_MM }),

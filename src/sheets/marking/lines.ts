@@ -1,4 +1,4 @@
-import type { Stroke } from "../../drawing/drawing.js";
+import { grey, type Stroke } from "../../drawing/drawing.js";
 import { dashed, PEN } from "../../drawing/pen.js";
 
 /** Line styles of a marking sheet, which say what a colour would: the drawing and its key use the same. */
@@ -6,4 +6,5 @@ export const LINES = {
   assumed: dashed(PEN.thin, 2.5, 1.2),
   keep: dashed(PEN.fine, 0.6, 0.9),
   behind: dashed(PEN.outline, 4, 1, 1, 1),
+  joint: { ...dashed(PEN.fine, 6, 1.5, 0.4, 1.5), ink: grey(0.45) },
 } as const satisfies Record<string, Stroke>;

@@ -40,6 +40,7 @@ export function stepParts(order: Order, at: SurfaceStage): Part[] {
 function surfaceCautions({ words }: Order, { surface }: SurfaceStage): string[] {
   const { steps } = words.marking;
   return [
+    ...(surface.framing.kind === "known" && surface.framing.engineered ? [steps.engineered] : []),
     ...(surface.rated ? [steps.rated] : []),
     ...(surface.secondSupport ? [steps.support] : []),
     ...(surface.insulation === null ? [] : [steps.insulation(surface.insulation)]),

@@ -2,6 +2,7 @@ import type { Order } from "../sheet.js";
 import { directPiece } from "./direct.js";
 import type { Flag } from "./flags.js";
 import { framingPiece, unknownPiece } from "./framing.js";
+import { jointsPiece } from "./joints.js";
 import { obstructionsPiece } from "./obstructions.js";
 import { aimPiece, openingsPiece } from "./openings.js";
 import type { Sketch } from "./sketch.js";
@@ -21,6 +22,7 @@ export function surfaceSketch(order: Order, at: SurfaceStage, flags: readonly Fl
     inside: (view) => [
       unknownPiece(order, surface, outline, view),
       framingPiece(order, surface, view),
+      jointsPiece(surface, view),
       obstructionsPiece(order, surface, view),
       directPiece(order, at, view),
       aimPiece(openings, view),
