@@ -92,7 +92,8 @@ function cutLengthMm({ cable }: Room, routeMm: number): number {
   return (routeMm + loopMm + rackMm) * (1 + spare);
 }
 
-function sizeGiven({ cable }: Speaker): Size | null {
+/** The size that the user gave; null where he gave none. */
+export function sizeGiven({ cable }: Speaker): Size | null {
   if (cable.gauge !== null) return { kind: "gauge", gauge: cable.gauge };
   return cable.areaMm2 === null ? null : { kind: "area", areaMm2: cable.areaMm2 };
 }

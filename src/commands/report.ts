@@ -2,6 +2,7 @@ import type { Job, Opening } from "../job.js";
 import { type Measure, measureIn } from "../words/measure.js";
 import type { Words } from "../words/words.js";
 import { type AnswerForm, answerEach, tellFindings } from "./answer.js";
+import { planLines, runCells, waysOf } from "./cable-cells.js";
 import { inColumns } from "./columns.js";
 import type { ExitCode } from "./exit-code.js";
 import { decibels, heardCells, powerCells } from "./listening-cells.js";
@@ -44,6 +45,7 @@ function reportText(terminal: Terminal, words: Words, job: Job): string {
     "",
     ...seatsTold(terminal, words, job),
     ...powerTold(terminal, words, job),
+    ...cableTold(terminal, words, job),
     "",
   ].join("\n");
 }
@@ -95,6 +97,32 @@ function powerTold(terminal: Terminal, words: Words, { room, openings }: Job): r
     say.power,
     ...columns(terminal, headings, rows),
     say.powerFor(decibels(targetDb), decibels(headroomDb), room.reference.name),
+    "",
+  ];
+}
+
+/** A row for each run, the way under it in words, and what to buy. */
+function cableTold(terminal: Terminal, words: Words, job: Job): readonly string[] {
+  const { report: say } = words.cabling;
+  if (job.cabling === null) return [say.title, say.none, ""];
+  const { columns: heading } = say;
+  const headings = [
+    heading.speaker,
+    heading.cut,
+    heading.size,
+    heading.loss,
+    heading.load,
+    heading.damping,
+    heading.bored,
+  ];
+  const { runs } = job.cabling;
+  const rows = runs.map((run) => runCells(words, job, run));
+  const [first = "", ...lines] = columns(terminal, headings, rows);
+  return [
+    say.title,
+    first,
+    ...lines.flatMap((line, index) => [line, ...waysOf(words, job, runs[index])]),
+    ...planLines(words, job, job.cabling),
     "",
   ];
 }

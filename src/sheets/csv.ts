@@ -1,14 +1,17 @@
 import { stringify } from "csv-stringify/sync";
+import type { Leg } from "../cable/route.js";
+import { sizeGiven } from "../cable/run.js";
 import type { Shape } from "../geometry/shape.js";
 import type { Opening } from "../job.js";
 import type { Speaker, Tape } from "../room/room.js";
 import { feetInches } from "../units/format.js";
+import { runFor } from "./cable-of.js";
 import type { Order } from "./sheet.js";
 import { type Stage, stagesOf, type Tapes, tapesOf } from "./tapes.js";
 
 /*
  * Schedules for a spreadsheet. Names of columns are for machines and stay as they are; millimetres carry every figure
- * that there is, feet and inches beside them read as a tape does. Empty: not given, or not computed by this version.
+ * that there is, feet and inches beside them read as a tape does. Empty: not given and not computed.
  */
 
 type Row = Readonly<Record<string, string | number | null>>;
@@ -187,16 +190,29 @@ const position: Columns = ({ opening }) => ({
   z_mm: opening?.position.z ?? null,
 });
 
-/** Loss, bored holes and the length to cut are computed by no version yet. */
-const cable: Columns = ({ speaker: { cable: run, amplifierChannel } }) => ({
-  amplifier_channel: amplifierChannel,
-  gauge_awg: run.gauge,
-  conductors: run.conductors,
-  ...length("length", run.lengthMm),
-  loss_db: null,
-  bored_holes: null,
-  ...length("cut_to", null),
-});
+/** The user's figures where there are any, else what was computed; `length` is only ever the user's. */
+const cable: Columns = ({ order, speaker }) => {
+  const run = runFor(order, speaker);
+  const size = run?.size ?? sizeGiven(speaker);
+  const { cable: given } = speaker;
+  return {
+    amplifier_channel: speaker.amplifierChannel,
+    gauge_awg: size?.kind === "gauge" ? size.gauge : null,
+    area_mm2: size?.kind === "area" ? size.areaMm2 : null,
+    size_from: size === null ? null : sizeGiven(speaker) === null ? "computed" : "given",
+    conductors: given.conductors ?? run?.conductors ?? null,
+    ...length("length", given.lengthMm),
+    loss_db: run?.loss?.lossDb ?? null,
+    damping: run?.loss?.damping ?? null,
+    bored_holes: run?.bored ?? null,
+    ...length("route", run?.routeMm ?? null),
+    ...length("cut_to", run?.lengthMm ?? null),
+    way: run === null ? null : run.legs.map(legText).join("; "),
+  };
+};
+
+const legText = ({ field, toward, lengthMm }: Leg): string =>
+  `${field.surface.name} toward ${toward} ${Math.round(lengthMm)} mm`;
 
 /** Conductors as given: colour, sign and terminal of each. */
 const terminals: Columns = ({ speaker: { model } }) => ({

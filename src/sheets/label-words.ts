@@ -1,10 +1,13 @@
+import { sizeGiven } from "../cable/run.js";
 import type { Item, PagePoint } from "../drawing/drawing.js";
 import { type Box, line, PEN, point, text } from "../drawing/pen.js";
 import { measureText, wrapText } from "../drawing/text.js";
 import type { Speaker } from "../room/room.js";
 import { LEAST_LETTERING_MM } from "../standards/lettering.js";
+import { cutFigure, runFor } from "./cable-of.js";
 import { figuresOf } from "./figures.js";
 import type { Order } from "./sheet.js";
+import { unbroken } from "./unbroken.js";
 
 /** Which end of a run a label goes on. */
 export type End = "rack" | "speaker";
@@ -61,16 +64,26 @@ const field = (name: string, value: string | null): Phrase => [
   value === null ? { words: name, blankMm: BLANK_MM } : { words: `${name} ${value}`, blankMm: 0 },
 ];
 
-function lengthOf(order: Order, { cable }: Speaker): string | null {
-  return cable.lengthMm === null ? null : figuresOf(cable.lengthMm, order.job.room.units).main;
+/** The user's own figure, else the computed one, which says so. */
+function lengthOf(order: Order, speaker: Speaker): string | null {
+  const { lengthMm } = speaker.cable;
+  if (lengthMm !== null) return figuresOf(lengthMm, order.job.room.units).main;
+  const run = runFor(order, speaker);
+  return run === null ? null : order.words.labels.computed(unbroken(cutFigure(order, run.lengthMm)));
 }
 
-/** Gauge and conductors as the trade writes them, "AWG 14-2", with a line for what is not given. */
-function gaugeOf(order: Order, { cable }: Speaker): Phrase {
+/** Gauge and conductors as the trade writes them, "AWG 14-2" or "2 x 2.5 mm²", with a line for what is not known. */
+function gaugeOf(order: Order, speaker: Speaker): Phrase {
   const { gauge } = order.words.labels;
-  const behind = { words: `-${cable.conductors ?? ""}`, blankMm: cable.conductors === null ? 6 : 0 };
-  if (cable.gauge === null) return [{ words: gauge, blankMm: 8 }, behind];
-  return [{ words: `${gauge} ${cable.gauge}${behind.words}`, blankMm: behind.blankMm }];
+  const run = runFor(order, speaker);
+  const size = run?.size ?? sizeGiven(speaker);
+  const conductors = speaker.cable.conductors ?? run?.conductors ?? null;
+  if (size?.kind === "area") {
+    return [{ words: `${conductors ?? ""} × ${size.areaMm2} mm²`.trim(), blankMm: 0 }];
+  }
+  const behind = { words: `-${conductors ?? ""}`, blankMm: conductors === null ? 6 : 0 };
+  if (size === null) return [{ words: gauge, blankMm: 8 }, behind];
+  return [{ words: `${gauge} ${size.gauge}${behind.words}`, blankMm: behind.blankMm }];
 }
 
 /** Words of one end's label inside a box, the id as large as it goes; null where they do not fit. */

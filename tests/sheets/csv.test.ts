@@ -116,6 +116,35 @@ describe("the other schedules", () => {
     });
   });
 
+  it("cables.csv has what is computed where equipment is given, and the user's figures before it", () => {
+    const room = {
+      equipment: { at: { right: "0", back: "700 mm" }, up: "500 mm" },
+      cable: { loop: "1 m", spare: "0%", gauges: [16, 14] },
+      models: { round: { impedance: "8 ohm" } },
+    };
+    const at = { left: "1 m", front: "5300 mm" };
+    const [one] = recordsOf(cablesCsv(order([{ id: "S", at }], room)));
+    // 2100 up, 170 round the corner, 3000 along, two loops of 1000 (tests/cable).
+    expect(one).toMatchObject({
+      gauge_awg: "16",
+      size_from: "computed",
+      conductors: "2",
+      length_mm: "",
+      route_mm: "5270",
+      cut_to_mm: "7270",
+      bored_holes: "2",
+      way: "right toward ceiling 2100 mm; ceiling toward left 3000 mm",
+    });
+    expect(Number(one?.loss_db)).toBeCloseTo(20 * Math.log10(1 + (2 * 13.174 * 7.27) / 1000 / 8), 4);
+    const [given] = recordsOf(cablesCsv(order([{ id: "S", at, cable: { gauge: 12, length: "9 m" } }], room)));
+    expect(given).toMatchObject({
+      gauge_awg: "12",
+      size_from: "given",
+      length_mm: "9000",
+      cut_to_mm: "9000",
+    });
+  });
+
   it("grilles.csv goes by the flange", () => {
     const rows = recordsOf(grillesCsv(order([CLEAR, WALL])));
     expect(rows[0]).toMatchObject({ flange_shape: "round", flange_diameter_mm: "230", count: "1" });

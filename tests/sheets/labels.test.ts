@@ -87,6 +87,24 @@ describe("cable labels", () => {
     }
   });
 
+  it("say what was computed where equipment is given, and that it was", () => {
+    const wired = job({
+      equipment: { at: { right: "0", back: "700 mm" }, up: "500 mm" },
+      cable: { loop: "1 m", spare: "0%", gauges: [16] },
+      models: { round: { impedance: "8 ohm" } },
+      speakers: [{ id: "A1", at: { left: "1 m", front: "5301 mm" } }],
+    });
+    const [page] = pagesOf(orderFor(wired));
+    if (page === undefined) throw new Error("no labels");
+    // 2099 + 1 up the bay and back to the lane, as in tests/cable, and two loops: 7271 mm, cut to the centimetre.
+    expect(wordsOn(page).filter((each) => /^(AWG|LENGTH)/u.test(each))).toEqual([
+      "AWG 16-2",
+      "LENGTH 7280\u00a0mm (calc.)",
+      "AWG 16-2",
+      "LENGTH 7280\u00a0mm (calc.)",
+    ]);
+  });
+
   it("carry no frame, and the test page beside them does", () => {
     const order = orderFor(job({ speakers: speakers("A1") }));
     expect(pagesOf(order).map(({ frame }) => frame)).toEqual([null]);

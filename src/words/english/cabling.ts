@@ -7,6 +7,9 @@ import { frame } from "./frame.js";
 export const cabling = {
   /** `AWG 14` or `2.5 mm²`. */
   size: (size: ConductorSize) => (size.kind === "gauge" ? `AWG ${size.gauge}` : `${size.areaMm2} mm²`),
+  /** As the trade writes it: `AWG 14-2` or `2 × 2.5 mm²`. */
+  cable: (size: ConductorSize, conductors: number) =>
+    size.kind === "gauge" ? `AWG ${size.gauge}-${conductors}` : `${conductors} × ${size.areaMm2} mm²`,
   cables: (count: number) => (count === 1 ? "1 cable" : `${count} cables`),
   /** Behind the worst of several. */
   alike: (members: number) => (members === 1 ? "" : ` (${members} members alike)`),

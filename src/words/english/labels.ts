@@ -19,6 +19,8 @@ const COLOURS: Readonly<Record<ColourCode, string>> = {
 
 /** Words on cable labels and terminal cards. */
 export const labels = {
+  /** Behind a length that was computed. */
+  computed: (length: string) => `${length} (calc.)`,
   title: "Cable labels",
   rackEnd: "RACK END",
   speakerEnd: "SPEAKER END",

@@ -5,6 +5,8 @@ import { frame } from "./frame.js";
 
 export const cabling: typeof english = {
   size: (size) => (size.kind === "gauge" ? `AWG ${size.gauge}` : `${size.areaMm2} mm²`),
+  cable: (size, conductors) =>
+    size.kind === "gauge" ? `AWG ${size.gauge}-${conductors}` : `${conductors} × ${size.areaMm2} mm²`,
   cables: (count) => (count === 1 ? "1 cable" : `${count} cables`),
   alike: (members) => (members === 1 ? "" : ` (${members} piezas iguales)`),
   report: {

@@ -18,6 +18,7 @@ const COLOURS: typeof english.colours = {
 };
 
 export const labels: typeof english = {
+  computed: (length) => `${length} (calc.)`,
   title: "Etiquetas de cable",
   rackEnd: "LADO DEL RACK",
   speakerEnd: "LADO DE LA BOCINA",
