@@ -134,6 +134,19 @@ function programOf(terminal: Terminal, words: Words, ended: { code: ExitCode }):
     });
 
   program
+    .command("compare")
+    .description(describe.compare)
+    .argument("<old>", argument.oldRoom)
+    .argument("<new>", argument.newRoom)
+    .option("--json", option.json)
+    .addOption(language())
+    .action(async (before: string, after: string, flags: { json?: boolean; language?: string }) => {
+      const { compare } = await import("./commands/compare.js");
+      spoken(flags);
+      ended.code = compare(terminal, words, [before, after], flags.json === true ? "json" : "text");
+    });
+
+  program
     .command("explain")
     .description(describe.explain)
     .argument("[code]", argument.code)

@@ -217,7 +217,7 @@ const listeningJson = ({ drive, byCoverage }: Listening): ListeningJson => ({
   by_coverage: byCoverage,
 });
 
-function findingJson(finding: LocatedFinding, units: UnitSystem): FindingJson {
+export function findingJson(finding: LocatedFinding, units: UnitSystem): FindingJson {
   const { code, level, line, column, path, speaker, fix, accepted } = finding;
   return {
     code,

@@ -48,15 +48,27 @@ const SHEETS: readonly ((order: Order) => readonly Sheet[])[] = [
   cableLabels,
 ];
 
-/** Every sheet of a job, numbered and framed; the cover counts the others, itself included. */
-export function packet(order: Order): Packet {
+/** A sheet and the number of its first page in the packet. */
+export interface NumberedSheet {
+  readonly sheet: Sheet;
+  readonly first: number;
+}
+
+/** Every sheet of a job in the packet's order, before its pages are framed; the cover lists the others. */
+export function sheetsOf(order: Order): readonly NumberedSheet[] {
   const others = SHEETS.flatMap((make) => make(order));
   const sheets = [covered(order, others), ...others];
-  const of = sheets.reduce((sum, sheet) => sum + sheet.pages.length, 0);
   const firsts = firstNumbers(sheets);
+  return sheets.map((sheet, index) => ({ sheet, first: firsts[index] ?? 1 }));
+}
+
+/** Every sheet of a job, numbered and framed; the cover counts the others, itself included. */
+export function packet(order: Order): Packet {
+  const sheets = sheetsOf(order);
+  const of = sheets.reduce((sum, { sheet }) => sum + sheet.pages.length, 0);
   return {
-    pages: sheets.flatMap((sheet, index) => printed(order, sheet, firsts[index] ?? 1, of)),
-    drawings: sheets.flatMap((sheet, index) => drawing(order, sheet, firsts[index] ?? 1, of)),
+    pages: sheets.flatMap(({ sheet, first }) => printed(order, sheet, first, of)),
+    drawings: sheets.flatMap(({ sheet, first }) => drawing(order, sheet, first, of)),
   };
 }
 

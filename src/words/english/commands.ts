@@ -14,6 +14,7 @@ export const commands = {
     place: "find the best clear position of every loudspeaker that asks for one",
     print: "write the packet of each room: PDF by trade, SVG by sheet, schedules",
     report: "positions, directions, aim and findings of a room",
+    compare: "say what moved between two revisions of a room, and which sheets to print again",
     explain: "what a finding means, why it matters, where its limit comes from, how to fix it",
     ruler: "print the page that proves a printer's scale, and keep what was measured on it",
     help: "how a command is used",
@@ -21,6 +22,8 @@ export const commands = {
   argument: {
     file: "room file (YAML)",
     files: "room files (YAML)",
+    oldRoom: "room file as it was",
+    newRoom: "room file as it is",
     newFile: "file to write",
     code: "code of a finding; all codes when left out",
   },

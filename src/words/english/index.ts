@@ -1,5 +1,6 @@
 import { cabling } from "./cabling.js";
 import { commands } from "./commands.js";
+import { compare } from "./compare.js";
 import { complaints } from "./complaints.js";
 import { cover } from "./cover.js";
 import { explain } from "./explain.js";
@@ -18,6 +19,7 @@ import { strips } from "./strips.js";
 import { template } from "./template.js";
 
 export const english = {
+  compare,
   complaints,
   start,
   findings,

@@ -15,6 +15,7 @@ export const commands: typeof english = {
     place: "busca la mejor posición libre de cada bocina que la pide",
     print: "escribe el paquete de cada cuarto: PDF por oficio, SVG por hoja, listas",
     report: "posiciones, direcciones, orientación y hallazgos de un cuarto",
+    compare: "decir qué se movió entre dos revisiones de un cuarto y qué hojas imprimir otra vez",
     explain: "qué significa un hallazgo, por qué importa, de dónde sale el límite y cómo arreglarlo",
     ruler: "imprime la página que prueba la escala de una impresora y guarda lo medido",
     help: "cómo se usa un comando",
@@ -22,6 +23,8 @@ export const commands: typeof english = {
   argument: {
     file: "archivo de cuarto (YAML)",
     files: "archivos de cuarto (YAML)",
+    oldRoom: "archivo del cuarto como era",
+    newRoom: "archivo del cuarto como es",
     newFile: "archivo por escribir",
     code: "código de un hallazgo; todos si se omite",
   },

@@ -1,6 +1,7 @@
 import type { english } from "../english/index.js";
 import { cabling } from "./cabling.js";
 import { commands } from "./commands.js";
+import { compare } from "./compare.js";
 import { complaints } from "./complaints.js";
 import { cover } from "./cover.js";
 import { explain } from "./explain.js";
@@ -19,6 +20,7 @@ import { strips } from "./strips.js";
 import { template } from "./template.js";
 
 export const spanish: typeof english = {
+  compare,
   complaints,
   start,
   findings,

@@ -1,0 +1,151 @@
+import { EPSILON_MM } from "../geometry/epsilon.js";
+import type { Area, Polygon } from "../geometry/shape.js";
+import type { SurfacePoint } from "../geometry/vector.js";
+import type { Obstruction, Room, Surface } from "../room/room.js";
+import { type MemberChange, memberChanges } from "./members.js";
+
+/** One thing that is otherwise about one wall or ceiling as a whole. */
+export type SurfaceChange = { readonly surface: string } & (
+  | { readonly what: "added" | "gone" }
+  /** Between framing faces. */
+  | { readonly what: "size"; readonly before: Size; readonly after: Size }
+  /** As wide and as high as before, and of another outline. */
+  | { readonly what: "outline" }
+  | { readonly what: "board"; readonly beforeMm: number; readonly afterMm: number }
+  /** Clear depth behind it; infinite where it is open. */
+  | { readonly what: "cavity"; readonly beforeMm: number; readonly afterMm: number }
+  | { readonly what: "framing"; readonly known: boolean }
+  | { readonly what: "rated" | "enclosure" | "second-support"; readonly after: boolean }
+  | { readonly what: "insulation"; readonly before: string | null; readonly after: string | null }
+);
+
+export interface Size {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export interface ObstructionChange {
+  readonly surface: string;
+  readonly name: string;
+  readonly what: "added" | "gone" | "changed";
+}
+
+export interface SurfacesCompared {
+  readonly surfaces: readonly SurfaceChange[];
+  readonly members: readonly MemberChange[];
+  readonly obstructions: readonly ObstructionChange[];
+}
+
+/** Walls and ceilings by their names. */
+export function surfacesCompared(before: Room, after: Room): SurfacesCompared {
+  const find = ({ surfaces }: Room, name: string) => surfaces.find((surface) => surface.name === name);
+  const pairs = after.surfaces.flatMap((is) => {
+    const was = find(before, is.name);
+    return was === undefined ? [] : [{ was, is }];
+  });
+  return {
+    surfaces: [
+      ...pairs.flatMap(({ was, is }) => surfaceChanges(was, is)),
+      ...lone("added", after.surfaces, before),
+      ...lone("gone", before.surfaces, after),
+    ],
+    members: pairs.flatMap(({ was, is }) =>
+      memberChanges({ room: before, surface: was }, { room: after, surface: is }),
+    ),
+    obstructions: pairs.flatMap(({ was, is }) => obstructionChanges(was, is)),
+  };
+}
+
+const lone = (what: "added" | "gone", surfaces: readonly Surface[], other: Room): readonly SurfaceChange[] =>
+  surfaces
+    .filter(({ name }) => !other.surfaces.some((surface) => surface.name === name))
+    .map(({ name }) => ({ surface: name, what }));
+
+function surfaceChanges(was: Surface, is: Surface): readonly SurfaceChange[] {
+  const surface = is.name;
+  const turned = (what: "rated" | "enclosure" | "second-support", old: boolean, after: boolean) =>
+    old === after ? [] : [{ surface, what, after } as const];
+  return [
+    ...outlineChanges(was, is),
+    ...(isNear(was.boardMm, is.boardMm)
+      ? []
+      : [{ surface, what: "board", beforeMm: was.boardMm, afterMm: is.boardMm } as const]),
+    ...framingChanges(was, is),
+    ...turned("rated", was.rated, is.rated),
+    ...turned("enclosure", was.enclosure, is.enclosure),
+    ...turned("second-support", was.secondSupport, is.secondSupport),
+    ...(was.insulation === is.insulation
+      ? []
+      : [{ surface, what: "insulation", before: was.insulation, after: is.insulation } as const]),
+  ];
+}
+
+const isNear = (a: number, b: number): boolean => Math.abs(a - b) < EPSILON_MM || a === b;
+
+function outlineChanges(was: Surface, is: Surface): readonly SurfaceChange[] {
+  const outline = ({ edges }: Surface): Polygon => edges.map(({ from }) => from);
+  const [before, after] = [sizeOf(outline(was)), sizeOf(outline(is))];
+  if (!isNear(before.widthMm, after.widthMm) || !isNear(before.heightMm, after.heightMm)) {
+    return [{ surface: is.name, what: "size", before, after }];
+  }
+  const outlines = [outline, ...voidsOf(was, is)].map((of) => isSamePolygon(of(was), of(is)));
+  return outlines.every(Boolean) && was.voids.length === is.voids.length
+    ? []
+    : [{ surface: is.name, what: "outline" }];
+}
+
+const voidsOf = (was: Surface, is: Surface): readonly ((of: Surface) => Polygon)[] =>
+  [...was.voids.keys(), ...is.voids.keys()].map(
+    (index) => (of) => of.voids[index]?.edges.map(({ from }) => from) ?? [],
+  );
+
+function sizeOf(corners: Polygon): Size {
+  const us = corners.map(({ u }) => u);
+  const vs = corners.map(({ v }) => v);
+  return { widthMm: Math.max(...us) - Math.min(...us), heightMm: Math.max(...vs) - Math.min(...vs) };
+}
+
+/** Corner by corner, wherever in the frame it lies: both are counted from their first corner. */
+function isSamePolygon(a: Polygon, b: Polygon): boolean {
+  const from = (polygon: Polygon): Polygon => {
+    const [origin] = polygon;
+    return polygon.map(({ u, v }) => ({ u: u - (origin?.u ?? 0), v: v - (origin?.v ?? 0) }));
+  };
+  const [first, second] = [from(a), from(b)];
+  return first.length === second.length && first.every((corner, index) => isSamePoint(corner, second[index]));
+}
+
+const isSamePoint = (a: SurfacePoint, b: SurfacePoint | undefined): boolean =>
+  b !== undefined && isNear(a.u, b.u) && isNear(a.v, b.v);
+
+function framingChanges({ framing: was }: Surface, { framing: is, name }: Surface): readonly SurfaceChange[] {
+  if (was.kind !== is.kind) return [{ surface: name, what: "framing", known: is.kind === "known" }];
+  if (was.kind === "unknown" || is.kind === "unknown" || isNear(was.cavityMm, is.cavityMm)) return [];
+  return [{ surface: name, what: "cavity", beforeMm: was.cavityMm, afterMm: is.cavityMm }];
+}
+
+/** By name; those of one name on one surface in their order. */
+function obstructionChanges(was: Surface, is: Surface): readonly ObstructionChange[] {
+  const surface = is.name;
+  const left = [...was.obstructions];
+  const now = is.obstructions.flatMap((obstruction): readonly ObstructionChange[] => {
+    const { name } = obstruction;
+    const index = left.findIndex((other) => other.name === name);
+    const [old] = index < 0 ? [] : left.splice(index, 1);
+    if (old === undefined) return [{ surface, name, what: "added" }];
+    return isSameObstruction(old, obstruction) ? [] : [{ surface, name, what: "changed" }];
+  });
+  return [...now, ...left.map(({ name }) => ({ surface, name, what: "gone" }) as const)];
+}
+
+function isSameObstruction(a: Obstruction, b: Obstruction): boolean {
+  const behind = ({ behindMm }: Obstruction): number => behindMm ?? Number.NEGATIVE_INFINITY;
+  return isNear(a.keepMm, b.keepMm) && isNear(behind(a), behind(b)) && isSameArea(a.area, b.area);
+}
+
+function isSameArea(a: Area, b: Area): boolean {
+  if (a.kind === "round") {
+    return b.kind === "round" && isNear(a.diameterMm, b.diameterMm) && isSamePoint(a.centre, b.centre);
+  }
+  return b.kind === "rectangle" && isSamePoint(a.min, b.min) && isSamePoint(a.max, b.max);
+}
