@@ -14,7 +14,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["cli.ts", "build"],
   ["commands"],
   ["sheets"],
-  ["job.ts", "job-json.ts", "cabling-json.ts", "compare.ts", "compare", "compare-json.ts"],
+  ["job.ts", "job-json.ts", "cabling-json.ts", "place-json.ts", "compare.ts", "compare", "compare-json.ts"],
   ["check"],
   ["place"],
   ["listen", "cable"],
