@@ -19,17 +19,16 @@ const small = (words: string): CellLine => ({ words, capMm: SMALL_MM, face: "reg
 const stressed = (words: string): CellLine => ({ words, capMm: SMALL_MM, face: "bold" });
 const cell = (...lines: readonly CellLine[]): Cell => ({ kind: "lines", lines });
 
-export function speakerCell(order: Order, { id, channel, surface, model }: Speaker): Cell {
+export function speakerCell(order: Order, { id, channel, surface }: Speaker): Cell {
   return cell(
     main(id),
     { words: channel, capMm: 3.5, face: "bold" },
     small(order.words.frame.surface(surface)),
-    small(model.name),
   );
 }
 
-/** Size of the opening: across, the compass radius of a round one, and what it may be over. */
-export function sizeCell({ words, job }: Order, { opening }: Speaker): Cell {
+/** Size of the opening: across, the compass radius of a round one, and what it may be over; which model it is for. */
+export function sizeCell({ words, job }: Order, { opening, model }: Speaker): Cell {
   const { units } = job.room;
   const across = acrossFigures(opening, units);
   const half = halfFigures(opening, units);
@@ -38,12 +37,13 @@ export function sizeCell({ words, job }: Order, { opening }: Speaker): Cell {
     main(`${round ? "⌀\u00a0" : ""}${across.main}`),
     small(`${across.others} · ${toleranceFigures(units).main}`),
     ...(round ? [stressed(words.schedules.radius(`${half.main} (${half.others})`))] : []),
+    small(model.name),
   );
 }
 
 /** In place of a size: nobody cuts by it. */
-export const stoppedCell = (words: string): Cell =>
-  cell(...words.split(BETWEEN_LANGUAGES).map((each) => main(unbroken(each))));
+export const stoppedCell = (words: string, { model }: Speaker): Cell =>
+  cell(...words.split(BETWEEN_LANGUAGES).map((each) => main(unbroken(each))), small(model.name));
 
 /** One tape that places the centre, in three notations; small where the opening is not to be made. */
 function tapeCell({ words, job }: Order, { from, mm }: Tape, stopped: boolean): Cell {

@@ -124,13 +124,13 @@ function columnsOf({ words }: Order, schedule: Schedule): Column[] {
 function rowOf(order: Order, schedule: Schedule, stage: Stage, speaker: Speaker): Cell[] {
   const opening = openingOf(order, speaker);
   if (opening === null) {
-    return ["", speakerCell(order, speaker), stoppedCell(order.words.schedules.notPlaced)];
+    return ["", speakerCell(order, speaker), stoppedCell(order.words.schedules.notPlaced, speaker)];
   }
   const stopped = opening.mustNotCut;
   return [
     stopped ? "" : { kind: "tick" },
     speakerCell(order, speaker),
-    stopped ? stoppedCell(schedule.words.stopped) : sizeCell(order, speaker),
+    stopped ? stoppedCell(schedule.words.stopped, speaker) : sizeCell(order, speaker),
     ...tapeCells(order, tapesOf(order.job.room, opening, stage), stopped),
   ];
 }
