@@ -12,6 +12,7 @@ import type { Member, Surface } from "../../room/room.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
 import { LINES } from "./lines.js";
+import { obstructionBox } from "./obstructions.js";
 import type { Piece, WordsWish } from "./piece.js";
 import { boxOf, type View } from "./view.js";
 
@@ -37,13 +38,15 @@ export function framingPiece(order: Order, { framing }: Surface, view: View): Pi
 }
 
 /** What is unknown, hatched and said so: all of it, or the stretches beyond what was measured. */
-export function unknownPiece(order: Order, { framing }: Surface, outlineNow: Polygon, view: View): Piece {
+export function unknownPiece(order: Order, surface: Surface, outlineNow: Polygon, view: View): Piece {
+  const { framing, obstructions } = surface;
+  const hidden = obstructions.map((obstruction) => obstructionBox(obstruction, view));
   const unknown = framing.kind === "unknown" ? [outlineNow] : framing.unknown;
   return {
     layer: "framing",
     rank: 2,
     items: unknown.flatMap((area) => hatch(area.map(view.place), HATCH_MM)),
-    wishes: unknown.map((area) => unknownWish(order, area, view)),
+    wishes: unknown.map((area) => unknownWish(order, { area, hidden }, view)),
   };
 }
 
@@ -87,7 +90,11 @@ function saying(words: string, widthMm: number, { heights }: Pick<View, "heights
 const NEARLY_MM = 2;
 
 /** In the area where it fits or nearly so, else beside it with a line to it: nobody takes its neighbours for unknown. */
-function unknownWish({ words }: Order, area: Polygon, view: View): WordsWish {
+function unknownWish(
+  { words }: Order,
+  { area, hidden }: { area: Polygon; hidden: readonly Window[] },
+  view: View,
+): WordsWish {
   const box = boxOf(area.map(view.place));
   const phrase = words.marking.framingUnknown;
   const within = saying(phrase, box.widthMm - 2, view);
@@ -98,19 +105,28 @@ function unknownWish({ words }: Order, area: Polygon, view: View): WordsWish {
   );
   return inTurn(
     { ...within, middles: [...middlesIn(box), ...(isIn ? moved : [])] },
-    () => besideArea(saying(phrase, widest, view), box, view),
-    () => besideArea(saying(phrase, 0, view), box, view),
+    () => besideArea(saying(phrase, widest, view), { box, hidden }, view),
+    () => besideArea(saying(phrase, 0, view), { box, hidden }, view),
   );
 }
 
-function besideArea(said: Label, area: Window, view: View): WordsWish {
-  const spot = boxAbout(middleOf(area), { widthMm: 0, heightMm: 0 });
+/** Near the area, and rather not over what would be `hidden` by the words. */
+function besideArea(
+  said: Label,
+  { box, hidden }: { box: Window; hidden: readonly Window[] },
+  view: View,
+): WordsWish {
+  const spot = boxAbout(middleOf(box), { widthMm: 0, heightMm: 0 });
+  const meets = (middle: PagePoint, others: readonly Window[]): boolean =>
+    others.some((other) => boxesMeet(boxAbout(middle, said), other));
+  const middles = middlesOver(view.box, middleOf(box), 4).filter((middle) => !meets(middle, [box]));
   return {
     ...said,
     draw: (middle) => [...leader(spot, boxAbout(middle, said)), ...said.draw(middle)],
-    middles: middlesOver(view.box, middleOf(area), 4).filter(
-      (middle) => !boxesMeet(boxAbout(middle, said), area),
-    ),
+    middles: [
+      ...middles.filter((middle) => !meets(middle, hidden)),
+      ...middles.filter((middle) => meets(middle, hidden)),
+    ],
   };
 }
 

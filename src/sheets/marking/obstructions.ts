@@ -21,7 +21,7 @@ export function obstructionsPiece(order: Order, surface: Surface, view: View): P
     rank: 2,
     items: surface.obstructions.flatMap((obstruction) => obstructionItems(obstruction, view)),
     wishes: surface.obstructions.map((obstruction) => nameOf(order, obstruction, view)),
-    taken: surface.obstructions.map((obstruction) => boxOf(obstruction, view)).filter(isSmall),
+    taken: surface.obstructions.map((obstruction) => obstructionBox(obstruction, view)).filter(isSmall),
   };
 }
 
@@ -51,14 +51,15 @@ function shape({ area }: Obstruction, view: View, { byMm, stroke }: { byMm: numb
 /** A cross over what stands in the plane itself, as a void or a duct is drawn. */
 function crossed(obstruction: Obstruction, view: View): Item[] {
   if (obstruction.behindMm !== null) return [];
-  const { x, y, widthMm, heightMm } = boxOf(obstruction, view);
+  const { x, y, widthMm, heightMm } = obstructionBox(obstruction, view);
   const inset = obstruction.area.kind === "round" ? (1 - Math.SQRT1_2) / 2 : 0;
   const at = (across: number, down: number): PagePoint =>
     point(x + widthMm * (inset + across * (1 - 2 * inset)), y + heightMm * (inset + down * (1 - 2 * inset)));
   return [line(at(0, 0), at(1, 1), PEN.fine), line(at(0, 1), at(1, 0), PEN.fine)];
 }
 
-function boxOf({ area }: Obstruction, view: View): Window {
+/** What it covers on the page, without what is kept off it. */
+export function obstructionBox({ area }: Obstruction, view: View): Window {
   if (area.kind === "rectangle") return boxBetween(view.place(area.min), view.place(area.max));
   const { x, y } = view.place(area.centre);
   const radius = view.shrunk(area.diameterMm / 2);
@@ -67,7 +68,7 @@ function boxOf({ area }: Obstruction, view: View): Window {
 
 /** In it where it is large enough, else beside it. */
 function nameOf(order: Order, obstruction: Obstruction, view: View): LabelWish {
-  const box = boxOf(obstruction, view);
+  const box = obstructionBox(obstruction, view);
   const form = (widthMm: number): Label =>
     label(linesOf(order, obstruction, { widthMm, capMm: view.heights.smallMm }));
   const wide = form(WIDE_MM);

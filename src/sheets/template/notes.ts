@@ -20,8 +20,8 @@ const GAP_MM = 1;
 /** What is read before the saw is taken up, in the order of the work; nothing about cutting where nothing is to be cut. */
 export function notesOf(order: Order, opening: Opening, stage: Stage): string[] {
   const { template } = order.words;
+  if (opening.mustNotCut) return [gapsInWords(order, opening)];
   const facts = [sizeInWords(order, opening), gapsInWords(order, opening)];
-  if (opening.mustNotCut) return facts;
   const across = acrossFigures(opening.speaker.opening, order.job.room.units);
   return [
     ...facts,

@@ -29,7 +29,8 @@ interface Laid {
  */
 export function templatePages(task: Task, lies: Lies): Body[] {
   const laid = layOut(task, lies(task));
-  if (laid.left.length === 0) return [...laid.bodies];
+  // Nothing is worked by under an error, whose reason stands on the plate: no page more for what found no room.
+  if (laid.left.length === 0 || task.opening.mustNotCut) return [...laid.bodies];
   const noted = { ...task, notes: laid.left };
   const again = layOut(noted, lies(noted));
   const isAsGood =
