@@ -39,6 +39,8 @@ const assumed = (from: string): Parts => ({
 export const ROOMS: Readonly<Record<string, () => Job>> = {
   den: () => example("quarry-lane-den"),
   studio: () => example("alder-court-studio"),
+  gallery: () => example("osier-row-gallery"),
+  loft: () => example("marrow-lane-loft"),
   "long words": () => job(HARD),
   crowded: () => job({ speakers: crowd }),
   "crowded by obstructions": () =>

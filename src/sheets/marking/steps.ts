@@ -10,6 +10,7 @@ import { type Part, whole } from "../flow.js";
 import type { Order } from "../sheet.js";
 import { facesAt } from "../tapes.js";
 import { unbroken } from "../unbroken.js";
+import { insideSpans } from "./spans.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
 const CAP_MM = 2.5;
@@ -51,12 +52,11 @@ function surfaceCautions({ words }: Order, { surface }: SurfaceStage): string[] 
 const isSloped = ({ surface }: SurfaceStage): boolean =>
   surface.kind === "ceiling" && Math.hypot(surface.frame.n.x, surface.frame.n.y) > 1e-9;
 
-/** Both diagonals where the outline has four corners; another outline has none that would prove it. */
+/** Both diagonals where the outline has four corners; of another outline two that lie inside it. */
 function squareParts(order: Order, at: SurfaceStage): Part[] {
   const [first, second, third, fourth] = at.edges.map(({ from }) => from);
-  if (at.edges.length !== 4 || !first || !second || !third || !fourth) return [];
+  if (at.edges.length !== 4 || !first || !second || !third || !fourth) return shapeParts(order, at);
   const { units } = order.job.room;
-  const said = ({ main, others }: Figures): string => `${main} (${others})`;
   const { steps } = order.words.marking;
   const within = diagonalsWithinMm(distanceMm(first, second), distanceMm(second, third));
   const square = steps.square(
@@ -65,6 +65,22 @@ function squareParts(order: Order, at: SurfaceStage): Part[] {
     tolerated(within, order),
   );
   return [together(saying(square), writing(steps.squareFound))];
+}
+
+const said = ({ main, others }: Figures): string => `${main} (${others})`;
+
+/** From corner to corner, each named by its two walls: what proves an outline that no diagonals make square. */
+function shapeParts(order: Order, { edges }: SurfaceStage): Part[] {
+  const { steps } = order.words.marking;
+  const { units } = order.job.room;
+  const spans = insideSpans(edges).map(({ from, to, mm }) => ({
+    from,
+    to,
+    figure: said(figuresOf(mm, units)),
+  }));
+  if (spans.length === 0) return [];
+  const shape = steps.shape(spans, tolerated(CHECK_TAPE_WITHIN_MM, order));
+  return [together(saying(shape), writing(steps.squareFound))];
 }
 
 /** Two short parts that no page break may part. */

@@ -68,7 +68,7 @@ function openingMark(order: Order, at: SurfaceStage, zero: Edge, group: readonly
 }
 
 /** The edge that a chain across the members counts from; null where there is none, or they run at an angle. */
-function zeroAcross({ surface: { framing }, zero }: SurfaceStage): Edge | null {
+function zeroAcross({ surface: { framing }, membersZero: zero }: SurfaceStage): Edge | null {
   if (framing.kind === "unknown" || !isAlongAxis(framing)) return null;
   return framing.run === "u" ? zero.v : zero.u;
 }

@@ -1,5 +1,6 @@
 import { EPSILON_MM } from "../../geometry/epsilon.js";
 import { inner, minus } from "../../geometry/surface-point.js";
+import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
 import { edgesOn } from "../../listen/edges.js";
 import { inward } from "../../place/run.js";
@@ -15,7 +16,14 @@ export interface SurfaceStage {
   /** On the faces that the tape touches then. */
   readonly edges: readonly Edge[];
   /** The edges that running figures in u and in v count from; null where none lies square to the axis. */
-  readonly zero: { readonly u: Edge | null; readonly v: Edge | null };
+  readonly zero: Zero;
+  /** The same for the members, which lie over the whole surface. */
+  readonly membersZero: Zero;
+}
+
+interface Zero {
+  readonly u: Edge | null;
+  readonly v: Edge | null;
 }
 
 export function surfaceAt(order: Order, surface: Surface, stage: Stage): SurfaceStage {
@@ -24,21 +32,32 @@ export function surfaceAt(order: Order, surface: Surface, stage: Stage): Surface
   const edges = edgesOn(surface, facesAt(stage));
   const hooked = own.flatMap((opening) => tapesOf(room, opening, stage).governing.map(({ from }) => from));
   const layoutFrom = surface.framing.kind === "known" ? [surface.framing.layout.from] : [];
-  const zeroOf = (axis: "u" | "v") =>
-    mostHooked(
-      edges.filter((edge) => isSquareTo(edge, axis) && isOutermost(edge, edges)),
-      [...hooked, ...layoutFrom],
-    );
-  return { surface, stage, openings: own, edges, zero: { u: zeroOf("u"), v: zeroOf("v") } };
+  const corners = edges.map(({ from }) => from);
+  const zeroBefore = (points: readonly SurfacePoint[]): Zero => {
+    const of = (axis: "u" | "v"): Edge | null =>
+      mostHooked(
+        edges.filter((edge) => isSquareTo(edge, axis) && liesBehind(edge, points)),
+        [...hooked, ...layoutFrom],
+      );
+    return { u: of("u"), v: of("v") };
+  };
+  return {
+    surface,
+    stage,
+    openings: own,
+    edges,
+    zero: zeroBefore(own.map(({ centre }) => centre)),
+    membersZero: zeroBefore(corners),
+  };
 }
 
 /** True where the edge is a line of constant u (or v), so that figures along that axis count from it. */
 const isSquareTo = ({ from, to }: Edge, axis: "u" | "v"): boolean =>
   Math.abs(to[axis] - from[axis]) < EPSILON_MM;
 
-/** Nothing of the outline lies behind it, so that no figure from it falls below 0. */
-const isOutermost = (edge: Edge, edges: readonly Edge[]): boolean =>
-  edges.every(({ from }) => inner(inward(edge), minus(from, edge.from)) > -EPSILON_MM);
+/** None of the points lies behind the edge's line, so that no figure from it falls below 0. */
+const liesBehind = (edge: Edge, points: readonly SurfacePoint[]): boolean =>
+  points.every((point) => inner(inward(edge), minus(point, edge.from)) > -EPSILON_MM);
 
 /** The edge that most governing tapes hook on: one zero for each axis, and the fewest openings that need another. */
 function mostHooked(edges: readonly Edge[], hooked: readonly string[]): Edge | null {

@@ -93,6 +93,8 @@ export const marking = {
   steps: {
     square: (first: string, second: string, within: string) =>
       `1 SQUARE? Both diagonals, corner to corner: ${first} and ${second}. More than ${within} off, or more than that from each other: STOP.`,
+    shape: (spans: readonly CornerSpan[], within: string) =>
+      `1 SHAPE? From corner to corner: ${spans.map(({ from, to, figure }) => `${cornerOf(from)} to ${cornerOf(to)} ${figure}`).join("; ")}. More than ${within} off: STOP.`,
     squareFound: "Found:",
     mark: {
       framing:
@@ -148,6 +150,15 @@ export const marking = {
   },
   arrowInWords: (arrow: Arrow) => arrowInWords(arrow),
 };
+
+/** A straight line between two corners, each named by what meets there. */
+interface CornerSpan {
+  readonly from: readonly [string, string];
+  readonly to: readonly [string, string];
+  readonly figure: string;
+}
+
+const cornerOf = (between: readonly [string, string]): string => between.map(frame.wall).join("/");
 
 interface Tape {
   readonly from: string;

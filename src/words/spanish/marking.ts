@@ -12,6 +12,8 @@ const of = (name: string): string =>
 
 const ceilingOf = (name: string): string => (name === "ceiling" ? "" : ` ${name.toUpperCase()}`);
 
+const cornerOf = (between: readonly [string, string]): string => between.map(frame.wall).join("/");
+
 const STAGES = {
   bare: "ANTES de la tablaroca de paredes",
   boarded: "DESPUÉS de la tablaroca de paredes",
@@ -97,6 +99,8 @@ export const marking: typeof english = {
   steps: {
     square: (first, second, within) =>
       `1 ¿A ESCUADRA? Las dos diagonales, de esquina a esquina: ${first} y ${second}. Si fallan más de ${within}, o más que eso entre sí: ALTO.`,
+    shape: (spans, within) =>
+      `1 ¿FORMA? De esquina a esquina: ${spans.map(({ from, to, figure }) => `${cornerOf(from)} a ${cornerOf(to)} ${figure}`).join("; ")}. Si falla más de ${within}: ALTO.`,
     squareFound: "Encontró:",
     mark: {
       framing:
