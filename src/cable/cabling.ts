@@ -8,7 +8,7 @@ import { type Box, boxOfArea, boxOfShape, isIn } from "./box.js";
 import { type Field, fieldOf } from "./field.js";
 import type { Boring, Spot } from "./network.js";
 import { type Route, routeThrough } from "./route.js";
-import { type CableRun, runOf } from "./run.js";
+import { type CableRun, type Ends, endsOf, runOf } from "./run.js";
 import { type PullPlan, pullPlanOf } from "./spools.js";
 import { trunkFrom } from "./trunk.js";
 
@@ -18,6 +18,8 @@ export interface Cabling {
   readonly unreached: readonly Speaker[];
   readonly holes: readonly Hole[];
   readonly plan: PullPlan;
+  /** What is added to the ways. */
+  readonly ends: Ends;
   readonly cableMm: { readonly two: number; readonly four: number; readonly basis: "given" | "usual" };
 }
 
@@ -42,6 +44,7 @@ export function cablingOf(room: Room, all: readonly Mounted[]): Cabling | null {
     ),
     plan: pullPlanOf(runs, room.cable.spoolsMm.length > 0 ? room.cable.spoolsMm : [USUAL_SPOOL_MM]),
     cableMm,
+    ends: endsOf(room),
   };
 }
 

@@ -84,12 +84,22 @@ export function wantedOf(room: Room, speaker: Speaker, lengthMm: number): Wanted
   };
 }
 
-/** The way, a loop at each end, and the spare on all of it. */
-function cutLengthMm({ cable }: Room, routeMm: number): number {
-  const loopMm = cable.loopMm ?? USUAL_LOOP_MM;
-  const rackMm = cable.rackLoopMm ?? cable.loopMm ?? USUAL_RACK_LOOP_MM;
-  const spare = (cable.sparePercent ?? USUAL_SPARE_PERCENT) / 100;
-  return (routeMm + loopMm + rackMm) * (1 + spare);
+/** What is left at each end, and what is added to everything. */
+export interface Ends {
+  readonly loopMm: number;
+  readonly rackMm: number;
+  readonly sparePercent: number;
+}
+
+export const endsOf = ({ cable }: Room): Ends => ({
+  loopMm: cable.loopMm ?? USUAL_LOOP_MM,
+  rackMm: cable.rackLoopMm ?? cable.loopMm ?? USUAL_RACK_LOOP_MM,
+  sparePercent: cable.sparePercent ?? USUAL_SPARE_PERCENT,
+});
+
+function cutLengthMm(room: Room, routeMm: number): number {
+  const { loopMm, rackMm, sparePercent } = endsOf(room);
+  return (routeMm + loopMm + rackMm) * (1 + sparePercent / 100);
 }
 
 /** The size that the user gave; null where he gave none. */

@@ -3,6 +3,8 @@ import { SENSITIVITY_VOLTS } from "../standards/sound.js";
 
 /** What a loudspeaker needs at its terminals for the target at the reference seat, and what its own limit leaves. */
 export interface Drive {
+  /** Level at the reference seat with the voltage of data sheets, 2.83 V, in dB. */
+  readonly atVoltageDb: number;
   /** Power for the target and the headroom above it, in W. */
   readonly powerW: number;
   /** How far above the target its stated power goes at the reference seat, in dB; null where none is stated. */
@@ -23,9 +25,10 @@ export function driveOf(
 ): Drive | null {
   if (sensitivityDb === null || impedanceOhm === null) return null;
   const unitW = sensitivityW(impedanceOhm);
-  const atUnitDb = sensitivityDb + pathDb;
+  const atVoltageDb = sensitivityDb + pathDb;
   return {
-    powerW: unitW * 10 ** ((targetDb + headroomDb - atUnitDb) / 10),
-    headroomDb: powerW === null ? null : atUnitDb + 10 * Math.log10(powerW / unitW) - targetDb,
+    atVoltageDb,
+    powerW: unitW * 10 ** ((targetDb + headroomDb - atVoltageDb) / 10),
+    headroomDb: powerW === null ? null : atVoltageDb + 10 * Math.log10(powerW / unitW) - targetDb,
   };
 }

@@ -1,14 +1,20 @@
 import type { Page } from "../drawing/drawing.js";
 import { aimStrips } from "./aim-strip.js";
 import { cableLabels } from "./cable-labels.js";
+import { cablePlan } from "./cable-plan.js";
+import { cableSchedule } from "./cable-schedule.js";
+import { checkLists } from "./check-lists.js";
 import { cover } from "./cover.js";
 import { floorMarks } from "./floor-marks.js";
 import { frameItems } from "./frame.js";
+import { grilleSchedule } from "./grille-schedule.js";
+import { listeningReport } from "./listening-report.js";
 import { markerSheets } from "./marker-sheet.js";
 import { openingTemplates } from "./opening-template.js";
 import { rulerSheet } from "./ruler-page.js";
 import { bracketSchedule, openingSchedule } from "./schedules.js";
 import type { Body, Order, Sheet, Trade } from "./sheet.js";
+import { soundCheck } from "./sound-check.js";
 import { storyPoles } from "./story-pole.js";
 import { fullSizeMarks, surfaceMarks } from "./surface-marks.js";
 import { terminalCards } from "./terminal-cards.js";
@@ -42,9 +48,15 @@ const SHEETS: readonly ((order: Order) => readonly Sheet[])[] = [
   storyPoles,
   openingTemplates,
   bracketSchedule,
+  cableSchedule,
+  cablePlan,
   markerSheets,
   aimStrips,
   terminalCards,
+  grilleSchedule,
+  checkLists,
+  listeningReport,
+  soundCheck,
   cableLabels,
 ];
 

@@ -34,6 +34,53 @@ export const cabling = {
     given: "given",
     unknown: "not known",
   },
+  schedule: {
+    title: "Cable schedule",
+    use: "Use at ROUGH-IN: pull, label both ends, tick",
+    lengths: (loop: string, rack: string, spare: string) =>
+      `CUT TO is the way along the framing, ${loop} left at the loudspeaker, ${rack} left at the rack, and ${spare} on all of it.`,
+    noEquipment: "No equipment is given, so no way is computed: write in what is pulled.",
+    columns: {
+      pulled: "Pulled",
+      speaker: "To",
+      amplifier: "Amplifier channel",
+      cable: "Cable",
+      cut: "Cut to",
+      loss: "Loss, of load",
+      bored: "Holes",
+    },
+    pull: {
+      title: "What comes off which spool, in the order of pulling",
+      spool: "Spool",
+      of: "Of",
+      runs: "Runs",
+      left: "Left",
+    },
+    boring: {
+      title: "Holes to bore",
+      done: "Bored",
+      members: "Through the middle of",
+      bit: "Bit",
+      cables: "Cables",
+      limit: "Limit",
+      ofMembers: (surface: string, kind: MemberName["kind"], numbers: readonly number[]) =>
+        `${frame.surface(surface)}: ${MEMBERS[kind][numbers.length === 1 ? 0 : 1]} ${numbers.join(", ")}`,
+      allowed: (most: string) => `at most ${most}`,
+      tooLarge: (most: string) => `TOO LARGE: at most ${most}. Do not bore, see the findings`,
+      byMaker: "DO NOT BORE but as its maker says",
+      nailPlate: "NAIL PLATES both sides (edge nearer than 1 1/4 in)",
+      tie: "Steel TIE across the plate",
+      source:
+        "Joists IRC R502.8.1 and R802.7.1, studs R602.6, plates R602.6.1, nail plates NEC 300.4: editions to 2021. Your local code rules. 2 in between holes. Never in the same hole as mains cable.",
+    },
+  },
+  plan: {
+    title: "Cable plan",
+    figures: "Cable plan: figures",
+    use: "Ways of the cables, joists dashed, obstructions dotted. A ring is a loudspeaker, the square is the rack; cables along a wall run inside it.",
+    rack: "RACK",
+    inWall: "In walls cable runs up and down at the spots marked with a dot.",
+  },
   /** The way from the equipment, leg by leg. */
   way: (legs: readonly WrittenLeg[]) => legs.map(legSaid).join("; "),
   bored: (count: number) => (count === 1 ? "1 hole" : `${count} holes`),

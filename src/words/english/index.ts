@@ -1,4 +1,5 @@
 import { cabling } from "./cabling.js";
+import { checks } from "./checks.js";
 import { commands } from "./commands.js";
 import { compare } from "./compare.js";
 import { complaints } from "./complaints.js";
@@ -33,6 +34,7 @@ export const english = {
   strips,
   schedules,
   cabling,
+  checks,
   labels,
   listening,
   placing,

@@ -2,6 +2,7 @@
 export const listening = {
   title: "Listening report",
   atSeats: "What each seat hears",
+  seat: (name: string) => `Seat: ${name}`,
   model:
     "Levels: inverse square law, and a MODEL of the stated coverage: a smooth lobe, -6 dB at half the coverage angle, alike at every frequency; past that angle it only says that there is less. No reflections of the room.",
   delays: (celsius: string) =>

@@ -29,6 +29,53 @@ export const cabling: typeof english = {
     given: "dado",
     unknown: "no se sabe",
   },
+  schedule: {
+    title: "Lista de cables",
+    use: "Use ANTES DE LA TABLAROCA: tienda, etiquete ambos extremos, marque",
+    lengths: (loop, rack, spare) =>
+      `CORTAR A es el camino por la estructura, ${loop} de sobra en la bocina, ${rack} de sobra en el equipo, y ${spare} de todo.`,
+    noEquipment: "No se dio el equipo, así que no se calcula ningún camino: escriba lo que se tienda.",
+    columns: {
+      pulled: "Tendido",
+      speaker: "A",
+      amplifier: "Canal del amplificador",
+      cable: "Cable",
+      cut: "Cortar a",
+      loss: "Pérdida, de la carga",
+      bored: "Barrenos",
+    },
+    pull: {
+      title: "Qué sale de cada carrete, en el orden de tender",
+      spool: "Carrete",
+      of: "De",
+      runs: "Tendidos",
+      left: "Queda",
+    },
+    boring: {
+      title: "Barrenos por hacer",
+      done: "Hecho",
+      members: "Por el centro de",
+      bit: "Broca",
+      cables: "Cables",
+      limit: "Límite",
+      ofMembers: (surface, kind, numbers) =>
+        `${frame.surface(surface)}: ${MEMBERS[kind][numbers.length === 1 ? 0 : 1]} ${numbers.join(", ")}`,
+      allowed: (most) => `a lo más ${most}`,
+      tooLarge: (most) => `MUY GRANDE: a lo más ${most}. No perfore, vea los avisos`,
+      byMaker: "NO PERFORE salvo como diga su fabricante",
+      nailPlate: "PLACAS CONTRA CLAVOS en ambos lados (borde a menos de 1 1/4 in)",
+      tie: "FLEJE de acero sobre la solera",
+      source:
+        "Viguetas IRC R502.8.1 y R802.7.1, montantes R602.6, soleras R602.6.1, placas NEC 300.4: ediciones hasta 2021. Manda su código local. 2 in entre barrenos. Nunca en el mismo barreno que el cable de corriente.",
+    },
+  },
+  plan: {
+    title: "Plano de cables",
+    figures: "Plano de cables: cifras",
+    use: "Caminos de los cables, viguetas a rayas, obstáculos a puntos. Un anillo es una bocina, el cuadro es el equipo; los cables junto a una pared van dentro de ella.",
+    rack: "EQUIPO",
+    inWall: "En las paredes el cable sube y baja en los puntos marcados.",
+  },
   way: (legs) => legs.map(legSaid).join("; "),
   bored: (count) => (count === 1 ? "1 barreno" : `${count} barrenos`),
 };

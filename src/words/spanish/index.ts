@@ -1,5 +1,6 @@
 import type { english } from "../english/index.js";
 import { cabling } from "./cabling.js";
+import { checks } from "./checks.js";
 import { commands } from "./commands.js";
 import { compare } from "./compare.js";
 import { complaints } from "./complaints.js";
@@ -34,6 +35,7 @@ export const spanish: typeof english = {
   strips,
   schedules,
   cabling,
+  checks,
   labels,
   listening,
   placing,

@@ -3,6 +3,7 @@ import type { listening as english } from "../english/listening.js";
 export const listening: typeof english = {
   title: "Informe de escucha",
   atSeats: "Lo que oye cada asiento",
+  seat: (name) => `Asiento: ${name}`,
   model:
     "Niveles: ley del inverso del cuadrado y un MODELO de la cobertura indicada: un lóbulo suave, -6 dB a la mitad del ángulo de cobertura, igual en toda frecuencia; más allá de ese ángulo solo dice que hay menos. Sin reflexiones del cuarto.",
   delays: (celsius) =>

@@ -1,0 +1,72 @@
+import type { Cell, Table } from "../drawing/table.js";
+import type { Opening } from "../job.js";
+import { figuresOf } from "./figures.js";
+import { rowsOf } from "./flow.js";
+import { main, middle, readingPages, SMALL_MM, saying, small } from "./reading-pages.js";
+import type { Order, Sheet } from "./sheet.js";
+import { unbroken } from "./unbroken.js";
+
+/** Expected distance, delay and trim of every loudspeaker at the reference seat, each with room for the measured one. */
+export function soundCheck(order: Order): Sheet[] {
+  const { room, openings } = order.job;
+  if (openings.length === 0) return [];
+  const { sound } = order.words.checks;
+  const pages = readingPages(order, sound, [
+    saying(sound.how(room.reference.name, `${room.listening.targetDb} dB`)),
+    rowsOf(tableOf(order)),
+  ]);
+  return [{ name: "sound-check", trades: ["installer"], title: sound.title, pages, whole: null }];
+}
+
+/** Two rows for each loudspeaker: what is expected, and under it what is measured. */
+function tableOf(order: Order): Table {
+  const { columns } = order.words.checks.sound;
+  const softestDb = Math.min(
+    ...order.job.openings.flatMap(({ listening }) => listening.drive?.atVoltageDb ?? []),
+  );
+  return {
+    capMm: SMALL_MM,
+    columns: [
+      { heading: columns.speaker, weight: 1 },
+      { heading: columns.polarity, weight: 0, leastMm: 18, anchor: "middle" },
+      { heading: columns.distance, weight: 1 },
+      { heading: columns.delay, weight: 1 },
+      { heading: columns.trim, weight: 1 },
+    ],
+    rows: order.job.openings.flatMap((opening) => [
+      expected(order, opening, softestDb),
+      measured(order, opening),
+    ]),
+  };
+}
+
+function expected(order: Order, { speaker, listening }: Opening, softestDb: number): Cell[] {
+  const { units } = order.job.room;
+  const heard = listening.heard.find(({ seat }) => seat.reference);
+  const level = listening.drive?.atVoltageDb ?? null;
+  const id: Cell = { kind: "lines", lines: [middle(speaker.id), small(speaker.channel)] };
+  if (heard === undefined) return [id, { kind: "tick" }];
+  const distance = figuresOf(heard.direction.distanceMm, units);
+  return [
+    id,
+    { kind: "tick" },
+    { kind: "lines", lines: [main(unbroken(distance.main)), small(distance.others)] },
+    {
+      kind: "lines",
+      lines: [
+        main(unbroken(`${heard.delayMs.toFixed(2)} ms`)),
+        small(order.words.checks.sound.samples(heard.samples)),
+      ],
+    },
+    level === null ? "" : { kind: "lines", lines: [main(unbroken(trimText(softestDb - level)))] },
+  ];
+}
+
+function measured({ words }: Order, { speaker }: Opening): Cell[] {
+  const write: Cell = { kind: "write" };
+  const said = words.checks.sound.measured(speaker.id);
+  return [{ kind: "lines", lines: [small(said)] }, "", write, write, write];
+}
+
+/** Nothing or less: nobody turns a loudspeaker up to meet the loudest. */
+const trimText = (db: number): string => `${(Number(db.toFixed(1)) + 0).toFixed(1)} dB`;
