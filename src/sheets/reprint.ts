@@ -1,4 +1,4 @@
-import { PAPERS } from "../standards/paper.js";
+import { MAX_PAGE_SIDE_MM, type Paper } from "../standards/paper.js";
 import { fullSizeMarks } from "./full-size-marks.js";
 import { type NumberedSheet, sheetsOf } from "./packet.js";
 import type { Body, Order, Sheet } from "./sheet.js";
@@ -52,11 +52,19 @@ function comparable(order: Order): Order {
   };
 }
 
-/** Sheets that this paper has in no packet: the whole ones at full size are compared on a roll, where they are not in parts. */
+/** As large as a page may be: sheets at full size are compared in as few parts as there are. */
+const LARGEST: Paper = {
+  kind: "sheet",
+  name: "largest",
+  widthMm: MAX_PAGE_SIDE_MM,
+  heightMm: MAX_PAGE_SIDE_MM,
+};
+
+/** Sheets that this paper has in no packet. */
 function byName(order: Order): readonly NumberedSheet[] {
-  const roll = PAPERS.find(({ kind }) => kind === "roll") ?? order.paper;
-  const full = order.fullSize ? [] : fullSizeMarks({ ...order, paper: roll, fullSize: true });
-  const poles = order.poles ? [] : storyPoles({ ...order, poles: true });
+  const large = { ...order, paper: LARGEST };
+  const full = order.fullSize ? [] : fullSizeMarks({ ...large, fullSize: true });
+  const poles = order.poles ? [] : storyPoles({ ...large, poles: true });
   return [...full, ...poles].map((sheet) => ({ sheet, first: 0 }));
 }
 

@@ -1,106 +1,89 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { type Parts, roomText } from "../rooms/build.js";
 import { DEN, type Ran, STUDIO, workFolder } from "./in-folder.js";
 
-/** A folder with the den as it is and as `later.yaml`, with changes made in its text. */
-function revised(...changes: readonly (readonly [from: string, to: string])[]) {
+const overhead = (id: string, tapes: Parts): Parts => ({ id, model: "tilted", at: tapes });
+
+/** TBR cuts the fourth joist, whose centre is 2400 mm from the front wall. */
+const TBL = overhead("TBL", { left: "1 m", front: "2.1 m" });
+const PLAIN: Parts = {
+  job: { name: "Test room", revision: "B" },
+  speakers: [TBL, overhead("TBR", { right: "1 m", front: "2.4 m" })],
+};
+const MENDED: Parts = {
+  job: { name: "Test room", revision: "C" },
+  speakers: [TBL, overhead("TBR", { right: "1 m", front: "2.1 m" })],
+};
+const found = (told: Parts): Parts => ({
+  ...PLAIN,
+  framing: { ceiling: { found: [{ ...told, by: "J. framing lead", on: "2026-11-18" }] } },
+});
+
+/** A folder with the plain room as `old.yaml` and another as `new.yaml`, and a way to type commands there. */
+function revised(after: Parts) {
   const { folder, type } = workFolder();
-  const text = changes.reduce(
-    (room, [from, to]) => {
-      expect(room.split(from), from).toHaveLength(2);
-      return room.replace(from, to);
-    },
-    readFileSync(join(folder, DEN), "utf8"),
-  );
-  writeFileSync(join(folder, "later.yaml"), text);
-  return (...more: string[]): Promise<Ran> => type("compare", DEN, "later.yaml", ...more);
+  writeFileSync(join(folder, "old.yaml"), roomText(PLAIN));
+  writeFileSync(join(folder, "new.yaml"), roomText(after));
+  const compare = (...more: string[]): Promise<Ran> => type("compare", "old.yaml", "new.yaml", ...more);
+  return { folder, type, compare };
 }
 
-const MOVED = [`at: { right: 3' 3", front: 15' 8" }`, `at: { right: 3' 3", front: 15' 4" }`] as const;
-const REVISION = ["revision: B", "revision: C"] as const;
-
-test("what moved, by how much, what that mends, and how to print what changed", async () => {
-  const compare = revised(MOVED, REVISION);
+test("what moved, by how much, what that mends; and the command that it names prints those sheets and no others", async () => {
+  const { folder, type, compare } = revised(MENDED);
   const { code, out, err } = await compare();
   expect(code).toBe(0);
   expect(err).toBe("");
-  expect(out).toContain("Quarry Lane den: revision B -> revision C");
-  expect(out).toContain(`15' 8" -> 15' 4" from FRONT (4" (102 mm) nearer)`);
-  expect(out).toContain("may be cut now");
-  expect(out).toMatch(/GONE {2}error: TBR: the opening cuts joist 12/u);
-  const [, only = ""] = /baymark print later\.yaml --only (\S+)/u.exec(out) ?? [];
-  expect(only.split(",")).toEqual(expect.arrayContaining(["floor", "ceiling", "opening-TBR"]));
-  expect(only.split(",")).not.toContain("opening-TFL");
+  expect(out).toContain("Test room: revision B -> revision C");
+  expect(out).toContain(`2400 mm -> 2100 mm from FRONT (300 mm (11 13/16") nearer)`);
+  expect(out).toContain("TBR  may be cut now");
+  expect(out).toMatch(/GONE {2}error: TBR: the opening cuts joist 4/u);
   expect(out).toMatch(/pole-ceiling-front +changed, where it was printed by name/u);
-});
-
-test("the command that it names prints those sheets and no others", async () => {
-  const { folder, type } = workFolder();
-  const text = readFileSync(join(folder, DEN), "utf8").replace(...MOVED);
-  writeFileSync(join(folder, "later.yaml"), text);
-  const { out } = await type("compare", DEN, "later.yaml");
-  const [, only = ""] = /--only (\S+)/u.exec(out) ?? [];
-  await type("print", "later.yaml", "--pdf", "--only", only, "-o", "again");
+  const [, only = ""] = /baymark print new\.yaml --only (\S+)/u.exec(out) ?? [];
+  expect(only.split(",")).toEqual(expect.arrayContaining(["floor", "ceiling", "opening-TBR"]));
+  expect(only.split(",")).not.toContain("opening-TBL");
+  await type("print", "new.yaml", "--pdf", "--only", only, "-o", "again");
   const contents = JSON.parse(readFileSync(join(folder, "again", "packet.json"), "utf8"));
   const pages: readonly { readonly sheet: string }[] = contents.pages;
   expect(new Set(pages.map(({ sheet }) => sheet))).toEqual(new Set(only.split(",")));
 });
 
 test("a room and itself: nothing, and no sheet", async () => {
-  const { out, code } = await revised(REVISION)();
+  const { out, code } = await revised({ ...PLAIN, job: { name: "Test room", revision: "C" } }).compare();
   expect(code).toBe(0);
   expect(out).toContain("nothing is otherwise");
   expect(out).toContain("no sheet: all are drawn as before");
 });
 
-test("a joist that was found elsewhere, with who and when", async () => {
-  const found = `    found: [{ member: 7, at: 112 1/2", by: J. framing lead, on: 2026-11-18 }]\n`;
-  const compare = revised([
-    `    from: front\n    at: [16", 32 1/4"`,
-    `    from: front\n${found}    at: [16", 32 1/4"`,
-  ]);
-  const { out } = await compare();
-  expect(out).toContain(`ceiling, joist 7  9' 4" -> 9' 4 1/2" from FRONT (1/2" (13 mm) further)`);
-  expect(out).toContain("ceiling, joist 7  FOUND by J. framing lead, 2026-11-18");
-  expect(out).toMatch(/ceiling +changed/u);
-});
-
-test("neighbours moved alike are told together", async () => {
-  const found = `    found: [{ from: 3, to: 6, shift: -1/4", by: J., on: 2026-11-18 }]\n`;
-  const compare = revised([
-    `    from: front\n    at: [16", 32 1/4"`,
-    `    from: front\n${found}    at: [16", 32 1/4"`,
-  ]);
-  const { out } = await compare();
-  expect(out).toContain(`ceiling, joist 3 to 6  each 1/4" (6 mm) nearer to FRONT`);
+test("a joist that was found elsewhere, with who and when; neighbours moved alike together", async () => {
+  const one = await revised(found({ member: 7, at: "4210 mm" })).compare();
+  expect(one.out).toContain(`ceiling, joist 7  4200 mm -> 4210 mm from FRONT (10 mm (3/8") further)`);
+  expect(one.out).toContain("ceiling, joist 7  FOUND by J. framing lead, 2026-11-18");
+  expect(one.out).toMatch(/ceiling +changed/u);
+  const several = await revised(found({ from: 3, to: 6, shift: "-6 mm" })).compare();
+  expect(several.out).toContain(`ceiling, joist 3 to 6  each 6 mm (1/4") nearer to FRONT`);
 });
 
 test("in Spanish", async () => {
-  const { out } = await revised(MOVED)("--language", "es");
-  expect(out).toContain(`15' 8" -> 15' 4" desde FRENTE`);
+  const { out } = await revised(MENDED).compare("--language", "es");
+  expect(out).toContain("2400 mm -> 2100 mm desde FRENTE");
   expect(out).toContain("Imprimir otra vez");
 });
 
 test("for machines: one object, millimetres without rounding", async () => {
-  const { out, err } = await revised(MOVED, REVISION)("--json");
+  const { out, err } = await revised(MENDED).compare("--json");
   expect(err).toBe("");
   expect(out.trimEnd().split("\n")).toHaveLength(1);
-  const found = JSON.parse(out);
-  expect(found).toMatchObject({
+  const told = JSON.parse(out);
+  expect(told).toMatchObject({
     baymark: 1,
-    old: { file: DEN, revision: "B" },
-    new: { file: "later.yaml", revision: "C" },
+    old: { file: "old.yaml", revision: "B" },
+    new: { file: "new.yaml", revision: "C" },
   });
-  expect(found.openings).toContainEqual({
-    id: "TBR",
-    what: "tape",
-    from: "front",
-    before: 4775.2,
-    after: 4673.6,
-  });
-  expect(found.findings.gone.map(({ code }: { code: string }) => code)).toContain("opening-cuts-member");
-  expect(found.sheets).toContainEqual(
+  expect(told.openings).toContainEqual({ id: "TBR", what: "tape", from: "front", before: 2400, after: 2100 });
+  expect(told.findings.gone.map(({ code }: { code: string }) => code)).toContain("opening-cuts-member");
+  expect(told.sheets).toContainEqual(
     expect.objectContaining({ name: "opening-TBR", what: "changed", by_name: false }),
   );
   expect(out).not.toMatch(/Mm"|Deg"/u);
