@@ -131,7 +131,8 @@ function surfaceSaid(say: Saying, change: SurfaceChange): string {
     case "size":
       return surface.size(size(change.before), size(change.after));
     case "outline":
-      return surface.outline;
+    case "joints":
+      return surface[change.what];
     case "board": {
       const [before, after] = measure.lengths(change.beforeMm, change.afterMm);
       return surface.board({ before, after });

@@ -11,6 +11,8 @@ export type SurfaceChange = { readonly surface: string } & (
   | { readonly what: "size"; readonly before: Size; readonly after: Size }
   /** As wide and as high as before, and of another outline. */
   | { readonly what: "outline" }
+  /** Where sheets of its board meet. */
+  | { readonly what: "joints" }
   | { readonly what: "board"; readonly beforeMm: number; readonly afterMm: number }
   /** Clear depth behind it; infinite where it is open. */
   | { readonly what: "cavity"; readonly beforeMm: number; readonly afterMm: number }
@@ -63,13 +65,15 @@ const lone = (what: "added" | "gone", surfaces: readonly Surface[], other: Room)
 
 function surfaceChanges(was: Surface, is: Surface): readonly SurfaceChange[] {
   const surface = is.name;
+  const outline = outlineChanges(was, is);
   const turned = (what: "rated" | "enclosure" | "second-support", old: boolean, after: boolean) =>
     old === after ? [] : [{ surface, what, after } as const];
   return [
-    ...outlineChanges(was, is),
+    ...outline,
     ...(isNear(was.boardMm, is.boardMm)
       ? []
       : [{ surface, what: "board", beforeMm: was.boardMm, afterMm: is.boardMm } as const]),
+    ...(outline.length > 0 || hasSameJoints(was, is) ? [] : [{ surface, what: "joints" } as const]),
     ...framingChanges(was, is),
     ...turned("rated", was.rated, is.rated),
     ...turned("enclosure", was.enclosure, is.enclosure),
@@ -118,6 +122,12 @@ function isSamePolygon(a: Polygon, b: Polygon): boolean {
 const isSamePoint = (a: SurfacePoint, b: SurfacePoint | undefined): boolean =>
   b !== undefined && isNear(a.u, b.u) && isNear(a.v, b.v);
 
+const hasSameJoints = ({ joints: was }: Surface, { joints: is }: Surface): boolean =>
+  was.length === is.length &&
+  was.every(
+    (joint, index) => isSamePoint(joint.from, is[index]?.from) && isSamePoint(joint.to, is[index]?.to),
+  );
+
 function framingChanges({ framing: was }: Surface, { framing: is, name }: Surface): readonly SurfaceChange[] {
   if (was.kind !== is.kind) return [{ surface: name, what: "framing", known: is.kind === "known" }];
   if (was.kind === "unknown" || is.kind === "unknown" || isNear(was.cavityMm, is.cavityMm)) return [];
@@ -133,19 +143,58 @@ function obstructionChanges(was: Surface, is: Surface): readonly ObstructionChan
     const index = left.findIndex((other) => other.name === name);
     const [old] = index < 0 ? [] : left.splice(index, 1);
     if (old === undefined) return [{ surface, name, what: "added" }];
-    return isSameObstruction(old, obstruction) ? [] : [{ surface, name, what: "changed" }];
+    const isSame =
+      isSameObstruction(old, obstruction) &&
+      standsAsBefore({ surface: was, area: old.area }, { surface: is, area: obstruction.area });
+    return isSame ? [] : [{ surface, name, what: "changed" }];
   });
   return [...now, ...left.map(({ name }) => ({ surface, name, what: "gone" }) as const)];
 }
 
 function isSameObstruction(a: Obstruction, b: Obstruction): boolean {
   const behind = ({ behindMm }: Obstruction): number => behindMm ?? Number.NEGATIVE_INFINITY;
-  return isNear(a.keepMm, b.keepMm) && isNear(behind(a), behind(b)) && isSameArea(a.area, b.area);
+  const [first, second] = [a, b].map(({ area }) => boxOf(area));
+  return (
+    a.area.kind === b.area.kind &&
+    isNear(a.keepMm, b.keepMm) &&
+    isNear(behind(a), behind(b)) &&
+    first !== undefined &&
+    second !== undefined &&
+    AXES.every((axis) => isNear(first.max[axis] - first.min[axis], second.max[axis] - second.min[axis]))
+  );
 }
 
-function isSameArea(a: Area, b: Area): boolean {
-  if (a.kind === "round") {
-    return b.kind === "round" && isNear(a.diameterMm, b.diameterMm) && isSamePoint(a.centre, b.centre);
-  }
-  return b.kind === "rectangle" && isSamePoint(a.min, b.min) && isSamePoint(a.max, b.max);
+interface Box {
+  readonly min: SurfacePoint;
+  readonly max: SurfacePoint;
+}
+
+const AXES = ["u", "v"] as const;
+
+function boxOf(area: Area): Box {
+  if (area.kind === "rectangle") return area;
+  const { centre, diameterMm } = area;
+  const half = diameterMm / 2;
+  return {
+    min: { u: centre.u - half, v: centre.v - half },
+    max: { u: centre.u + half, v: centre.v + half },
+  };
+}
+
+interface Standing {
+  readonly surface: Surface;
+  readonly area: Area;
+}
+
+/** As far as before from one end of the surface at least, along each axis: the other end may have moved away. */
+function standsAsBefore(before: Standing, after: Standing): boolean {
+  const gaps = ({ surface, area }: Standing, axis: "u" | "v"): readonly [number, number] => {
+    const places = surface.edges.map(({ from }) => from[axis]);
+    const { min, max } = boxOf(area);
+    return [min[axis] - Math.min(...places), Math.max(...places) - max[axis]];
+  };
+  return AXES.every((axis) => {
+    const [was, is] = [gaps(before, axis), gaps(after, axis)];
+    return isNear(was[0], is[0]) || isNear(was[1], is[1]);
+  });
 }

@@ -61,7 +61,7 @@ function heightProblems(tree: Tree): readonly Problem[] {
 
 /** Words with a meaning of their own where names of surfaces stand, and names of the packet's own sheets. */
 const KEPT =
-  /^(?:ceiling|floor|up|down|best|cover|ruler|drywall|installer|labels|.*-(?:full|after)|(?:wall|opening|aim|marker|bracket|terminal|cable|label|story)-.*)$/iu;
+  /^(?:ceiling|floor|up|down|best|cover|poles?|ruler|drywall|installer|labels|.*-(?:full|after)|(?:wall|opening|aim|pole|marker|bracket|terminal|cable|label|story)-.*)$/iu;
 
 function nameProblems(tree: Tree, locate: Locate): readonly Problem[] {
   const first = new Map<string, Path>();

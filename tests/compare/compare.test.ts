@@ -210,6 +210,28 @@ describe("members", () => {
 });
 
 describe("the rest of the room", () => {
+  it("stands where it stood when the wall across moves away", () => {
+    const duct = (from: "front" | "back"): Parts => ({
+      obstructions: [
+        { name: "light", on: "ceiling", at: { left: "2 m", [from]: "1 m" }, round: "100 mm" },
+        {
+          name: "duct",
+          on: "ceiling",
+          corner: { left: "3 m", [from]: "2 m" },
+          opposite: { left: "3.2 m", [from]: "3 m" },
+        },
+      ],
+    });
+    const longer = { room: { width: "4 m", length: "6.4 m", height: "2.6 m" } };
+    for (const from of ["front", "back"] as const) {
+      expect(compared(duct(from), { ...duct(from), ...longer }).obstructions).toEqual([]);
+    }
+    expect(compared(duct("front"), duct("back")).obstructions.map(({ what }) => what)).toEqual([
+      "changed",
+      "changed",
+    ]);
+  });
+
   it("board, ratings and obstructions", () => {
     const { surfaces, obstructions } = compared(
       {

@@ -59,6 +59,7 @@ export const compare = {
     name: (surface: string) => frame.surface(surface),
     size: (before: string, after: string) => `${before} -> ${after}`,
     outline: "another outline",
+    joints: "board joints elsewhere",
     board: ({ before, after }: Lengths) => `board ${before} -> ${after}`,
     cavity: (before: string | null, after: string | null) =>
       `cavity ${before ?? "open"} -> ${after ?? "open"}`,

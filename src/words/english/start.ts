@@ -22,6 +22,7 @@ export const start = {
   framing: [
     "Members, from the named wall: `first` and `spacing` as laid out, or `at: [...]` as found on site.",
     "What is found is printed as MEASURED, what is laid out as ASSUMED. A surface left out is unknown framing.",
+    "(optional) `found: [{ member: 7, at: ..., by: who, on: when }]` or `{ from: 5, to: 9, shift: ..., by, on }`: found since.",
   ],
   nearEdge: "`mark: near-edge` where the layout was struck to the edge of each member, not to its centre.",
   centres: "Figures are to the members' centres; `mark: near-edge` where the layout was struck to the edge.",

@@ -44,6 +44,7 @@ export const compare: typeof english = {
     name: (surface) => frame.surface(surface),
     size: (before, after) => `${before} -> ${after}`,
     outline: "otro contorno",
+    joints: "juntas de tablaroca en otro lugar",
     board: ({ before, after }) => `tablaroca ${before} -> ${after}`,
     cavity: (before, after) => `hueco ${before ?? "abierto"} -> ${after ?? "abierto"}`,
     framingKnown: "ahora se conoce la estructura",

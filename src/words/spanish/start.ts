@@ -24,6 +24,7 @@ export const start: typeof english = {
   framing: [
     "Miembros, desde la pared indicada: `first` y `spacing` como se trazaron, o `at: [...]` como se hallaron en obra.",
     "Lo hallado se imprime MEDIDO, lo trazado SUPUESTO. Una superficie que falta es estructura desconocida.",
+    "(opcional) `found: [{ member: 7, at: ..., by: quién, on: cuándo }]` o `{ from: 5, to: 9, shift: ..., by, on }`: hallado después.",
   ],
   nearEdge: "`mark: near-edge` donde el trazo se hizo al borde de cada miembro y no a su centro.",
   centres: "Las cifras van al centro de cada miembro; `mark: near-edge` si el trazo se hizo al borde.",
