@@ -6,9 +6,10 @@ import { type Reprint, sheetsToReprint } from "../sheets/reprint.js";
 import { SAFE_MARGINS_MM } from "../standards/paper.js";
 import type { Words } from "../words/words.js";
 import { type AnswerForm, tellUnusable, unusableJson } from "./answer.js";
-import { comparisonLines, sheetLines } from "./compared.js";
+import { comparisonLines } from "./compared.js";
 import { EXIT, type ExitCode } from "./exit-code.js";
 import { type Loaded, load } from "./load.js";
+import { sheetLines } from "./reprint-lines.js";
 import type { Terminal } from "./terminal.js";
 
 /**

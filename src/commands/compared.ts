@@ -6,7 +6,6 @@ import type { Size, SurfaceChange } from "../compare/surfaces.js";
 import type { Comparison } from "../compare.js";
 import type { Shape } from "../geometry/shape.js";
 import type { Job } from "../job.js";
-import type { SheetChange } from "../sheets/reprint.js";
 import type { TapeRead } from "../words/english/compare.js";
 import { findingText } from "../words/finding-text.js";
 import { type Measure, measureIn } from "../words/measure.js";
@@ -15,7 +14,7 @@ import type { Terminal } from "./terminal.js";
 
 /** How a comparison reads on a terminal: under each heading a line for each thing, its name and what is otherwise. */
 
-type Line = readonly [name: string, said: string];
+export type Line = readonly [name: string, said: string];
 
 export function comparisonLines(
   terminal: Terminal,
@@ -60,7 +59,7 @@ interface Saying {
   readonly measure: Measure;
 }
 
-function inTwoColumns(lines: readonly Line[]): readonly string[] {
+export function inTwoColumns(lines: readonly Line[]): readonly string[] {
   const width = Math.max(...lines.map(([name]) => name.length));
   return lines.map(([name, said]) => `  ${name.padEnd(width)}  ${said}`);
 }
@@ -221,31 +220,3 @@ function findingLines({ words, measure }: Saying, findings: FindingsCompared): r
     ...findings.gone.map((one): Line => [finding.gone, said(one)]),
   ];
 }
-
-/** Which sheets to print again, with the command that does; the new packet's numbers are of `all` pages. */
-export function sheetLines(
-  terminal: Terminal,
-  words: Words,
-  { changes, all }: { changes: readonly SheetChange[]; all: number },
-  file: string,
-): readonly string[] {
-  const { sheets, headings } = words.compare;
-  const heading = ["", terminal.colours.bold(headings.sheets)];
-  if (changes.length === 0) return [...heading, `  ${sheets.none}`];
-  const lines = changes.map((change): Line => {
-    const numbers = change.pages.length === 0 ? [] : [sheets.pages(change.pages, all)];
-    const aside = change.byName ? [sheets.byName] : [];
-    return [change.name, [sheets[change.what], ...numbers, ...aside].join(", ")];
-  });
-  const names = changes.filter(({ what, byName }) => what !== "gone" && !byName).map(({ name }) => name);
-  const command = `baymark print ${quotedFile(file)} --only ${names.join(",")}`;
-  return [
-    ...heading,
-    ...inTwoColumns(lines),
-    ...(names.length === 0 ? [] : [`  ${sheets.command(command)}`]),
-    `  ${sheets.rest}`,
-  ];
-}
-
-/** A name with spaces is typed between quotes. */
-const quotedFile = (file: string): string => (/^[\w./\\:-]+$/u.test(file) ? file : JSON.stringify(file));
