@@ -193,5 +193,6 @@ function notesOn({ words }: Order, { at, oblique }: Pole): string[] {
     ...(framing.kind === "known" && framing.unknown.length > 0 ? [words.poles.unknownBeyond] : []),
     ...(oblique > 0 ? [words.poles.oblique(oblique)] : []),
     ...(slopes ? [words.poles.slope] : []),
+    ...(kind === "ceiling" && !slopes ? [words.poles.plumb] : []),
   ];
 }

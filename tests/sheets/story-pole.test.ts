@@ -8,6 +8,7 @@ import { storyPoles } from "../../src/sheets/story-pole.js";
 import { MAX_PAGE_SIDE_MM } from "../../src/standards/paper.js";
 import type { Parts } from "../rooms/build.js";
 import { job } from "../rooms/job.js";
+import { sloped } from "../rooms/not-boxes.js";
 import { ROOMS } from "./marking-rooms.js";
 import { letteringFaults } from "./no-collisions.js";
 import { type Asked, opened, orderFor, wordsOn } from "./orders.js";
@@ -21,6 +22,10 @@ const PAIR: Parts = {
     { id: "TR", model: "tilted", at: { right: "1 m", front: "2.1 m" } },
     { id: "WL", model: "upright", on: "left", at: { front: "2.1 m", up: "1.2 m" } },
   ],
+};
+
+const SLOPED_PAIR: Parts = {
+  speakers: [{ id: "TL", model: "tilted", on: "slope", at: { left: "1 m", front: "2.1 m" } }],
 };
 
 const named = (sheets: readonly Sheet[], name: string): Sheet => {
@@ -114,6 +119,16 @@ describe("which poles there are", () => {
 });
 
 describe("what stands on a pole", () => {
+  it("is along the slope where a ceiling slopes, and of use on the floor only where it is flat", () => {
+    const sloping = said(named(polesOf(job({ ...sloped("front"), ...SLOPED_PAIR })), "pole-slope-front"));
+    expect(sloping).toContain("the pole lies ALONG THE SLOPE");
+    expect(sloping).not.toContain("plumb up");
+    // 6000 mm of plan that rise 2000 mm.
+    const long = Math.hypot(6000, 2000);
+    expect(sloping).toContain(`(≈${Math.round(long)} mm)`);
+    expect(said(named(polesOf(job(PAIR)), "pole-ceiling-front"))).toContain("plumb up");
+  });
+
   it("is its surface, how one looks, where zero is and on which faces", () => {
     const sheet = named(polesOf(job(PAIR)), "pole-ceiling-front");
     expect(said(sheet)).toContain(

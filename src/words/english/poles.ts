@@ -17,7 +17,8 @@ export const poles = {
   /** Of one pole, or of several whose walls stand on their own ends. */
   hold: (from: string | null) =>
     `ZERO END AGAINST ${from === null ? "the wall named there" : wall(from)}. Marks meet the LOWER line.`,
-  use: "Cut out along the lower line. Lay it along the control line and carry every mark over with a square. Pencil only. One pole serves floor and ceiling: plumb up.",
+  use: "Cut out along the lower line. Lay it along the control line and carry every mark over with a square. Pencil only.",
+  plumb: "A pole of a flat ceiling serves on the floor too: mark there and plumb up.",
   lines:
     "Long line: centre of the openings named. Bar: from edge to edge. Box: framing, number · centre; broken box: ASSUMED. Broken lines of an opening: DO NOT CUT.",
   prove: (within: string) =>

@@ -20,7 +20,8 @@ export const poles: typeof english = {
     `← 0 ${wall(from)}, ${FACES[stage]}  ·  ${frame.surface(surface).toUpperCase()}, ${overhead ? frame.lookingUp : frame.facingWall(surface)}`,
   hold: (from) =>
     `EXTREMO CERO CONTRA ${from === null ? "la pared nombrada ahí" : `la pared: ${frame.wall(from)}`}. Las marcas llegan a la línea de ABAJO.`,
-  use: "Recorte por la línea de abajo. Póngala a lo largo de la línea de control y pase cada marca con escuadra. Solo lápiz. Sirve en el piso y en el techo: suba a plomo.",
+  use: "Recorte por la línea de abajo. Póngala a lo largo de la línea de control y pase cada marca con escuadra. Solo lápiz.",
+  plumb: "La regla de un cielo raso plano sirve también en el piso: marque ahí y suba a plomo.",
   lines:
     "Línea larga: centro de los hoyos nombrados. Barra: de orilla a orilla. Caja: estructura, número · centro; caja de rayas: SUPUESTO. Hoyo con líneas de rayas: NO CORTAR.",
   prove: (within) =>
