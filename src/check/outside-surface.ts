@@ -12,7 +12,7 @@ import { about, type Subject } from "./subject.js";
 export function outsideSurface(subject: Subject): Finding[] {
   const [worst] = edgesPassed(subject)
     .map((edge) => ({ edge, byMm: reachPastMm(subject, edge) }))
-    .sort((a, b) => b.byMm - a.byMm);
+    .sort((a, b) => smallerFirst(b.byMm, a.byMm) || acrossFirst(a.edge, b.edge));
   if (worst === undefined) return [];
   return [
     {
@@ -33,10 +33,18 @@ function edgesPassed({ surface, centre, distances }: Subject): readonly Edge[] {
   const inVoid = surface.voids.some(({ finished }) => isInside(centre, finished));
   if (over.length > 0 || (isInside(centre, surface.finished) && !inVoid)) return over;
   const nearestFirst = [...edgesOn(surface, "finish"), ...voidEdgesOn(surface, "finish")].sort(
-    (a, b) => distanceToSegmentMm(centre, a) - distanceToSegmentMm(centre, b),
+    (a, b) =>
+      smallerFirst(distanceToSegmentMm(centre, a), distanceToSegmentMm(centre, b)) || acrossFirst(a, b),
   );
   return nearestFirst.slice(0, 1);
 }
+
+/** Orders lengths that differ by more than the house's tolerance; others are equal, whatever their last digits say. */
+const smallerFirst = (aMm: number, bMm: number): number =>
+  Math.abs(aMm - bMm) <= EPSILON_MM ? 0 : aMm - bMm;
+
+/** Between edges that are equally far out: the one across the sheet first, so that a room and its mirror image agree. */
+const acrossFirst = (a: Edge, b: Edge): number => Math.abs(inward(b).v) - Math.abs(inward(a).v);
 
 function reachPastMm({ speaker, centre }: Subject, edge: Edge): number {
   const outward = times(inward(edge), -1);
