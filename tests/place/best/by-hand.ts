@@ -105,6 +105,18 @@ export function seen(ear: Vector, at: Vector, wanted: Published, toleranceDeg: n
   };
 }
 
+/** Cosine of the angle at the ear between what is published and a position: the product of two directions. */
+export function nearness(ear: Vector, wanted: Published): (at: Vector) => number {
+  const level = Math.cos(wanted.elevation * DEG);
+  const x = -Math.sin(wanted.azimuth * DEG) * level;
+  const y = Math.cos(wanted.azimuth * DEG) * level;
+  const z = Math.sin(wanted.elevation * DEG);
+  return (at) => {
+    const [dx, dy, dz] = [at.x - ear.x, at.y - ear.y, at.z - ear.z];
+    return (dx * x + dy * y + dz * z) / Math.sqrt(dx * dx + dy * dy + dz * dz);
+  };
+}
+
 interface Rectangle {
   readonly u: readonly [number, number];
   readonly v: readonly [number, number];
