@@ -48,6 +48,8 @@ const isSame = (a: Uint8Array, b: Uint8Array): boolean =>
 
 function swapIn(target: string, bytes: Uint8Array): void {
   const fresh = join(dirname(target), `.${basename(target)}.baymark-new`);
+  // One that a run left that was broken off; a link in its place is not followed.
+  rmSync(fresh, { force: true });
   try {
     writeThrough(fresh, bytes);
     chmodSync(fresh, statSync(target).mode);
@@ -60,7 +62,7 @@ function swapIn(target: string, bytes: Uint8Array): void {
 
 /** Written to the disk itself before anything is renamed, so that no power cut leaves half of it. */
 function writeThrough(path: string, bytes: Uint8Array): void {
-  const file = openSync(path, "w");
+  const file = openSync(path, "wx");
   try {
     let written = 0;
     while (written < bytes.length) written += writeSync(file, bytes, written);

@@ -1,0 +1,27 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { type Body, distanceToBodyMm } from "../../src/geometry/body.js";
+import { convexHull } from "../../src/geometry/convex.js";
+import { distanceFrom } from "../../src/geometry/distance-from.js";
+
+const coordinate = fc.integer({ min: -50, max: 50 });
+const point = fc.record({ u: coordinate, v: coordinate });
+
+test("is the distance to the body, whatever its form", () => {
+  const bodies = fc.record({
+    points: fc.array(point, { minLength: 1, maxLength: 7 }),
+    radiusMm: fc.nat({ max: 20 }),
+  });
+  const forms = new Set<number>();
+  fc.assert(
+    fc.property(bodies, fc.array(point, { minLength: 10, maxLength: 10 }), ({ points, radiusMm }, asked) => {
+      const body: Body = { core: convexHull(points), radiusMm };
+      forms.add(Math.min(3, body.core.length));
+      const distance = distanceFrom(body);
+      for (const each of asked) expect(distance(each.u, each.v)).toBeCloseTo(distanceToBodyMm(each, body), 9);
+    }),
+    { numRuns: 500 },
+  );
+  // Points, segments and polygons have all come up.
+  expect([...forms].sort()).toEqual([1, 2, 3]);
+});
