@@ -7,7 +7,7 @@ import type { Cost } from "./cost.js";
 import type { Spot } from "./field.js";
 import type { Taken } from "./ground.js";
 import type { Hull } from "./marks.js";
-import { idealIn, leastOffDegBetween, viewTo } from "./sight.js";
+import { idealIn, leastOffDegOn, viewTo } from "./sight.js";
 
 /*
  * What can be said at once of every place within a hull: what it costs at least, and whether any of it may be clear.
@@ -30,13 +30,23 @@ function coversCorners({ distanceMm }: Taken, { corners }: Hull): boolean {
   return corners.every(({ u, v }) => distanceMm(u, v) < 0);
 }
 
-/** Whether the hull lies outside the outline or in a void: none of whose edges then comes into it. */
-export function liesOutside({ asking }: Spot, { centre }: Hull, inTheWay: readonly Taken[]): boolean {
-  const meetsEdge = inTheWay.some(({ what }) => what.kind === "edge");
+/** What comes into a hull, and what came into the larger one that it is a part of. */
+interface Ways {
+  readonly now: readonly Taken[];
+  readonly before: readonly Taken[];
+}
+
+/**
+ * Whether the hull lies outside the outline or in a void: once none of their edges comes into it. A part of a hull that
+ * none came into lies where that lay.
+ */
+export function liesOutside({ asking }: Spot, { centre }: Hull, { now, before }: Ways): boolean {
   const { finished, voids } = asking.ground.surface;
-  if (meetsEdge) return false;
+  if (now.some(isEdge) || !before.some(isEdge)) return false;
   return !isInside(centre, finished) || voids.some((each) => isInside(centre, each.finished));
 }
+
+const isEdge = ({ what }: Taken): boolean => what.kind === "edge";
 
 /** The least that any place in the hull costs, or less. */
 export function leastCost(spot: Spot, hull: Hull): Cost {
@@ -44,14 +54,8 @@ export function leastCost(spot: Spot, hull: Hull): Cost {
 }
 
 /** The angle has no turning point on a plane but at the preferred direction itself: the least is there or on a side. */
-function leastOffDeg({ sight }: Spot, { corners: [a, b, c, d] }: Hull): number {
-  if (idealIn(sight, [a, b, c, d])) return 0;
-  return Math.min(
-    leastOffDegBetween(sight, a, b),
-    leastOffDegBetween(sight, b, c),
-    leastOffDegBetween(sight, c, d),
-    leastOffDegBetween(sight, d, a),
-  );
+function leastOffDeg({ sight }: Spot, { corners }: Hull): number {
+  return idealIn(sight, corners) ? 0 : leastOffDegOn(sight, corners);
 }
 
 /** Figures that no place in the hull has inside the window, by the cone round the view to its centre that holds it. */

@@ -1,11 +1,11 @@
 import type { Room } from "../../room/room.js";
 import { TAPE_STEP_MM } from "../nearest-clear.js";
-import { askingsOf, fieldFor } from "./decision.js";
+import { askingsOf } from "./decision.js";
 import { allMarks } from "./marks.js";
 import { groupsThatMeet } from "./meeting.js";
 import { type Queued, queueOf } from "./queue.js";
 import { bestIn, type Found } from "./search.js";
-import type { Solved } from "./solve.js";
+import { type Solved, solveOn } from "./solve.js";
 
 /*
  * Overhead loudspeakers on one side of the seat look better in one line from front to back: at the same tape from a
@@ -91,7 +91,7 @@ function choices<Item>(items: readonly Item[], size: number): readonly (readonly
 
 interface Lane {
   readonly before: Solved;
-  /** Asked of the common tape. */
+  /** Asked of the common tape, with the best place on whole marks of it. */
   readonly solved: Solved;
 }
 
@@ -128,14 +128,19 @@ function bestLine(
   return null;
 }
 
-/** The same tape across the room for all. */
+/** The same tape across the room for all; those that have no place on whole marks of it are left out. */
 function lanesOf(room: Room, chosen: readonly Solved[]): readonly Lane[] {
   const common = chosen[0]?.tapes.leader[0];
-  return chosen.flatMap((solved) => {
-    const { leader, follower } = solved.tapes;
+  const stepMm = TAPE_STEP_MM[room.units];
+  return chosen.flatMap((before) => {
+    const { leader, follower } = before.tapes;
     const tapes = { leader: [common ?? leader[0], leader[1]] as const, follower };
-    const field = fieldFor(solved.decision, tapes, TAPE_STEP_MM[room.units]);
-    return field === null ? [] : [{ solved: { ...solved, tapes, field }, before: solved }];
+    const [axis] = before.field.spots[0].marks.axes;
+    const isAsBefore = axis.line.from === tapes.leader[0].line.from && axis.stepMm === stepMm;
+    const solved = isAsBefore
+      ? before
+      : solveOn(room, before.decision, { tapes, stepMm, belowDeg: Number.POSITIVE_INFINITY });
+    return solved === null ? [] : [{ before, solved }];
   });
 }
 
@@ -145,18 +150,26 @@ interface Part {
   readonly limitDeg: number;
 }
 
-function stretchOf(lanes: readonly Lane[], { least, most, limitDeg }: Part): Stretch | null {
+function stretchOf(lanes: readonly Lane[], part: Part): Stretch | null {
   const found: Found[] = [];
   let costDeg = 0;
-  for (const { solved } of lanes) {
-    const all = allMarks(solved.field.spots[0].marks);
-    const box = { least: [least, all.least[1]], most: [most, all.most[1]] } as const;
-    const best = bestIn(solved.field, { box, belowDeg: solved.found.costDeg + limitDeg });
+  for (const lane of lanes) {
+    const best = bestWithin(lane, part);
     if (best === null) return null;
     found.push(best);
-    costDeg = Math.max(costDeg, best.costDeg - solved.found.costDeg);
+    costDeg = Math.max(costDeg, best.costDeg - lane.before.found.costDeg);
   }
-  return { least, most, found, costDeg };
+  return { least: part.least, most: part.most, found, costDeg };
+}
+
+/** What is best of all is best of every part that holds it. */
+function bestWithin({ before, solved }: Lane, { least, most, limitDeg }: Part): Found | null {
+  const [mark] = solved.found.box.least;
+  const belowDeg = before.found.costDeg + limitDeg;
+  if (mark >= least && mark <= most) return solved.found.costDeg < belowDeg ? solved.found : null;
+  const all = allMarks(solved.field.spots[0].marks);
+  const box = { least: [least, all.least[1]], most: [most, all.most[1]] } as const;
+  return bestIn(solved.field, { box, belowDeg });
 }
 
 function linedUp(lanes: readonly Lane[], found: readonly Found[]): Lined {

@@ -90,9 +90,10 @@ function nodeOf(field: Field, box: Box, before: Node["inTheWay"]): Node | null {
   const costs: Cost[] = [];
   for (const [index, spot] of field.spots.entries()) {
     const hull = hulls[index];
-    const still = hull === undefined ? null : stillInTheWay(hull, before[index] ?? []);
-    if (hull === undefined || still === null || liesOutside(spot, hull, still)) return null;
-    inTheWay.push(still);
+    const ways = before[index] ?? [];
+    const now = hull === undefined ? null : stillInTheWay(hull, ways);
+    if (hull === undefined || now === null || liesOutside(spot, hull, { now, before: ways })) return null;
+    inTheWay.push(now);
     costs.push(leastCost(spot, hull));
   }
   return { box, hulls, inTheWay, costDeg: totalDeg(worstOf(costs)) };

@@ -67,16 +67,20 @@ export function offDegAt({ foot, heightMm: h, preferred: a }: Sight, u: number, 
 }
 
 /**
- * The least angle on the straight line between two points. The cosine of the angle has a single turning point on a
- * line, so that the least is there or at an end.
+ * The least angle on the border of a polygon. The cosine of the angle has a single turning point on a line, so that the
+ * least of each side is there or at an end.
  */
-export function leastOffDegBetween(sight: Sight, from: SurfacePoint, to: SurfacePoint): number {
-  const atEnds = Math.min(offDegAt(sight, from.u, from.v), offDegAt(sight, to.u, to.v));
-  const share = turningPoint(sight, from, to);
-  if (!(share > 0 && share < 1)) return atEnds;
-  const u = from.u + share * (to.u - from.u);
-  const v = from.v + share * (to.v - from.v);
-  return Math.min(atEnds, offDegAt(sight, u, v));
+export function leastOffDegOn(sight: Sight, corners: Polygon): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const [index, from] of corners.entries()) {
+    const to = corners[(index + 1) % corners.length] ?? from;
+    const share = turningPoint(sight, from, to);
+    least = Math.min(least, offDegAt(sight, from.u, from.v));
+    if (!(share > 0 && share < 1)) continue;
+    const [u, v] = [from.u + share * (to.u - from.u), from.v + share * (to.v - from.v)];
+    least = Math.min(least, offDegAt(sight, u, v));
+  }
+  return least;
 }
 
 /**
