@@ -1,3 +1,4 @@
+import { InternalError } from "../findings/internal-error.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
@@ -10,7 +11,7 @@ import {
   studHoleMm,
 } from "../standards/boring-limits.js";
 import { BIT_STEP_MM } from "../standards/cable-practice.js";
-import { type Field, otherAxis, runOf } from "./field.js";
+import { type Field, meeting, runOf } from "./field.js";
 import type { Leg } from "./route.js";
 
 /** Where one loudspeaker's cable passes a member. */
@@ -61,7 +62,7 @@ export function holesOf(runs: readonly Pulled[]): readonly Hole[] {
         (member): Crossing => ({
           field: leg.field,
           member,
-          at: meeting(member, leg.from[runOf(member)]),
+          at: metBy(leg, member),
           speaker,
           cableMm,
         }),
@@ -71,11 +72,12 @@ export function holesOf(runs: readonly Pulled[]): readonly Hole[] {
   return byMember(crossings).flatMap(bundles).map(holeFor);
 }
 
-/** The point of a member's centre line that lies so far along it. */
-export function meeting(member: Member, alongMm: number): SurfacePoint {
-  const along = runOf(member);
-  const acrossMm = member.from[otherAxis(along)];
-  return along === "u" ? { u: alongMm, v: acrossMm } : { u: acrossMm, v: alongMm };
+/** Where a leg meets a member that it passes through. */
+function metBy(leg: Leg, member: Member): SurfacePoint {
+  const across = leg.from.u === leg.to.u ? "u" : "v";
+  const at = meeting(member, across, leg.from[across]);
+  if (at === null) throw new InternalError(`${member.kind} ${member.number} is crossed and not met`);
+  return at;
 }
 
 function byMember(crossings: readonly Crossing[]): readonly (readonly Crossing[])[] {

@@ -1,6 +1,7 @@
 import { isInside } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { Polygon } from "../geometry/shape.js";
+import { minus, plus, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Member, Surface } from "../room/room.js";
 import { type Box, isIn } from "./box.js";
@@ -18,6 +19,8 @@ export interface Field {
   readonly members: readonly Member[];
   /** The members by the axis that they run on. */
   readonly bands: Readonly<Record<Axis, readonly Band[]>>;
+  /** Members that run on neither, as plates under a slope: cable passes through them, never along in them. */
+  readonly aslant: readonly Member[];
   /** Where nobody has measured the framing: cable may pass, and how many holes that takes is unknown. */
   readonly unknown: readonly Polygon[];
   /** How far behind the framing face cable lies: half a member's depth, or all of it over an open attic. */
@@ -45,13 +48,12 @@ export interface Stretch {
   readonly to: SurfacePoint;
 }
 
-/** Members that run aslant on their surface are counted as unknown: square turns do not follow them. */
 export function fieldOf(surface: Surface, blocks: readonly Box[]): Field {
   const { framing } = surface;
   const outline = surface.edges.map(({ from }) => from);
   const common = { surface, outline, border: borderOf(outline), blocks };
-  if (framing.kind === "unknown" || framing.members.some(isAslant)) {
-    const none = { members: [], bands: { u: [], v: [] }, unknown: [outline] };
+  if (framing.kind === "unknown") {
+    const none = { members: [], bands: { u: [], v: [] }, aslant: [], unknown: [outline] };
     return { ...common, ...none, levelMm: 0, isOver: false };
   }
   const depthMm = Math.max(0, ...framing.members.map((member) => member.depthMm));
@@ -60,6 +62,7 @@ export function fieldOf(surface: Surface, blocks: readonly Box[]): Field {
     ...common,
     members: framing.members,
     bands: { u: bandsAlong(framing.members, "u"), v: bandsAlong(framing.members, "v") },
+    aslant: framing.members.filter(isAslant),
     unknown: framing.unknown,
     levelMm: isOver ? depthMm : depthMm / 2,
     isOver,
@@ -76,12 +79,12 @@ function borderOf(outline: Polygon): Field["border"] {
   return { min, max, isAll: outline.length === 4 && outline.every(isCorner) };
 }
 
-const isAslant = ({ from, to }: Member): boolean =>
+export const isAslant = ({ from, to }: Member): boolean =>
   Math.abs(to.u - from.u) > EPSILON_MM && Math.abs(to.v - from.v) > EPSILON_MM;
 
 function bandsAlong(members: readonly Member[], axis: Axis): readonly Band[] {
   return members
-    .filter((member) => runOf(member) === axis)
+    .filter((member) => !isAslant(member) && runOf(member) === axis)
     .map((member) => ({
       member,
       atMm: member.from[otherAxis(axis)],
@@ -128,15 +131,33 @@ function isOnEdge({ border }: Field, { axis, from }: Stretch): boolean {
   return at - border.min[across] < EPSILON_MM || border.max[across] - at < EPSILON_MM;
 }
 
-/** Members that a stretch passes through, in the field's order; each is counted on one side of its centre line only. */
-export function crossedBy({ bands, isOver }: Field, { axis, from, to }: Stretch): readonly Member[] {
+/** Members that a stretch passes through; each is counted on one side of its centre line only. */
+export function crossedBy({ bands, aslant, isOver }: Field, stretch: Stretch): readonly Member[] {
   if (isOver) return [];
+  const { axis, from, to } = stretch;
   const across = otherAxis(axis);
   const [low, high] = [Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])];
   const at = from[across];
-  return bands[across]
+  const square = bands[across]
     .filter(({ atMm, lowMm, highMm }) => atMm >= low && atMm < high && at >= lowMm && at <= highMm)
     .map(({ member }) => member);
+  return aslant.length === 0 ? square : [...square, ...aslant.filter((member) => isCut(member, stretch))];
+}
+
+function isCut(member: Member, { axis, from, to }: Stretch): boolean {
+  const at = meeting(member, otherAxis(axis), from[otherAxis(axis)]);
+  if (at === null) return false;
+  const [low, high] = [Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])];
+  return at[axis] >= low && at[axis] < high;
+}
+
+/** The point of a member's centre line that has that u or v; null where it ends before, or has one alone. */
+export function meeting({ from, to }: Member, axis: Axis, placeMm: number): SurfacePoint | null {
+  const lengthMm = to[axis] - from[axis];
+  if (Math.abs(lengthMm) <= EPSILON_MM) return null;
+  const share = (placeMm - from[axis]) / lengthMm;
+  const pastMm = Math.max(-share, share - 1) * Math.abs(lengthMm);
+  return pastMm > EPSILON_MM ? null : plus(from, times(minus(to, from), share));
 }
 
 /** Whether nobody knows what a stretch passes through. */

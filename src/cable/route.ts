@@ -3,7 +3,16 @@ import { distanceMm } from "../geometry/surface-point.js";
 import type { SurfacePoint, Vector } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
 import { type Box, isIn, passesThrough } from "./box.js";
-import { type Axis, crossedBy, type Field, fieldOf, isUncounted, otherAxis, runOf } from "./field.js";
+import {
+  type Axis,
+  crossedBy,
+  type Field,
+  fieldOf,
+  isAslant,
+  isUncounted,
+  otherAxis,
+  runOf,
+} from "./field.js";
 import { bayMiddles, joinsOf, lanesOf } from "./lanes.js";
 import { type Boring, type Network, networkOf, type Spot } from "./network.js";
 import { shortestWay } from "./shortest.js";
@@ -181,10 +190,8 @@ function axisOf(from: SurfacePoint, to: SurfacePoint): Axis | null {
 function legOf(field: Field, from: SurfacePoint, to: SurfacePoint): Leg {
   const axis = axisOf(from, to) ?? "u";
   const stretch = { axis, from, to };
-  const { framing } = field.surface;
-  const along =
-    framing.kind === "known" ? framing.run === axis : field.surface.kind === "wall" && axis === "v";
   const crossed = crossedBy(field, stretch);
+  const along = liesAlong(field, axis) && !crossed.some(isRepeating);
   const uncounted = along ? false : isUncounted(field, stretch);
   return {
     field,
@@ -199,11 +206,18 @@ function legOf(field: Field, from: SurfacePoint, to: SurfacePoint): Leg {
   };
 }
 
+/** Joists and studs, by whose bays a way is told. */
+const isRepeating = ({ kind }: Member): boolean => kind === "joist" || kind === "stud";
+
+const liesAlong = ({ surface }: Field, axis: Axis): boolean =>
+  surface.framing.kind === "known" ? surface.framing.run === axis : surface.kind === "wall" && axis === "v";
+
 const inOrder = (members: readonly Member[], axis: Axis): readonly Member[] =>
   [...members].sort((a, b) => a.from[axis] - b.from[axis]);
 
-/** The edge whose outward side faces the way most. */
+/** Up or down a wall; else the edge whose outward side faces the way most. */
 function towardOf({ surface }: Field, from: SurfacePoint, to: SurfacePoint): string {
+  if (surface.kind === "wall" && from.u === to.u) return to.v > from.v ? "ceiling" : "floor";
   const facing = ({ from: a, to: b }: { from: SurfacePoint; to: SurfacePoint }): number => {
     const size = distanceMm(a, b);
     return ((b.v - a.v) * (to.u - from.u) - (b.u - a.u) * (to.v - from.v)) / size;
@@ -213,7 +227,9 @@ function towardOf({ surface }: Field, from: SurfacePoint, to: SurfacePoint): str
 
 function neighbours({ members }: Field, axis: Axis, at: SurfacePoint): Leg["between"] {
   const across = otherAxis(axis);
-  const alongside = members.filter((member) => runOf(member) === axis && member.kind !== "end-stud");
+  const alongside = members.filter(
+    (member) => isRepeating(member) && !isAslant(member) && runOf(member) === axis,
+  );
   const numbers = alongside.map((member) => ({
     number: member.number,
     offMm: member.from[across] - at[across],

@@ -1,8 +1,8 @@
 import { toWorld } from "../geometry/frame.js";
 import { length, subtract, type Vector } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
-import { meeting, SHARED_WITHIN_MM } from "./boring.js";
-import { runOf } from "./field.js";
+import { SHARED_WITHIN_MM } from "./boring.js";
+import { meeting, runOf } from "./field.js";
 import type { Boring } from "./network.js";
 import type { Leg } from "./route.js";
 
@@ -22,7 +22,8 @@ export function trunkFrom(equipment: Vector): Trunk {
   return {
     unwanted: ({ surface }, member, alongMm) => {
       if (isShared(member, alongMm)) return 0;
-      const offMm = length(subtract(toWorld(surface.frame, meeting(member, alongMm)), equipment));
+      const at = meeting(member, runOf(member), alongMm) ?? member.from;
+      const offMm = length(subtract(toWorld(surface.frame, at), equipment));
       return 1 + Math.min(1, offMm / FAR_MM);
     },
     add: (legs) => {

@@ -6,6 +6,7 @@ import { type Cabling, cablingOf } from "../../src/cable/cabling.js";
 import type { CableRun } from "../../src/cable/run.js";
 import { mountedIn } from "../../src/listen/mounted.js";
 import { type Parts, room } from "../rooms/build.js";
+import { sloped } from "../rooms/not-boxes.js";
 
 /*
  * The plain room is 4 x 6 x 2.6 m, joists 45 x 220 mm left to right every 600 mm, studs 45 x 120 mm every 600 mm. Cable
@@ -186,6 +187,41 @@ describe("the way", () => {
       obstructions: [wall(2000), side("left"), side("right"), wall(5900)],
     });
     expect(found.unreached.map(({ id }) => id)).toEqual(["S"]);
+  });
+});
+
+describe("under a slope", () => {
+  // 2000 mm high at the left wall, 4000 at the right one: the front wall's top plates run aslant, 1 up for 2 along.
+  const slope: Parts = {
+    ...sloped("left"),
+    equipment: { at: { front: "0", left: "1500 mm" }, up: "500 mm" },
+    framing: {
+      ceiling: null,
+      slope: {
+        run: "left-right",
+        member: { width: "45 mm", depth: "220 mm" },
+        from: "front",
+        at: ["600 mm", "1200 mm", "6 m"],
+      },
+    },
+    speakers: [{ id: "S", on: "slope", at: { left: "1500 mm", front: "900 mm" } }],
+  };
+
+  test("cable passes both plates at the height that they have where it passes", () => {
+    const found = cabling(slope);
+    const [one] = found.runs;
+    const up = one?.legs.filter(({ field }) => field.surface.name === "front") ?? [];
+    expect(up.flatMap(({ crossed }) => crossed.map(({ kind }) => kind))).toEqual(["top-plate", "top-plate"]);
+    expect(up.map(({ toward }) => toward)).toContain("ceiling");
+    const plates = found.holes.filter(({ surface }) => surface === "front");
+    expect(plates).toHaveLength(2);
+    for (const { at, member } of plates) {
+      // The plates rise by half of what they run, a little under the wall's top, which does too.
+      const rise = (at.v - member.from.v) / (at.u - member.from.u);
+      expect(rise).toBeCloseTo(0.5, 6);
+      expect(2000 + at.u / 2 - at.v).toBeGreaterThan(0);
+      expect(2000 + at.u / 2 - at.v).toBeLessThan(120);
+    }
   });
 });
 
