@@ -32,7 +32,7 @@ export function aimOf(mounted: Mounted, stage: Room["stage"]): Aim | null {
     arrowDeg: lean === null ? null : arrowDegOf(lean),
     offAxisDeg: offAxisDeg(mounted, lean, target.at) ?? leftOnNormalDeg(mounted, target),
     sight: lean === null ? null : sightOf(mounted, lean, stage),
-    fromRun: lean === null ? null : fromRunOf(mounted.surface, lean),
+    fromRun: lean === null ? null : fromRunOf(mounted, lean),
   };
 }
 

@@ -80,10 +80,21 @@ function distanceAlong(edge: Edge, from: SurfacePoint, direction: SurfacePoint):
 /** Share of an edge's length that rounding may lose at a corner, so that no line slips out between two edges. */
 const SLACK = 1e-9;
 
-/** The edge that one looks at in a direction: of those that face it squarest, the furthest; what it is along. */
-export function edgeToward(surface: Surface, direction: SurfacePoint): string {
+/** A place on a surface, as an opening's centre is. */
+export interface Spot {
+  readonly surface: Surface;
+  readonly centre: SurfacePoint;
+}
+
+/**
+ * What stands along the edge that one looks at in a direction: the one straight ahead, where it faces about this way;
+ * else the one that faces it squarest, of several the furthest. In an L two walls may look the same way.
+ */
+export function edgeToward({ surface, centre }: Spot, direction: SurfacePoint): string {
   const facing = (edge: Edge): number =>
     -inner(quarterTurn(directionOf(minus(edge.to, edge.from))), direction);
+  const ahead = exitThrough(surface.edges, { from: centre, direction });
+  if (ahead !== null && facing(ahead.edge) > FACES) return ahead.edge.along;
   const far = (edge: Edge): number => inner(edge.from, direction);
   const isBetter = (edge: Edge, best: Edge): boolean => {
     const squarer = facing(edge) - facing(best);
@@ -93,3 +104,6 @@ export function edgeToward(surface: Surface, direction: SurfacePoint): string {
   if (first === undefined) throw new InternalError(`${surface.name} has no edges`);
   return others.reduce((best, edge) => (isBetter(edge, best) ? edge : best), first).along;
 }
+
+/** Cosine of 45 degrees: an edge that stands more aslant than that is not what one looks at. Our own choice. */
+const FACES = Math.SQRT1_2;

@@ -1,7 +1,6 @@
-import { inner, surfacePoint, times } from "../geometry/surface-point.js";
+import { inner, quarterTurn, times } from "../geometry/surface-point.js";
 import { degrees, type SurfacePoint } from "../geometry/vector.js";
-import type { Surface } from "../room/room.js";
-import { edgeToward } from "./edges.js";
+import { edgeToward, type Spot } from "./edges.js";
 
 /** "From the joist's RIGHT end, 49 degrees toward the BACK wall." */
 export interface FromRun {
@@ -16,16 +15,17 @@ export interface FromRun {
  * The arrow against the members' run: the end of a member that it is nearest to, and by how many degrees (0 to 90)
  * it turns from there to which side. Null where the framing is unknown.
  */
-export function fromRunOf(surface: Surface, lean: SurfacePoint): FromRun | null {
+export function fromRunOf(spot: Spot, lean: SurfacePoint): FromRun | null {
+  const { surface } = spot;
   if (surface.framing.kind === "unknown") return null;
   const run = surface.framing.direction;
   const end = facing(run, lean);
-  const side = facing(surfacePoint(run.v, run.u), lean);
+  const side = facing(quarterTurn(run), lean);
   return {
     member: surface.kind === "ceiling" ? "joist" : "stud",
-    end: edgeToward(surface, end),
+    end: edgeToward(spot, end),
     degrees: degrees(Math.atan2(inner(side, lean), inner(end, lean))),
-    toward: edgeToward(surface, side),
+    toward: edgeToward(spot, side),
   };
 }
 

@@ -3,7 +3,6 @@ import { times } from "../geometry/surface-point.js";
 import type { Opening } from "../job.js";
 import { edgeToward } from "../listen/edges.js";
 import { awayFromWall } from "../place/run.js";
-import type { Surface } from "../room/room.js";
 import type { WrittenGap } from "../words/details.js";
 
 /** What is left to a member, and the wall on whose side it stands; null where that is not known. */
@@ -13,8 +12,9 @@ interface SideGap {
 }
 
 /** The gaps on both sides across the members' run, and in front the one to what is nearest of all where that is neither. */
-function gapsBeside({ sides, surface }: Opening, nearest: Gap): SideGap[] {
-  const ways = waysOf(surface);
+function gapsBeside(opening: Opening, nearest: Gap): SideGap[] {
+  const { sides } = opening;
+  const ways = waysOf(opening);
   const both = (["before", "after"] as const).flatMap((side): SideGap[] => {
     const gap = sides[side];
     return gap === null ? [] : [{ gap, toward: ways[side] }];
@@ -26,11 +26,12 @@ const isSame = (one: Gap, other: Gap): boolean =>
   one.member.kind === other.member.kind && one.member.number === other.member.number;
 
 /** Walls on both sides across the members' run: before is the one that the framing is measured from. */
-function waysOf(surface: Surface): { before: string | null; after: string | null } {
+function waysOf(opening: Opening): { before: string | null; after: string | null } {
+  const { surface } = opening;
   const { framing } = surface;
   if (framing.kind === "unknown") return { before: null, after: null };
   const away = awayFromWall(surface, framing);
-  return { before: edgeToward(surface, times(away, -1)), after: edgeToward(surface, away) };
+  return { before: edgeToward(opening, times(away, -1)), after: edgeToward(opening, away) };
 }
 
 /** The gaps beside an opening as they are said, their lengths written by `figure`; null where the framing is not known. */

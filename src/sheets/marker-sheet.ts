@@ -39,7 +39,7 @@ function markerBody(order: Order, opening: Opening): Body {
     heightMm: bottom - area.y - ACCENT_MM - head.heightMm - GAP_MM,
   };
   const items = [
-    ...edgeNames(order, opening.surface, outer),
+    ...edgeNames(order, opening, outer),
     ...head.items,
     ...middleItems(order, opening, middle),
     { kind: "group" as const, shift: point(0, bottom), items: foot.items },

@@ -8,6 +8,15 @@ import { ANGLED, L_ROOM, L_WITH_SOFFIT, sloped } from "../rooms/not-boxes.js";
 import { orderFor } from "./orders.js";
 
 const inRoom = (said: Parts, ...speakers: readonly Parts[]) => job({ ...said, speakers });
+/** Joists from left to right every 600 mm. */
+const FRAMED: Parts = {
+  ceiling: { at: null, first: "600 mm", spacing: "600 mm" },
+  left: null,
+  right: null,
+  front: null,
+  back: null,
+};
+
 const tapes = (one: ReturnType<typeof job>, id: string, stage: "bare" | "boarded" = "bare") => {
   const { governing, checks } = tapesOf(one.room, openingNamed(one, id), stage);
   const short = (tape: { from: string; mm: number } | null) =>
@@ -92,6 +101,19 @@ describe("tapes in an L: 4 m wide in front, 7 m behind the step at 6 m from the 
     expect(plan.control.map(({ name }) => name)).toEqual(["front", "right"]);
     const { governing } = floorTapesOf(plan, openingNamed(one, "LEG"));
     expect(governing.map(({ from, mm }) => `${from} ${mm.toFixed(0)}`)).toEqual(["step 2500", "end 1000"]);
+  });
+});
+
+describe("what stands on each side of an opening in an L", () => {
+  const said = (at: Parts) =>
+    openingNamed(inRoom({ ...L_ROOM, framing: FRAMED }, { id: "S", model: "tilted", at })).aim?.fromRun;
+
+  it("is what is straight ahead there, not the wall of another leg that looks the same way", () => {
+    // The seat is at (2000, 6000) of the world; from (3200, 7500) the arrow goes left and back, from (800, 7500) right.
+    expect(said({ left: "3200 mm", front: "1500 mm" })).toMatchObject({ end: "left", toward: "back" });
+    expect(said({ left: "800 mm", front: "2700 mm" })).toMatchObject({ end: "right", toward: "back" });
+    // In the leg, 8 m from the front at x = 6000, what lies toward the front is the step.
+    expect(said({ left: "6 m", front: "8 m" })).toMatchObject({ end: "left", toward: "step" });
   });
 });
 

@@ -105,7 +105,8 @@ function sightLine({ words, job }: Order, { aim, surface }: Pick<Aimed, "aim" | 
   const { sight } = aim;
   const strip = words.strips.aim;
   if (sight === null) return said(strip.noSight, CAP.small);
-  const where = surface.kind === "ceiling" ? strip.sightAt : strip.sightOn;
+  const onWall = surface.kind === "ceiling" && job.room.walls.includes(sight.wall);
+  const where = onWall ? strip.sightAt : strip.sightOn;
   const { main, others } = figuresOf(sight.mm, job.room.units);
   const faces = facesWhenCutting(surface, job.room.stage);
   return beside({ main, others, capMm: CAP.large }, where(sight.wall, sight.from, faces), CAP.words);

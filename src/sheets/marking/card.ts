@@ -124,17 +124,17 @@ const movesOf = ({ words, measure }: Order, { flags }: Entry): string[] =>
 
 const both = ({ main, others }: Figures): string => `${main} (${others})`;
 
-function sizeLine({ words, job }: Order, { speaker, surface }: Opening): string {
+function sizeLine({ words, job }: Order, opening: Opening): string {
   const { units } = job.room;
   const { card: say } = words.marking;
   const tolerance = both(toleranceFigures(units));
-  const shape = speaker.opening;
+  const shape = opening.speaker.opening;
   if (shape.kind === "round") return say.compass(both(halfFigures(shape, units)), tolerance);
   const [across = "", up = ""] = acrossFigures(shape, units).main.split(" × ");
   const side = (figure: string, to: SurfacePoint) => ({
     figure,
-    from: edgeToward(surface, times(to, -1)),
-    to: edgeToward(surface, to),
+    from: edgeToward(opening, times(to, -1)),
+    to: edgeToward(opening, to),
   });
   return say.sides(side(across, { u: 1, v: 0 }), side(up, { u: 0, v: 1 }), tolerance);
 }

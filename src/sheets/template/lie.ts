@@ -51,7 +51,7 @@ function lieOf(task: Task, size: PageSize, setting: Setting): TemplateLie {
     widthMm: size.widthMm,
     heightMm: size.heightMm,
     area: set.area,
-    items: [layer("notes", [...edgeNames(order, opening.surface, outer), ...set.items])],
+    items: [layer("notes", [...edgeNames(order, opening, outer), ...set.items])],
   };
 }
 

@@ -2,7 +2,7 @@ import type { Item, PagePoint, Window } from "../../drawing/drawing.js";
 import { line, PEN, point, text } from "../../drawing/pen.js";
 import { fitText } from "../../drawing/text.js";
 import { type Block, stack, textBlock } from "../../drawing/text-block.js";
-import { edgeToward } from "../../listen/edges.js";
+import { edgeToward, type Spot } from "../../listen/edges.js";
 import type { Surface } from "../../room/room.js";
 import { AXIS_MARK_MM, type PageSize, printable } from "../frame.js";
 import type { Order } from "../sheet.js";
@@ -37,8 +37,9 @@ function label(words: string, at: PagePoint, { roomMm, mostMm = CAP_MM.others, t
 }
 
 /** What each edge of the page is nearest to when it is held as it must be; the top edge says how that is. */
-export function edgeNames({ words }: Order, surface: Surface, area: Window): Item[] {
-  const name = (u: number, v: number): string => words.frame.wall(edgeToward(surface, { u, v }));
+export function edgeNames({ words }: Order, spot: Spot, area: Window): Item[] {
+  const { surface } = spot;
+  const name = (u: number, v: number): string => words.frame.wall(edgeToward(spot, { u, v }));
   const middle = point(area.x + area.widthMm / 2, area.y + area.heightMm / 2);
   const right = area.x + area.widthMm - AIR_MM.right - CAP_MM.others;
   const bottom = area.y + area.heightMm - AIR_MM.others;
