@@ -70,7 +70,7 @@ function surfacesOf(
       const parts = together({
         framing: framingOf(surface, file, shell),
         obstructions: obstructionsOn(surface, file, shell),
-        joints: jointsOf(surface, file, shell.measuredTo),
+        joints: jointsOf(surface, file, shell),
       });
       return andThen(parts, (found): Surface => ({ ...surface, ...found }));
     }),

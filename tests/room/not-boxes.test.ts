@@ -270,6 +270,43 @@ describe("a soffit", () => {
   });
 });
 
+test("members of a tray that meets no wall are counted from one all the same", () => {
+  const one = room({
+    room: {
+      ceilings: [
+        {
+          name: "tray",
+          corners: [
+            ["1 m", "2 m"],
+            ["3 m", "2 m"],
+            ["3 m", "4 m"],
+            ["1 m", "4 m"],
+          ],
+          height: "2800 mm",
+        },
+      ],
+    },
+    framing: {
+      tray: {
+        run: "left-right",
+        member: { width: "40 mm", depth: "200 mm" },
+        from: "front",
+        first: "700 mm",
+        spacing: "700 mm",
+      },
+    },
+  });
+  const { framing, frame } = surfaceNamed(one, "tray");
+  if (framing.kind === "unknown") throw new Error("unknown");
+  // At 2100, 2800 and 3500 from the front wall: the third to the fifth; each from 1000 to 3000 from the left.
+  const lines = framing.members.map(({ number, from, to }) => ({
+    number,
+    front: Math.round(6000 - toWorld(frame, from).y),
+    across: [toWorld(frame, from).x, toWorld(frame, to).x].map(Math.round).toSorted((a, b) => a - b),
+  }));
+  expect(lines).toEqual([3, 4, 5].map((number) => ({ number, front: 700 * number, across: [1000, 3000] })));
+});
+
 describe.each(["front", "back", "left", "right"] as const)("a slope that is low at the %s", (low) => {
   const one = room({
     ...sloped(low),

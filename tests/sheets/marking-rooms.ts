@@ -153,6 +153,29 @@ export const ROOMS: Readonly<Record<string, () => Job>> = {
         { id: "WL", model: "upright", on: "left", at: { front: "3300 mm", down: "1.2 m" } },
       ],
     }),
+  "a tray in the middle": () =>
+    job({
+      room: {
+        ceilings: [
+          {
+            name: "tray",
+            corners: [
+              ["1 m", "2 m"],
+              ["3 m", "2 m"],
+              ["3 m", "4 m"],
+              ["1 m", "4 m"],
+            ],
+            height: "2800 mm",
+          },
+        ],
+      },
+      framing: { tray: { ...joists("front"), first: "600 mm", spacing: "600 mm" } },
+      speakers: [
+        overhead("TL", "500 mm", "2700 mm"),
+        overhead("TB", "2 m", "5100 mm"),
+        { ...overhead("IN-TRAY", "", ""), on: "tray", at: { left: "2 m", front: "2700 mm" } },
+      ],
+    }),
   "walls and joists at an angle": () =>
     job({
       ...ANGLED,

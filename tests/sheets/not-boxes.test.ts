@@ -135,6 +135,48 @@ describe("tapes beside a soffit of 800 mm along the left wall", () => {
   });
 });
 
+describe("tapes in a tray and beside it", () => {
+  const TRAY: Parts = {
+    room: {
+      ceilings: [
+        {
+          name: "tray",
+          corners: [
+            ["1 m", "2 m"],
+            ["3 m", "2 m"],
+            ["3 m", "4 m"],
+            ["1 m", "4 m"],
+          ],
+          height: "2800 mm",
+        },
+      ],
+    },
+  };
+  const one = inRoom(
+    TRAY,
+    { id: "IN", on: "tray", at: { left: "1500 mm", front: "2700 mm" } },
+    { id: "BESIDE", at: { right: "400 mm", front: "2700 mm" } },
+  );
+
+  it("say which side of it they hook on, since the same ceiling is on all four", () => {
+    expect(tapes(one, "IN")).toEqual({
+      governing: ["ceiling.left 500.0", "ceiling.front 700.0"],
+      checks: ["ceiling.right 1500.0", "ceiling.back 1300.0"],
+    });
+    // Beside it on the right: from the tray's own right side 600 to where 400 from the right wall is.
+    expect(tapes(one, "BESIDE").checks[0]).toBe("tray.right 600.0");
+  });
+
+  it("say it in words in both languages", () => {
+    const { words } = orderFor(one);
+    expect(words.frame.hook("ceiling.left")).toBe("the CEILING, LEFT SIDE");
+    expect(words.frame.wall("tray.right")).toBe("TRAY, RIGHT SIDE");
+    expect(orderFor(one, { languages: ["es"] }).words.frame.hook("ceiling.left")).toBe(
+      "el CIELO RASO, LADO IZQUIERDA",
+    );
+  });
+});
+
 describe("tapes from walls at an angle", () => {
   it("are square to them, and check only against what faces them", () => {
     const one = inRoom(ANGLED, { id: "S", at: { slant: "1 m", back: "3 m" } });

@@ -6,6 +6,7 @@ import type { FramingFile } from "../schema/framing.js";
 import type { RoomFile } from "../schema.js";
 import { centresOf } from "./centres.js";
 import { asFound, type Centre } from "./found.js";
+import { linesToMeasureFrom, runsAlong } from "./hooks.js";
 import { piecesOf, type RoughOpening, rimsOf, roughOpeningsOf, withoutOpenings } from "./pieces.js";
 import { andThen, type Resolved, refused, resolved, together } from "./resolved.js";
 import type { Shell } from "./shell.js";
@@ -20,8 +21,8 @@ export function framingOf(surface: BareSurface, file: RoomFile, shell: Shell): R
   const path: Path = ["framing", surface.name];
   const stray = strayKeys(entry, surface, path);
   if (stray.length > 0) return refused(...stray);
-  const edge = edgesToMeasureFrom(surface, entry).find(({ along }) => along === entry.from);
-  if (edge === undefined) return refused(wrongFrom(surface, entry, path));
+  const edge = edgesToMeasureFrom(surface, entry, shell).find(({ along }) => along === entry.from);
+  if (edge === undefined) return refused(wrongFrom(entry, edgesToMeasureFrom(surface, entry, shell), path));
   const strip = stripOf(surface, edge);
   const shiftMm = shell.measuredTo === "finish" ? edge.boardMm : 0;
   const options = { strip, shiftMm, path };
@@ -76,19 +77,16 @@ function strayKeys(entry: FramingFile, { kind }: BareSurface, path: Path): reado
 export const entryOf = (name: string, { framing }: RoomFile): FramingFile | undefined =>
   Object.entries(framing ?? {}).find(([surface]) => surface === name)?.[1];
 
-/** Walls that the members can be measured from: the edges that they run along. */
-function edgesToMeasureFrom({ kind, edges }: BareSurface, { run }: FramingFile): readonly Edge[] {
-  const axis = kind === "wall" ? "v" : run === "left-right" ? "u" : run === "front-back" ? "v" : null;
-  if (axis === null) return edges;
-  const across = axis === "u" ? "v" : "u";
-  return edges.filter(
-    ({ along, from, to }) => along !== "floor" && Math.abs(from[across] - to[across]) <= EPSILON_MM,
-  );
+/** Walls that the members can be measured from: the ones that they run along. */
+function edgesToMeasureFrom(surface: BareSurface, { run }: FramingFile, shell: Shell): readonly Edge[] {
+  const lines = linesToMeasureFrom(surface, shell).filter(({ along }) => along !== "floor");
+  if (surface.kind === "wall") return lines.filter((line) => runsAlong(line, "v"));
+  if (run === "along") return lines;
+  return lines.filter((line) => runsAlong(line, run === "left-right" ? "u" : "v"));
 }
 
-function wrongFrom(surface: BareSurface, entry: FramingFile, path: Path): Problem {
-  const { from } = entry;
-  const choices = [...new Set(edgesToMeasureFrom(surface, entry).map(({ along }) => along))];
+function wrongFrom({ from }: FramingFile, lines: readonly Edge[], path: Path): Problem {
+  const choices = [...new Set(lines.map(({ along }) => along))];
   return { code: "framing-from", path: [...path, "from"], at: "value", figures: { from, choices } };
 }
 

@@ -4,21 +4,30 @@ import { inner, times } from "../../geometry/surface-point.js";
 import type { Edge, Faces, Joint, Path } from "../room.js";
 import type { SheetsFile } from "../schema/sheets.js";
 import type { RoomFile } from "../schema.js";
+import { linesToMeasureFrom } from "./hooks.js";
 import { andThen, type Resolved, refused, resolved } from "./resolved.js";
+import type { Shell } from "./shell.js";
 import { pointIn, type Strip, stripOf } from "./strip.js";
 import type { BareSurface } from "./surfaces.js";
 
 /** Where the sheets of board on a surface meet, as the file tells; nothing where it does not. */
-export function jointsOf(surface: BareSurface, file: RoomFile, faces: Faces): Resolved<readonly Joint[]> {
+export function jointsOf(surface: BareSurface, file: RoomFile, shell: Shell): Resolved<readonly Joint[]> {
+  const faces = shell.measuredTo;
+  const lines = linesToMeasureFrom(surface, shell);
   const told = Object.entries(file.board.sheets).find(([name]) => name === surface.name)?.[1];
   if (told === undefined) return resolved([]);
   const path: Path = ["board", "sheets", surface.name];
-  const rows = startOf(surface, told.from, path);
+  const rows = startOf(surface, { from: told.from, lines, path });
   if (!rows.ok) return rows;
   const long = longJoints(told, rows.value, faces);
   const { ends, length } = told;
   if (ends === undefined || length === undefined) return resolved(long);
-  const across = startOf(surface, ends.from, [...path, "ends"], rows.value.strip);
+  const across = startOf(surface, {
+    from: ends.from,
+    lines,
+    path: [...path, "ends"],
+    square: rows.value.strip,
+  });
   return andThen(across, (start) => [
     ...long,
     ...buttJoints({ ...told, ends, length }, { rows: rows.value, start, faces }),
@@ -30,11 +39,18 @@ interface Start {
   readonly strip: Strip;
 }
 
+interface Asked {
+  readonly from: string;
+  readonly lines: readonly Edge[];
+  readonly path: Path;
+  readonly square?: Strip;
+}
+
 /** The strip that is measured from a wall or the floor; square to another one where that is given. */
-function startOf(surface: BareSurface, from: string, path: Path, square?: Strip): Resolved<Start> {
+function startOf(surface: BareSurface, { from, lines, path, square }: Asked): Resolved<Start> {
   const fits = (edge: Edge): boolean =>
     square === undefined || Math.abs(inner(stripOf(surface, edge).away, square.away)) < SQUARE;
-  const edges = surface.edges.filter(fits);
+  const edges = lines.filter(fits);
   const edge = edges.find(({ along }) => along === from);
   if (edge !== undefined) return resolved({ edge, strip: stripOf(surface, edge) });
   const choices = [...new Set(edges.map(({ along }) => along))];

@@ -1,7 +1,8 @@
+import { sidedName } from "../../findings/edge-name.js";
 import { distanceToSegmentMm, isInside, type Segment } from "../../geometry/distance.js";
 import { ceilingFrame, type Frame, wallFrame } from "../../geometry/frame.js";
 import type { Polygon } from "../../geometry/shape.js";
-import { directionOf, distanceMm, minus, quarterTurn } from "../../geometry/surface-point.js";
+import { directionOf, distanceMm, inner, minus, quarterTurn } from "../../geometry/surface-point.js";
 import { type SurfacePoint, type Vector, vector } from "../../geometry/vector.js";
 import type { Faces } from "../room.js";
 import type { RoomFile } from "../schema.js";
@@ -102,10 +103,10 @@ function hung(ceiling: PlanCeiling, plan: Plan, around: Around): Ceiling {
   const right = Math.min(...plan.walls.map(({ from }) => from.u));
   const origin = { u: right, v: 0 };
   const points = [...plan.walls.map(({ from }) => from), ...plan.ceilings.flatMap(({ corners }) => corners)];
-  const sidesOfRing = (ring: Polygon): readonly CeilingSide[] =>
-    joined(
-      parted(ring, points).map((side) => ({ ...side, along: alongside(side, ceiling, plan, around) })),
-    ).map(({ from, to, along }) => ({
+  const sidesOfRing = (ring: Polygon): readonly NamedSide[] =>
+    joined(parted(ring, points).map((side) => ({ ...side, along: alongside(side, ceiling, plan, around) })));
+  const hang = (sides: readonly NamedSide[]): readonly CeilingSide[] =>
+    sides.map(({ from, to, along }) => ({
       from: worldOf(from, riseAt(ceiling.rise, from)),
       to: worldOf(to, riseAt(ceiling.rise, to)),
       along,
@@ -114,14 +115,45 @@ function hung(ceiling: PlanCeiling, plan: Plan, around: Around): Ceiling {
     name: ceiling.name,
     frame: ceilingFrame(worldOf(origin, riseAt(ceiling.rise, origin)), normalOf(ceiling.rise)),
     boardMm: ceilingFaceMm(around.file, ceiling.name),
-    sides: sidesOfRing(ceiling.corners),
-    holes: ceiling.holes.map(sidesOfRing),
+    sides: hang(toldApart(sidesOfRing(ceiling.corners), plan, "outline")),
+    holes: ceiling.holes.map((hole) => hang(toldApart(sidesOfRing(hole), plan, "hole"))),
     plan: ceiling,
   };
 }
 
 interface NamedSide extends Segment {
   readonly along: Face;
+}
+
+/**
+ * Sides along one neighbour that is no wall, each by the wall that lies its way: a tape must say which it hooks on. Of
+ * an outline it is the wall behind the side; of a hole, the one before it, so that a tray's left side is its left.
+ */
+function toldApart(
+  sides: readonly NamedSide[],
+  { walls }: Plan,
+  of: "outline" | "hole",
+): readonly NamedSide[] {
+  const isWall = (name: string): boolean => walls.some((wall) => wall.name === name);
+  const used = new Map<string, number>();
+  return sides.map((side) => {
+    const { name } = side.along;
+    const alike = sides.filter(({ along }) => along.name === name).length;
+    if (alike < 2 || isWall(name)) return side;
+    const sided = sidedName(name, wallOn(side, walls, of));
+    const before = used.get(sided) ?? 0;
+    used.set(sided, before + 1);
+    return { ...side, along: { ...side.along, name: before === 0 ? sided : `${sided}-${before + 1}` } };
+  });
+}
+
+function wallOn(side: Segment, walls: readonly PlanWall[], of: "outline" | "hole"): string {
+  const inward = (each: Segment): SurfacePoint => quarterTurn(directionOf(minus(each.to, each.from)));
+  const looks = inward(side);
+  const alike = (wall: PlanWall): number => inner(inward(wall), looks) * (of === "outline" ? 1 : -1);
+  const [first, ...others] = walls;
+  if (first === undefined) return "";
+  return others.reduce((best, wall) => (alike(wall) > alike(best) + 1e-9 ? wall : best), first).name;
 }
 
 /** Neighbours in a ring that are one line along one face are one side. */

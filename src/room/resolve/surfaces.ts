@@ -1,3 +1,4 @@
+import { edgeNameOf } from "../../findings/edge-name.js";
 import { InternalError } from "../../findings/internal-error.js";
 import { type Frame, toSurface, toWorld } from "../../geometry/frame.js";
 import { movedIn } from "../../geometry/ring.js";
@@ -63,7 +64,7 @@ const layersOf = ({ board }: RoomFile, kind: Surface["kind"]): readonly number[]
   kind === "wall" ? board.wallLayers : board.ceilingLayers;
 
 const voidOf = (edges: readonly Edge[]): Void => ({
-  name: edges[0]?.along ?? "",
+  name: edgeNameOf(edges[0]?.along ?? "").name,
   edges,
   finished: finishedOutline(edges),
 });

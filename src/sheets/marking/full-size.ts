@@ -17,7 +17,7 @@ import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import { acrossFigures } from "../cut-figures.js";
 import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
-import { tapeFromEdge, tapesOf } from "../tapes.js";
+import { facesAt, tapeFromEdge, tapesOf } from "../tapes.js";
 import { framingPiece, unknownPiece } from "./framing.js";
 import { jointsPiece } from "./joints.js";
 import { obstructionsPiece } from "./obstructions.js";
@@ -26,6 +26,7 @@ import { drawPieces, type Piece, type WordsWish } from "./piece.js";
 import { codesAgainst } from "./reasons.js";
 import type { SurfaceStage } from "./surface-stage.js";
 import { type Heights, type View, viewOf } from "./view.js";
+import { voidsPiece } from "./voids.js";
 
 /** Read from the floor or from a ladder: larger than on a sheet in the hand. */
 const HEIGHTS: Heights = { smallMm: 7, wallMm: 20, idMm: 25 };
@@ -45,6 +46,7 @@ export function fullSizeDrawing(order: Order, at: SurfaceStage): FullSize {
     unknownPiece(order, at.surface, corners, view),
     framingPiece(order, at.surface, view),
     jointsPiece(at.surface, view),
+    voidsPiece(order, at.surface, facesAt(at.stage), view),
     obstructionsPiece(order, at.surface, view),
     aimPiece(at.openings, view),
     {

@@ -1,4 +1,5 @@
 import type { Order } from "../sheet.js";
+import { facesAt } from "../tapes.js";
 import { directPiece } from "./direct.js";
 import type { Flag } from "./flags.js";
 import { framingPiece, unknownPiece } from "./framing.js";
@@ -9,6 +10,7 @@ import type { Sketch } from "./sketch.js";
 import { chainsOf, membersCaption } from "./surface-chains.js";
 import { surfaceFlagsPiece } from "./surface-flags.js";
 import type { SurfaceStage } from "./surface-stage.js";
+import { voidsPiece } from "./voids.js";
 
 /** A surface as one faces it, with everything that is marked and measured on it. */
 export function surfaceSketch(order: Order, at: SurfaceStage, flags: readonly Flag[]): Sketch {
@@ -23,6 +25,7 @@ export function surfaceSketch(order: Order, at: SurfaceStage, flags: readonly Fl
       unknownPiece(order, surface, outline, view),
       framingPiece(order, surface, view),
       jointsPiece(surface, view),
+      voidsPiece(order, surface, facesAt(at.stage), view),
       obstructionsPiece(order, surface, view),
       directPiece(order, at, view),
       aimPiece(openings, view),

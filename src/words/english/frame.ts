@@ -1,3 +1,5 @@
+import { edgeNameOf } from "../../findings/edge-name.js";
+
 /** Words in the frame of every sheet, and names that many sheets share. */
 export const frame = {
   number: (number: string) => `No. ${number}`,
@@ -22,14 +24,11 @@ export const frame = {
     finish: "Dimensions from FINISHED faces (board on)",
   },
   /** The walls of a box as capitals; other walls by their own names. */
-  wall: (name: string) => ENGLISH_WALLS[name] ?? name.toUpperCase(),
+  wall: (along: string) => sided(along, wall),
   /** A surface in a sentence; those with names of their own by these, since they may be walls or ceilings. */
   surface: (name: string) => (name === "ceiling" ? "ceiling" : isBoxWall(name) ? `${name} wall` : name),
   /** What a tape hooks on or an arrow points to. */
-  hook: (name: string) => {
-    if (isBoxWall(name)) return `the ${ENGLISH_WALLS[name]} wall`;
-    return ENGLISH_WALLS[name] === undefined ? name.toUpperCase() : `the ${ENGLISH_WALLS[name]}`;
-  },
+  hook: (along: string) => sided(along, hook),
   /** Layers that a reader of the PDF can switch. */
   layers: {
     cut: "Cut",
@@ -43,6 +42,19 @@ export const frame = {
   doNotCut: "DO NOT CUT",
   computedNotFrozen: "COMPUTED, NOT FROZEN",
 };
+
+const wall = (name: string): string => ENGLISH_WALLS[name] ?? name.toUpperCase();
+
+function hook(name: string): string {
+  if (isBoxWall(name)) return `the ${wall(name)} wall`;
+  return ENGLISH_WALLS[name] === undefined ? wall(name) : `the ${wall(name)}`;
+}
+
+/** What stands along an edge, with the side where that alone would not tell which edge. */
+function sided(along: string, said: (name: string) => string): string {
+  const { name, side } = edgeNameOf(along);
+  return side === null ? said(name) : `${said(name)}, ${wall(side)} SIDE`;
+}
 
 const isBoxWall = (name: string): boolean =>
   ENGLISH_WALLS[name] !== undefined && name !== "floor" && name !== "ceiling";

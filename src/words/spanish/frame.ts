@@ -1,3 +1,4 @@
+import { edgeNameOf } from "../../findings/edge-name.js";
 import type { frame as english } from "../english/frame.js";
 
 export const frame: typeof english = {
@@ -23,15 +24,10 @@ export const frame: typeof english = {
     framing: "Medidas desde la ESTRUCTURA (montantes sin tablaroca)",
     finish: "Medidas desde la cara TERMINADA (con tablaroca)",
   },
-  wall: (name) => SPANISH_WALLS[name] ?? name.toUpperCase(),
+  wall: (along) => sided(along, wall),
   surface: (name) =>
     name === "ceiling" ? "cielo raso" : isBoxWall(name) ? `pared ${SPANISH_OF[name]}` : name,
-  hook: (name) => {
-    if (name === "floor" || name === "ceiling") return `el ${SPANISH_WALLS[name]}`;
-    if (!isBoxWall(name)) return name.toUpperCase();
-    const takesDel = name === "front" || name === "back";
-    return `la pared ${takesDel ? "del " : ""}${SPANISH_WALLS[name]}`;
-  },
+  hook: (along) => sided(along, hook),
   /** Layers that a reader of the PDF can switch. */
   layers: {
     cut: "Corte",
@@ -54,6 +50,20 @@ const SPANISH_WALLS: Readonly<Record<string, string>> = {
   floor: "PISO",
   ceiling: "CIELO RASO",
 };
+
+const wall = (name: string): string => SPANISH_WALLS[name] ?? name.toUpperCase();
+
+function hook(name: string): string {
+  if (name === "floor" || name === "ceiling") return `el ${wall(name)}`;
+  if (!isBoxWall(name)) return wall(name);
+  const takesDel = name === "front" || name === "back";
+  return `la pared ${takesDel ? "del " : ""}${wall(name)}`;
+}
+
+function sided(along: string, said: (name: string) => string): string {
+  const { name, side } = edgeNameOf(along);
+  return side === null ? said(name) : `${said(name)}, LADO ${wall(side)}`;
+}
 
 const isBoxWall = (name: string): boolean => SPANISH_OF[name] !== undefined;
 
