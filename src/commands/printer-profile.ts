@@ -1,7 +1,8 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import envPaths from "env-paths";
 import { z } from "zod";
+import { makeFolder } from "../output/make-folder.js";
 import type { Words } from "../words/words.js";
 import { UsageError } from "./usage-error.js";
 
@@ -58,7 +59,7 @@ export function keepPrinterProfile(printer: string, profile: PrinterProfile, wor
   const file = profilesFile();
   const profiles = { ...readProfiles(words), [printer]: profile };
   try {
-    mkdirSync(dirname(file), { recursive: true });
+    makeFolder(dirname(file));
     writeFileSync(file, `${JSON.stringify(profiles, null, 2)}\n`);
   } catch (cause) {
     throw new UsageError(words.commands.failure.unwritable(file, reasonOf(cause)));

@@ -1,7 +1,6 @@
 import {
   existsSync,
   lstatSync,
-  mkdirSync,
   readdirSync,
   readFileSync,
   realpathSync,
@@ -11,6 +10,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { basename, dirname, join, resolve, sep } from "node:path";
+import { makeFolder } from "./make-folder.js";
 import { listedIn, MARKER, type PacketFile, refuseBadFiles } from "./packet-files.js";
 
 export type { PacketFile } from "./packet-files.js";
@@ -93,11 +93,11 @@ function filesBelow(folder: string): readonly string[] {
 
 /** Folders that had to be made on the way are taken away again where the packet could not be written. */
 function writeBeside({ fresh }: Places, files: readonly PacketFile[]): void {
-  const made = mkdirSync(fresh, { recursive: true });
+  const made = makeFolder(fresh);
   try {
     for (const { path, bytes } of files) {
       const file = join(fresh, ...path.split("/"));
-      mkdirSync(dirname(file), { recursive: true });
+      makeFolder(dirname(file));
       writeFileSync(file, bytes);
     }
   } catch (error) {

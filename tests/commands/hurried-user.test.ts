@@ -123,6 +123,16 @@ describe("a packet is whole or not there", () => {
     expect(err).toMatch(/cannot be written/);
   });
 
+  test.skipIf(!existsSync("/proc/self"))(
+    "a folder that the system never makes is refused, not waited for",
+    async () => {
+      const { type } = workFolder();
+      const { code, err } = await type("print", STUDIO, "-o", "/proc/packet/deeper", "--only", "ceiling");
+      expect(code).toBe(2);
+      expect(err).toMatch(/cannot be written \(ENOENT\)/);
+    },
+  );
+
   test("a new print replaces the old packet as a whole, and a bad room leaves it standing", async () => {
     const { folder, type } = workFolder();
     expect((await type("print", STUDIO, "-o", "packet", "--only", "ceiling")).code).toBe(1);
