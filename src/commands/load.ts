@@ -31,7 +31,9 @@ export function load(terminal: Terminal, words: Words, typed: string): Loaded {
   const file = resolve(terminal.folder, typed);
   let bytes: Uint8Array;
   try {
-    if (statSync(file).isDirectory()) return unreadable(typed, words.commands.failure.folderNotFile(typed));
+    const found = statSync(file);
+    if (found.isDirectory()) return unreadable(typed, words.commands.failure.folderNotFile(typed));
+    if (!found.isFile() && !found.isFIFO()) return unreadable(typed, words.commands.failure.notAFile(typed));
     bytes = readFileSync(file);
   } catch (cause) {
     return unreadable(typed, readFailure(typed, reasonOf(cause), words));

@@ -32,6 +32,9 @@ const denWith = (was: string, is: string) => (folder: string) => {
 describe("what cannot be used is refused in a sentence, with nothing written", () => {
   test("a file that is not there", () => refused(["print", "den.yaml"], /den\.yaml.*no such file/));
   test("a folder", () => refused(["check", "."], /folder/));
+  test.skipIf(!existsSync("/dev/zero"))("a device that never ends", () =>
+    refused(["check", "/dev/zero"], /name a room file/),
+  );
   test("an empty file", () => refused(["print", "room.yaml"], /room\.yaml:1:1/, file("room.yaml", "")));
   test("not YAML", () =>
     refused(["print", "room.yaml"], /room\.yaml:\d+:\d+/, file("room.yaml", "a: [1, {")));

@@ -90,6 +90,7 @@ export const commands = {
   failure: {
     notFound: (file: string) => `${file}: there is no such file; check the name and the folder`,
     folderNotFile: (file: string) => `${file}: this is a folder; name a room file in it`,
+    notAFile: (file: string) => `${file}: this is a device and never ends; name a room file`,
     noPermission: (file: string) => `${file}: not allowed to read it; check the file's permissions`,
     unreadable: (file: string, reason: string) => `${file}: cannot be read (${reason})`,
     exists: (file: string) => `${file}: already exists and was left alone; name another file`,

@@ -91,6 +91,7 @@ export const commands: typeof english = {
   failure: {
     notFound: (file) => `${file}: no existe ese archivo; revise el nombre y la carpeta`,
     folderNotFile: (file) => `${file}: es una carpeta; nombre un archivo de cuarto`,
+    notAFile: (file) => `${file}: es un dispositivo y nunca termina; nombre un archivo de cuarto`,
     noPermission: (file) => `${file}: no hay permiso para leerlo; revise los permisos del archivo`,
     unreadable: (file, reason) => `${file}: no se puede leer (${reason})`,
     exists: (file) => `${file}: ya existe y no se tocó; nombre otro archivo`,
