@@ -1,21 +1,11 @@
 import type { Wiring } from "../room/room.js";
 import { MOST_SHARE_OF_LOAD } from "../standards/cable-practice.js";
-import {
-  awgAreaMm2,
-  awgOhmPerKm,
-  type ConductorSize,
-  copperFactor,
-  crossSectionOhmPerKm,
-} from "../standards/wire.js";
+import { awgOhmPerKm, type ConductorSize, copperFactor, crossSectionOhmPerKm } from "../standards/wire.js";
 
 export type Size = ConductorSize;
 
 /** Conductors that a wiring takes. */
 export const conductorsOf = (wiring: Wiring): number => (wiring === "single" ? 2 : 4);
-
-/** Cross-section of one conductor in mm². */
-export const areaMm2Of = (size: Size): number =>
-  size.kind === "gauge" ? awgAreaMm2(size.gauge) : size.areaMm2;
 
 /** Resistance of one conductor in ohm per km at a temperature of the copper. */
 export function ohmPerKm(size: Size, temperatureC: number): number {

@@ -12,9 +12,6 @@ interface Place {
   readonly direction: "across" | "down";
 }
 
-/** Thickness that a ruler takes beside its line, in mm, its figures included. */
-export const RULER_DEPTH_MM = 13;
-
 type Along = (along: number, aside: number) => { x: number; y: number };
 
 const axis =

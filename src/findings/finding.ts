@@ -158,4 +158,3 @@ export interface FindingOf<C extends Code> {
 
 /** Discriminated by `code`, so that a phrase for one code sees that code's figures. */
 export type Finding = { [C in Code]: FindingOf<C> }[Code];
-export type FindingWith<C extends Code> = Extract<Finding, { code: C }>;
