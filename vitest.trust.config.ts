@@ -9,5 +9,6 @@ export default defineConfig({
     // Most of these tests wait for a process of their own.
     maxConcurrency: 2,
     testTimeout: 300_000,
+    hookTimeout: 300_000,
   },
 });
