@@ -1,7 +1,7 @@
 import type { Cabling } from "../cable/cabling.js";
 import type { Finding } from "../findings/finding.js";
 import type { Mounted } from "../listen/mounted.js";
-import { rememberedAreas } from "../place/clear-area.js";
+import { rememberedGrounds } from "../place/nearest-clear.js";
 import type { Placing } from "../place/place.js";
 import { type Room, surfaceNamed } from "../room/room.js";
 import { withAcceptances } from "./acceptance.js";
@@ -51,7 +51,7 @@ export function check(
   const ofSurfaces = surfacesAskedFor(room).flatMap((surface) =>
     SURFACE_RULES.flatMap((rule) => rule(room, surface)),
   );
-  const setting: Setting = { room, all: mounted, areaOf: rememberedAreas() };
+  const setting: Setting = { room, all: mounted, groundOf: rememberedGrounds() };
   const ofOpenings = mounted
     .map((one) => subjectOf(one, setting))
     .flatMap((subject) => RULES.flatMap((rule) => rule(subject)));

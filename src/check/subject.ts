@@ -1,10 +1,9 @@
 import type { Finding, Fix } from "../findings/finding.js";
 import { type Aim, aimOf } from "../listen/aim.js";
 import type { Mounted } from "../listen/mounted.js";
-import type { bareArea } from "../place/clear-area.js";
 import { fittingOf, neighboursOf } from "../place/fitting.js";
 import { type MemberGap, memberGaps } from "../place/gaps.js";
-import { nearestClearCentre, type Wanted } from "../place/nearest-clear.js";
+import { type GroundOf, nearestClearCentre, type Wanted } from "../place/nearest-clear.js";
 import { gapMm, type Obstacle, obstaclesOn } from "../place/obstacles.js";
 import type { Room } from "../room/room.js";
 
@@ -31,10 +30,10 @@ export type Rule = (subject: Subject) => readonly Finding[];
 export interface Setting {
   readonly room: Room;
   readonly all: readonly Mounted[];
-  readonly areaOf: typeof bareArea;
+  readonly groundOf: GroundOf;
 }
 
-export function subjectOf(mounted: Mounted, { room, all, areaOf }: Setting): Subject {
+export function subjectOf(mounted: Mounted, { room, all, groundOf }: Setting): Subject {
   const { surface, speaker, centre } = mounted;
   const neighbours = neighboursOf(mounted, all);
   const obstacles = obstaclesOn(surface, fittingOf(speaker, room.checks), neighbours);
@@ -44,7 +43,7 @@ export function subjectOf(mounted: Mounted, { room, all, areaOf }: Setting): Sub
     aim: aimOf(mounted, room.stage),
     gaps: memberGaps(mounted) ?? [],
     distances: obstacles.map((obstacle) => ({ ...obstacle, mm: gapMm(obstacle, centre) })),
-    fix: once(() => fixOf({ room, mounted, neighbours, areaOf })),
+    fix: once(() => fixOf({ room, mounted, neighbours, groundOf })),
   };
 }
 

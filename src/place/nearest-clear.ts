@@ -1,16 +1,24 @@
 import type { Fix } from "../findings/finding.js";
-import { distanceToBodyMm } from "../geometry/body.js";
-import type { Region } from "../geometry/clip.js";
-import { nearestOnSegment, sidesOf } from "../geometry/distance.js";
 import { distanceMm } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Room, UnitSystem } from "../room/room.js";
 import { MM_PER_INCH } from "../units/definitions.js";
-import { bareArea, clearTest, leftBy } from "./clear-area.js";
+import { isClearOf } from "./clear.js";
 import { fittingOf } from "./fitting.js";
-import { neighbourObstacles, takenBy } from "./obstacles.js";
-import { pointAt, type TapeLine, tapeLine, tapeMm } from "./tapes.js";
+import { fixedObstacles, neighbourObstacles, takenBy } from "./obstacles.js";
+import {
+  type InRows,
+  type Marks,
+  markNearest,
+  marksFree,
+  marksLeft,
+  outwardFrom,
+  type Rows,
+  rowsOf,
+  rowsOver,
+} from "./rows.js";
+import { tapeLine } from "./tapes.js";
 
 /** The finest mark that a fix is given to: what a tape shows. */
 export const TAPE_STEP_MM: Readonly<Record<UnitSystem, number>> = { imperial: MM_PER_INCH / 16, metric: 1 };
@@ -19,109 +27,115 @@ export interface Wanted {
   readonly room: Room;
   readonly mounted: Mounted;
   readonly neighbours: readonly Mounted[];
-  /** The clear area as if it were alone on the surface; worked out anew where it is not given. */
-  readonly areaOf?: typeof bareArea;
+  /** Worked out anew where it is not given. */
+  readonly groundOf?: GroundOf;
   /** The walls (floor, ceiling) that the fix's two tapes hook on. */
   readonly from: readonly [string, string];
 }
 
-/**
- * The clear centre nearest to where the opening is, on whole marks of both tapes: rounded into the clear area and
- * checked again by the exact distances. Null where no clear centre is to be had on whole marks.
- */
-export function nearestClearCentre({
-  room,
-  mounted,
-  neighbours,
-  from,
-  areaOf = bareArea,
-}: Wanted): Fix | null {
-  const { surface, speaker, centre } = mounted;
-  const fitting = fittingOf(speaker, room.checks);
-  const search: Search = {
-    centre,
-    stepMm: TAPE_STEP_MM[room.units],
-    lines: [tapeLine(room, surface, from[0]), tapeLine(room, surface, from[1])],
-    isClear: clearTest(surface, fitting, neighbours),
+/** The marks of two tapes over a surface as one fitting finds them while nothing else is let in. */
+interface Ground {
+  readonly rows: Rows;
+  readonly taken: readonly InRows[];
+  readonly freeIn: (row: number) => readonly Marks[];
+}
+
+export type GroundOf = (room: Room, mounted: Mounted, from: Wanted["from"]) => Ground | null;
+
+/** Null where the framing is unknown, and where the tapes fix no point. */
+function groundOf(room: Room, { surface, speaker }: Mounted, from: Wanted["from"]): Ground | null {
+  if (surface.framing.kind === "unknown") return null;
+  const lines = [tapeLine(room, surface, from[0]), tapeLine(room, surface, from[1])] as const;
+  const rows = rowsOf(surface, lines, TAPE_STEP_MM[room.units]);
+  if (rows === null) return null;
+  const fixed = fixedObstacles(surface, fittingOf(speaker, room.checks));
+  const taken = fixed.map((obstacle) => rowsOver(rows, takenBy(obstacle)));
+  return { rows, taken, freeIn: remembered((row) => marksFree(rows, row, taken)) };
+}
+
+function remembered<Value>(find: (row: number) => Value): (row: number) => Value {
+  const known = new Map<number, Value>();
+  return (row) => {
+    const value = known.get(row) ?? find(row);
+    known.set(row, value);
+    return value;
   };
-  const alone = areaOf(surface, fitting);
-  const others = neighbourObstacles(neighbours, fitting);
-  for (const reachMm of REACHES_MM) {
-    const near = others.filter((obstacle) => distanceToBodyMm(centre, takenBy(obstacle)) <= reachMm);
-    const found = nearestMark(search, nearestOnBorders(leftBy(surface, alone, near), centre));
-    const isNearest = found !== null && found.awayMm <= reachMm;
-    if (isNearest || near.length === others.length) return found === null ? null : fixAt(search, found);
-  }
-  return null;
+}
+
+/** Works out each surface, fitting and pair of tapes once: openings of one model on one ceiling share it. */
+export function rememberedGrounds(): GroundOf {
+  const known = new Map<string, Ground | null>();
+  return (room, mounted, from) => {
+    const key = JSON.stringify([mounted.surface.name, fittingOf(mounted.speaker, room.checks), from]);
+    const ground = known.get(key) ?? groundOf(room, mounted, from);
+    known.set(key, ground);
+    return ground;
+  };
 }
 
 /**
- * Neighbours this near are looked at first: a clear mark found nearer than that has none of the others in its way,
- * and most surfaces never need the second look.
+ * The clear centre nearest to where the opening is, on whole marks of both tapes, by the exact distances. Null where
+ * no clear centre is to be had on whole marks.
  */
-const REACHES_MM = [1000, Number.POSITIVE_INFINITY] as const;
+export function nearestClearCentre({ room, mounted, neighbours, from, ...wanted }: Wanted): Fix | null {
+  const ground = (wanted.groundOf ?? groundOf)(room, mounted, from);
+  if (ground === null) return null;
+  const { rows, taken } = ground;
+  const obstacles = neighbourObstacles(neighbours, fittingOf(mounted.speaker, room.checks));
+  const others = obstacles.map((obstacle) => rowsOver(rows, takenBy(obstacle)));
+  const bodies = [...taken, ...others].map(({ body }) => body);
+  const isClear = isClearOf(mounted.surface, bodies);
+  const found = nearestMark({ ground, others, centre: mounted.centre, isClear });
+  return found === null ? null : fixAt(rows, found);
+}
 
 interface Search {
+  readonly ground: Ground;
+  readonly others: readonly InRows[];
   readonly centre: SurfacePoint;
-  readonly stepMm: number;
-  readonly lines: readonly [TapeLine, TapeLine];
   isClear(centre: SurfacePoint): boolean;
 }
 
-interface Candidate {
-  readonly at: SurfacePoint;
-  readonly awayMm: number;
-}
-
-/** On each side of the area the point nearest to `centre`, the nearest first. */
-function nearestOnBorders(area: Region, centre: SurfacePoint): Candidate[] {
-  return area
-    .flatMap(sidesOf)
-    .map((side) => nearestOnSegment(centre, side))
-    .map((at) => ({ at, awayMm: distanceMm(at, centre) }))
-    .sort((a, b) => a.awayMm - b.awayMm);
-}
-
 interface Mark {
-  readonly steps: readonly [number, number];
+  readonly row: number;
+  readonly mark: number;
   readonly at: SurfacePoint;
   readonly awayMm: number;
 }
 
-/** Of the clear marks round the candidates, the nearest; a candidate further off than one found cannot better it. */
-function nearestMark(search: Search, candidates: readonly Candidate[]): Mark | null {
-  const seen = new Set<string>();
+/** Row by row from the centre outward, until no row left can hold anything nearer. */
+function nearestMark(search: Search): Mark | null {
+  const { ground, centre, others } = search;
   let nearest: Mark | null = null;
-  for (const { at, awayMm } of candidates) {
+  for (const { row, awayMm } of outwardFrom(ground.rows, centre)) {
     if (nearest !== null && awayMm >= nearest.awayMm) break;
-    for (const mark of marksRound(search, at)) {
-      const key = mark.steps.join(" ");
-      if (seen.has(key) || (nearest !== null && mark.awayMm >= nearest.awayMm)) continue;
-      seen.add(key);
-      if (search.isClear(mark.at)) nearest = mark;
+    const free = ground.freeIn(row);
+    if (free.length === 0) continue;
+    for (const stretch of marksLeft(ground.rows, row, { free, taken: others })) {
+      const found = nearestIn(search, row, stretch);
+      if (found !== null && (nearest === null || found.awayMm < nearest.awayMm)) nearest = found;
     }
   }
   return nearest;
 }
 
-/** Whole marks of both tapes to two on every side of a point. */
-const MARKS_ROUND = [-1, 0, 1, 2] as const;
-
-function marksRound({ lines, stepMm, centre }: Search, point: SurfacePoint): Mark[] {
-  const [first, second] = lines;
-  const below = (line: TapeLine): number => Math.floor(tapeMm(line, point) / stepMm);
-  return MARKS_ROUND.flatMap((a) =>
-    MARKS_ROUND.map((b) => [below(first) + a, below(second) + b] as const),
-  ).flatMap((steps) => {
-    const at = pointAt(lines, [steps[0] * stepMm, steps[1] * stepMm]);
-    return at === null ? [] : [{ steps, at, awayMm: distanceMm(at, centre) }];
-  });
+/** A mark at the very edge may not be clear by the exact rule; then the one beside it is. */
+function nearestIn({ ground, centre, isClear }: Search, row: number, [first, last]: Marks): Mark | null {
+  const nearest = Math.min(Math.max(markNearest(ground.rows, row, centre), first), last);
+  for (const mark of [nearest, nearest + 1, nearest - 1]) {
+    const at = ground.rows.pointAt(row, mark);
+    if (mark >= first && mark <= last && isClear(at)) {
+      return { row, mark, at, awayMm: distanceMm(at, centre) };
+    }
+  }
+  return null;
 }
 
-function fixAt({ lines: [first, second], stepMm }: Search, { steps, at }: Mark): Fix {
+function fixAt({ tapes: [first, second], tapeStepMm, stepsAt }: Rows, { row, mark, at }: Mark): Fix {
+  const steps = stepsAt(row, mark);
   return {
     u: at.u,
     v: at.v,
-    at: { [first.from]: steps[0] * stepMm, [second.from]: steps[1] * stepMm },
+    at: { [first.from]: steps[0] * tapeStepMm, [second.from]: steps[1] * tapeStepMm },
   };
 }

@@ -1,14 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { areaMm2, contains, type Region } from "../../src/geometry/clip.js";
+import { areaMm2, type Region } from "../../src/geometry/clip.js";
 import { EPSILON_MM } from "../../src/geometry/epsilon.js";
 import type { SurfacePoint } from "../../src/geometry/vector.js";
 import { mountedIn } from "../../src/listen/mounted.js";
-import { clearArea, clearTest } from "../../src/place/clear-area.js";
+import { clearTest } from "../../src/place/clear.js";
 import { fittingOf, neighboursOf } from "../../src/place/fitting.js";
 import type { Room } from "../../src/room/room.js";
 import { type Parts, room } from "../rooms/build.js";
 import { isClearByHand } from "../rooms/by-hand.js";
+import { clearArea } from "../rooms/clear-area.js";
+import { contains } from "../rooms/clipped.js";
 import { randomRoom } from "../rooms/random.js";
 
 function areaOf(one: Room): Region {

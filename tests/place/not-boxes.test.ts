@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { contains } from "../../src/geometry/clip.js";
-import { clearArea, clearTest } from "../../src/place/clear-area.js";
+import { clearTest } from "../../src/place/clear.js";
 import { fittingOf } from "../../src/place/fitting.js";
 import { surfaceNamed } from "../../src/room/room.js";
 import type { Parts } from "../rooms/build.js";
 import { room, speakerNamed } from "../rooms/build.js";
+import { clearArea } from "../rooms/clear-area.js";
+import { contains } from "../rooms/clipped.js";
 import { codesOf } from "../rooms/job.js";
 import { L_ROOM } from "../rooms/not-boxes.js";
 

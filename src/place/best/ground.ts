@@ -2,7 +2,7 @@ import { type DistanceMm, distanceFrom } from "../../geometry/distance-from.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Mounted } from "../../listen/mounted.js";
 import type { Surface } from "../../room/room.js";
-import { clearTest } from "../clear-area.js";
+import { clearTest } from "../clear.js";
 import type { Fitting } from "../fitting.js";
 import { neighbourObstacles, type Obstacle, obstaclesOn, takenBy, type What } from "../obstacles.js";
 

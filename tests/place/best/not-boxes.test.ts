@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { toWorld } from "../../../src/geometry/frame.js";
-import { clearTest } from "../../../src/place/clear-area.js";
+import { clearTest } from "../../../src/place/clear.js";
 import { fittingOf, neighboursOf } from "../../../src/place/fitting.js";
 import { type Placing, placeAll } from "../../../src/place/place.js";
 import type { Room } from "../../../src/room/room.js";

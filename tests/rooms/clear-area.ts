@@ -1,13 +1,12 @@
-import { distanceToBodyMm } from "../geometry/body.js";
-import { difference, grow, growMitred, type Region } from "../geometry/clip.js";
-import { isInside, type Segment } from "../geometry/distance.js";
-import { EPSILON_MM } from "../geometry/epsilon.js";
-import { inner, minus } from "../geometry/surface-point.js";
-import type { SurfacePoint } from "../geometry/vector.js";
-import type { Mounted } from "../listen/mounted.js";
-import type { Surface } from "../room/room.js";
-import type { Fitting } from "./fitting.js";
-import { fixedObstacles, neighbourObstacles, type Obstacle, obstaclesOn, takenBy } from "./obstacles.js";
+import { difference, type Region } from "../../src/geometry/clip.js";
+import type { Segment } from "../../src/geometry/distance.js";
+import { EPSILON_MM } from "../../src/geometry/epsilon.js";
+import { inner, minus } from "../../src/geometry/surface-point.js";
+import type { Mounted } from "../../src/listen/mounted.js";
+import type { Fitting } from "../../src/place/fitting.js";
+import { fixedObstacles, neighbourObstacles, type Obstacle, takenBy } from "../../src/place/obstacles.js";
+import type { Surface } from "../../src/room/room.js";
+import { grow, growMitred } from "./clipped.js";
 
 /**
  * The centres at which the fitting may lie on the surface: inside the finished outline by its flange, and away from
@@ -19,7 +18,7 @@ export function clearArea(surface: Surface, fitting: Fitting, neighbours: readon
 }
 
 /** The same as if it were alone on the surface. */
-export function bareArea(surface: Surface, fitting: Fitting): Region {
+function bareArea(surface: Surface, fitting: Fitting): Region {
   if (surface.framing.kind === "unknown") return [];
   return leftBy(surface, wholeOf(surface), fixedObstacles(surface, fitting));
 }
@@ -33,19 +32,8 @@ const wholeOf = ({ finished, voids }: Surface): Region =>
         voids.map((each) => each.finished),
       );
 
-/** `bareArea` that works out each surface and fitting once: openings of one model on one ceiling share it. */
-export function rememberedAreas(): typeof bareArea {
-  const known = new Map<string, Region>();
-  return (surface, fitting) => {
-    const key = JSON.stringify([surface.name, fitting]);
-    const area = known.get(key) ?? bareArea(surface, fitting);
-    known.set(key, area);
-    return area;
-  };
-}
-
 /** What the obstacles leave of an area. */
-export function leftBy(surface: Surface, area: Region, obstacles: readonly Obstacle[]): Region {
+function leftBy(surface: Surface, area: Region, obstacles: readonly Obstacle[]): Region {
   if (obstacles.length === 0) return area;
   return difference(
     area,
@@ -77,18 +65,4 @@ function runsThrough({ from, to }: Segment, { finished }: Surface): boolean {
   return finished.every(
     (corner) => inner(minus(corner, from), run) >= 0 && inner(minus(corner, to), run) <= 0,
   );
-}
-
-/** Whether an opening may have its centre at a point, by the exact distances: the rule that the area is drawn from. */
-export function clearTest(
-  surface: Surface,
-  fitting: Fitting,
-  neighbours: readonly Mounted[],
-): (centre: SurfacePoint) => boolean {
-  if (surface.framing.kind === "unknown") return () => false;
-  const bodies = obstaclesOn(surface, fitting, neighbours).map(takenBy);
-  return (centre) =>
-    isInside(centre, surface.finished) &&
-    !surface.voids.some(({ finished }) => isInside(centre, finished)) &&
-    bodies.every((body) => distanceToBodyMm(centre, body) >= 0);
 }

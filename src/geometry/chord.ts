@@ -1,0 +1,66 @@
+import type { Body } from "./body.js";
+import { type Segment, sidesOf } from "./distance.js";
+import type { Polygon } from "./shape.js";
+import { directionOf, inner, minus, outer, plus, quarterTurn, times } from "./surface-point.js";
+import type { SurfacePoint } from "./vector.js";
+
+/** A straight line; distances along it are from `origin`, in mm. */
+export interface Line {
+  readonly origin: SurfacePoint;
+  /** Of length 1. */
+  readonly direction: SurfacePoint;
+}
+
+/** From where to where along a line, in mm. */
+export type Chord = readonly [fromMm: number, toMm: number];
+
+/** What of a line lies inside a body; null where it passes by. */
+export function chordOf({ core, radiusMm }: Body, line: Line): Chord | null {
+  if (radiusMm < 0) return inShrunk(core, -radiusMm, line);
+  const crossings = [
+    ...core.flatMap((corner) => inDisc(corner, radiusMm, line)),
+    ...sidesOf(core).flatMap((side) => throughSide(movedOut(side, radiusMm), line)),
+  ];
+  return crossings.length === 0 ? null : [Math.min(...crossings), Math.max(...crossings)];
+}
+
+const asideMm = ({ origin, direction }: Line, point: SurfacePoint): number =>
+  outer(direction, minus(point, origin));
+
+const alongMm = ({ origin, direction }: Line, point: SurfacePoint): number =>
+  inner(direction, minus(point, origin));
+
+/** Where the line goes into a disc and out of it. */
+function inDisc(centre: SurfacePoint, radiusMm: number, line: Line): readonly number[] {
+  const square = radiusMm ** 2 - asideMm(line, centre) ** 2;
+  if (square <= 0) return [];
+  const at = alongMm(line, centre);
+  return [at - Math.sqrt(square), at + Math.sqrt(square)];
+}
+
+/** The side of an anticlockwise polygon, moved out of it. */
+function movedOut({ from, to }: Segment, byMm: number): Segment {
+  const out = times(quarterTurn(directionOf(minus(to, from))), -byMm);
+  return { from: plus(from, out), to: plus(to, out) };
+}
+
+function throughSide({ from, to }: Segment, line: Line): readonly number[] {
+  const [a, b] = [asideMm(line, from), asideMm(line, to)];
+  if (a > 0 === b > 0) return [];
+  return [alongMm(line, plus(from, times(minus(to, from), a / (a - b))))];
+}
+
+/** Of a polygon whose sides are moved in; what spans no area has no inside. */
+function inShrunk(core: Polygon, byMm: number, { origin, direction }: Line): Chord | null {
+  if (core.length < 3) return null;
+  let [from, to] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const side of sidesOf(core)) {
+    const inward = quarterTurn(directionOf(minus(side.to, side.from)));
+    const shortMm = byMm - inner(inward, minus(origin, side.from));
+    const rise = inner(inward, direction);
+    if (rise > 0) from = Math.max(from, shortMm / rise);
+    else if (rise < 0) to = Math.min(to, shortMm / rise);
+    else if (shortMm >= 0) return null;
+  }
+  return from < to ? [from, to] : null;
+}
