@@ -1,7 +1,7 @@
 import { toSurface, toWorld } from "../geometry/frame.js";
 import { length, subtract, type Vector } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
-import type { Room, Speaker, SurfaceSpot } from "../room/room.js";
+import { type Room, type Speaker, type SurfaceSpot, surfaceNamed } from "../room/room.js";
 import { USUAL_DIAMETER_MM, USUAL_SPOOL_MM } from "../standards/cable-practice.js";
 import { type Hole, holesOf } from "./boring.js";
 import { type Box, boxOfArea, boxOfShape, isIn } from "./box.js";
@@ -11,6 +11,7 @@ import { type Route, routeThrough } from "./route.js";
 import { type CableRun, type Ends, endsOf, runOf } from "./run.js";
 import { type PullPlan, pullPlanOf } from "./spools.js";
 import { trunkFrom } from "./trunk.js";
+import { alongMembers, boxToldOn, toldOn } from "./turned.js";
 
 export interface Cabling {
   readonly runs: readonly CableRun[];
@@ -41,11 +42,17 @@ export function cablingOf(room: Room, all: readonly Mounted[]): Cabling | null {
         legs: run.legs,
         cableMm: run.conductors > 2 ? cableMm.four : cableMm.two,
       })),
-    ),
+    ).map((hole) => onItsSurface(hole, ways)),
     plan: pullPlanOf(runs, room.cable.spoolsMm.length > 0 ? room.cable.spoolsMm : [USUAL_SPOOL_MM]),
     cableMm,
     ends: endsOf(room),
   };
+}
+
+/** A hole as it lies on its surface, told in that one's own figures. */
+function onItsSurface(hole: Hole, { room, fields }: Ways): Hole {
+  const field = fieldNamed(fields, hole.surface);
+  return { ...hole, at: toldOn(field.surface, surfaceNamed(room, hole.surface), hole.at) };
 }
 
 interface Routed {
@@ -77,6 +84,7 @@ const diametersOf = ({ cable }: Room): Cabling["cableMm"] =>
 
 /** Everything that routes are looked for among. */
 export interface Ways {
+  readonly room: Room;
   readonly fields: readonly Field[];
   /** Where cable comes out of the wall by the equipment. */
   readonly start: Spot;
@@ -87,7 +95,8 @@ export interface Ways {
 
 export function waysIn(room: Room, all: readonly Mounted[], equipment: Vector): Ways {
   const cableMm = diametersOf(room).four;
-  const fields = room.surfaces.map((surface) => {
+  const fields = room.surfaces.map((own) => {
+    const surface = alongMembers(own);
     // What stands further behind the face than the cable and its distance is passed in front.
     const inTheWay = surface.obstructions.filter(
       ({ behindMm, keepMm }) => behindMm === null || behindMm < keepMm + cableMm,
@@ -95,15 +104,21 @@ export function waysIn(room: Room, all: readonly Mounted[], equipment: Vector): 
     const avoided = room.cable.avoid.filter((area) => area.surface === surface.name);
     return fieldOf(surface, [
       ...inTheWay.map(({ area, keepMm }) => boxOfArea(area, keepMm)),
-      ...avoided.map(({ area }) => boxOfArea(area)),
+      ...avoided.map(({ area }) => boxToldOn(own, surface, boxOfArea(area))),
     ]);
   });
   const start = nearestWall(fields, equipment);
-  const openings = all.map(({ speaker, surface, centre }) => ({
-    field: fieldNamed(fields, surface.name),
-    box: boxOfShape(speaker.opening, centre, speaker.model.clampReachMm),
-  }));
-  return { fields, start: start.spot, startMm: start.offMm, openings };
+  const openings = all.map(({ speaker, surface, centre }) => {
+    const field = fieldNamed(fields, surface.name);
+    const box = boxOfShape(speaker.opening, centre, speaker.model.clampReachMm);
+    return { field, box: boxToldOn(surface, field.surface, box) };
+  });
+  return { room, fields, start: start.spot, startMm: start.offMm, openings };
+}
+
+function spotOn({ room, fields }: Ways, { surface, at }: SurfaceSpot): Spot {
+  const field = fieldNamed(fields, surface);
+  return { field, at: toldOn(surfaceNamed(room, surface), field.surface, at) };
 }
 
 function fieldNamed(fields: readonly Field[], name: string): Field {
@@ -133,12 +148,11 @@ function nearestWall(
 
 /** The shortest way to a loudspeaker by its own points; null where the allowed ways do not lead there. */
 export function routeTo(ways: Ways, { speaker, surface, centre }: Mounted, boring: Boring): Route | null {
-  const spot = ({ surface: name, at }: SurfaceSpot): Spot => ({ field: fieldNamed(ways.fields, name), at });
-  const end = { surface: surface.name, at: centre };
-  const others = ways.openings.filter(({ field, box }) => field.surface !== surface || !isIn(box, centre));
+  const end = spotOn(ways, { surface: surface.name, at: centre });
+  const others = ways.openings.filter(({ field, box }) => field !== end.field || !isIn(box, end.at));
   const route = routeThrough({
     fields: ways.fields,
-    spots: [ways.start, ...[...speaker.cable.via, end].map(spot)],
+    spots: [ways.start, ...speaker.cable.via.map((via) => spotOn(ways, via)), end],
     others,
     boring,
   });

@@ -1,6 +1,7 @@
+import { pointNameOf } from "../findings/edge-name.js";
 import type { Finding } from "../findings/finding.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
-import { repeats } from "../place/run.js";
+import { fromZeroMm, repeats } from "../place/run.js";
 import { tapeLine, tapeMm } from "../place/tapes.js";
 import type { Framing, Room, Surface } from "../room/room.js";
 import { USUAL_SPACINGS_MM } from "../standards/framing-practice.js";
@@ -75,7 +76,11 @@ function assumedFraming(room: Room, surface: Surface): Assumed | null {
   const { from, spacingMm, markedToNearEdge } = framing.layout;
   const laid = firstAsLaid(framing);
   if (laid === undefined || spacingMm === null) return null;
-  const firstMm = tapeMm(tapeLine(room, surface, from), laid.from) - (laid.number - 1) * spacingMm;
+  const laidMm =
+    pointNameOf(from) === null
+      ? tapeMm(tapeLine(room, surface, from), laid.from)
+      : fromZeroMm(framing, laid.from);
+  const firstMm = laidMm - (laid.number - 1) * spacingMm;
   return { firstMm, spacingMm, halfMm: laid.widthMm / 2, from, markedToNearEdge };
 }
 

@@ -1,7 +1,9 @@
+import { pointNameOf } from "../findings/edge-name.js";
 import type { MemberName } from "../findings/finding.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { inner, quarterTurn } from "../geometry/surface-point.js";
-import { repeats } from "../place/run.js";
+import type { SurfacePoint } from "../geometry/vector.js";
+import { fromZeroMm, repeats } from "../place/run.js";
 import type { Faces, Found, Member, Room, Surface } from "../room/room.js";
 import { inchesInMm } from "../units/definitions.js";
 import { readingMm } from "./reading.js";
@@ -61,13 +63,15 @@ interface Placed {
 function placed(side: Side, asked: { from: string; faces: Faces }): readonly Placed[] {
   const { framing, name: surface } = side.surface;
   if (framing.kind === "unknown") return [];
+  const reading = (point: SurfacePoint): number | null => {
+    if (pointNameOf(asked.from) === null) return readingMm(side.room, side.surface, { ...asked, point });
+    return framing.layout.from === asked.from ? fromZeroMm(framing, point) : null;
+  };
   return framing.members
     .filter(repeats)
     .map((member): Placed => {
       const { kind, number } = member;
-      const ends = [member.from, member.to].map((point) =>
-        readingMm(side.room, side.surface, { ...asked, point }),
-      );
+      const ends = [member.from, member.to].map(reading);
       const [first = null, second = null] = ends;
       const isSquare = first !== null && second !== null && Math.abs(first - second) < EPSILON_MM;
       return {

@@ -122,6 +122,8 @@ export interface FiguresByComplaint {
   /** A tape from this wall says nothing about a point on that surface. */
   "tape-not-here": { tape: string; surface: string; choices: readonly string[] };
   "framing-from": { from: string; choices: readonly string[] };
+  /** Members at an angle are measured from a corner or a mark, and a wall is given. */
+  "framing-from-point": { from: string };
   /** A layout is either measured (`at`) or laid out (`first` with `spacing`). */
   "framing-layout": { given: readonly string[] };
   "members-out-of-order": { typedMm: number; beforeMm: number };

@@ -88,19 +88,25 @@ export interface Spot {
 
 /**
  * What stands along the edge that one looks at in a direction: the one straight ahead, where it faces about this way;
- * else the one that faces it squarest, of several the furthest. In an L two walls may look the same way.
+ * else the one that faces it squarest, of several the furthest. In an L two walls may look the same way. One may be
+ * left out because it names something else already.
  */
-export function edgeToward({ surface, centre }: Spot, direction: SurfacePoint): string {
+export function edgeToward(
+  { surface, centre }: Spot,
+  direction: SurfacePoint,
+  except: string | null = null,
+): string {
   const facing = (edge: Edge): number =>
     -inner(quarterTurn(directionOf(minus(edge.to, edge.from))), direction);
-  const ahead = exitThrough(surface.edges, { from: centre, direction });
+  const edges = surface.edges.filter(({ along }) => along !== except);
+  const ahead = exitThrough(edges, { from: centre, direction });
   if (ahead !== null && facing(ahead.edge) > FACES) return ahead.edge.along;
   const far = (edge: Edge): number => inner(edge.from, direction);
   const isBetter = (edge: Edge, best: Edge): boolean => {
     const squarer = facing(edge) - facing(best);
     return Math.abs(squarer) > SLACK ? squarer > 0 : far(edge) > far(best) + SLACK;
   };
-  const [first, ...others] = surface.edges;
+  const [first, ...others] = edges;
   if (first === undefined) throw new InternalError(`${surface.name} has no edges`);
   return others.reduce((best, edge) => (isBetter(edge, best) ? edge : best), first).along;
 }

@@ -21,11 +21,13 @@ export function fromRunOf(spot: Spot, lean: SurfacePoint): FromRun | null {
   const run = surface.framing.direction;
   const end = facing(run, lean);
   const side = facing(quarterTurn(run), lean);
+  const endToward = edgeToward(spot, end);
   return {
     member: surface.kind === "ceiling" ? "joist" : "stud",
-    end: edgeToward(spot, end),
+    end: endToward,
     degrees: degrees(Math.atan2(inner(side, lean), inner(end, lean))),
-    toward: edgeToward(spot, side),
+    // Members at 45 degrees lie as near to one wall as to the next: an arrow is not told twice by the same.
+    toward: edgeToward(spot, side, endToward),
   };
 }
 

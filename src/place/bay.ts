@@ -1,9 +1,7 @@
-import { offLineMm } from "../geometry/distance.js";
-import { inner, minus } from "../geometry/surface-point.js";
 import type { Mounted } from "../listen/mounted.js";
-import type { Member, Surface } from "../room/room.js";
+import type { Member } from "../room/room.js";
 import { framingAt, type KnownFraming } from "./gaps.js";
-import { awayFromWall, repeats, wallEdge } from "./run.js";
+import { fromZeroMm, repeats } from "./run.js";
 
 export interface Bay {
   readonly number: number;
@@ -18,10 +16,10 @@ export interface Bay {
 export function bayOf(mounted: Mounted): Bay | null {
   const framing = framingAt(mounted);
   if (framing === null) return null;
-  const away = awayFromWall(mounted.surface, framing);
+  const atMm = fromZeroMm(framing, mounted.centre);
   const members = framing.members.filter(repeats);
-  const passed = numbersOf(members.filter(({ from }) => inner(minus(mounted.centre, from), away) > 0));
-  const against = members.some((member) => standsAgainstWall(member, mounted.surface, framing));
+  const passed = numbersOf(members.filter(({ from }) => fromZeroMm(framing, from) < atMm));
+  const against = members.some((member) => standsAgainstWall(member, framing));
   return { number: Math.max(1, passed.size + (against ? 0 : 1)), from: framing.layout.from };
 }
 
@@ -30,7 +28,5 @@ const numbersOf = (members: readonly Member[]): ReadonlySet<number> =>
   new Set(members.map(({ number }) => number));
 
 /** Nearer to the wall than its own width, a member leaves no bay that anybody would count. Our own choice. */
-function standsAgainstWall({ from, widthMm }: Member, surface: Surface, framing: KnownFraming): boolean {
-  const edge = wallEdge(surface, framing);
-  return edge !== undefined && -offLineMm(from, edge) - widthMm / 2 < widthMm;
-}
+const standsAgainstWall = ({ from, widthMm }: Member, framing: KnownFraming): boolean =>
+  fromZeroMm(framing, from) - widthMm / 2 < widthMm;

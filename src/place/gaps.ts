@@ -7,7 +7,7 @@ import { inner, minus, plus, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Framing, Member } from "../room/room.js";
-import { awayFromWall, runsWithFraming } from "./run.js";
+import { runsWithFraming } from "./run.js";
 
 export interface Gap {
   /** Edge to edge in the framing plane, in mm; negative where the opening cuts the member. */
@@ -72,7 +72,7 @@ export function sideGaps(mounted: Mounted): SideGaps {
   const framing = framingAt(mounted);
   const gaps = memberGaps(mounted);
   if (framing === null || gaps === null) return { before: null, after: null };
-  const away = awayFromWall(mounted.surface, framing);
+  const { away } = framing.layout.zero;
   const along = gaps.filter(({ of }) => runsWithFraming(of, framing));
   const isAfter = ({ of }: MemberGap): boolean => inner(minus(middleOf(of), mounted.centre), away) > 0;
   return {

@@ -140,7 +140,10 @@ function placeProblems(tree: Tree): readonly Problem[] {
     ...sheetProblems(tree, plan),
     ...keysAt(tree, ["framing"]).flatMap((surface) => {
       const path = ["framing", surface, "from"];
-      return lookUp(textAt(tree, path), path, { of: "wall", choices: plan });
+      return [
+        ...lookUp(textAt(tree, path), path, { of: "wall", choices: plan }),
+        ...tapeProblems(tree, path, plan),
+      ];
     }),
   ];
 }

@@ -46,8 +46,10 @@ export interface Found {
 }
 
 export interface Layout {
-  /** Wall that the centres are measured from. */
+  /** Wall that the centres are measured from, or the name of a corner or a mark (`findings/edge-name.ts`). */
   readonly from: string;
+  /** The line that they are measured from on framing faces: a point of it, and the way away from it, of length 1. */
+  readonly zero: { readonly at: SurfacePoint; readonly away: SurfacePoint };
   /** Spacing where the file gives one. */
   readonly spacingMm: number | null;
   /** Assumed while any joist or stud of it is. */

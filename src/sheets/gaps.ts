@@ -2,7 +2,6 @@ import type { Gap } from "../check/gap.js";
 import { times } from "../geometry/surface-point.js";
 import type { Opening } from "../job.js";
 import { edgeToward } from "../listen/edges.js";
-import { awayFromWall } from "../place/run.js";
 import type { WrittenGap } from "../words/details.js";
 
 /** What is left to a member, and the wall on whose side it stands; null where that is not known. */
@@ -30,7 +29,7 @@ function waysOf(opening: Opening): { before: string | null; after: string | null
   const { surface } = opening;
   const { framing } = surface;
   if (framing.kind === "unknown") return { before: null, after: null };
-  const away = awayFromWall(surface, framing);
+  const { away } = framing.layout.zero;
   return { before: edgeToward(opening, times(away, -1)), after: edgeToward(opening, away) };
 }
 

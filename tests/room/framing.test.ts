@@ -98,6 +98,7 @@ describe("laid out from a first member and a spacing", () => {
     expect(places).toEqual([400, 1000, 1600, 2200, 2800, 3400, 4000, 4600, 5200, 5800]);
     expect(framing.layout).toEqual({
       from: "back",
+      zero: { at: { u: 0, v: 0 }, away: { u: 0, v: 1 } },
       spacingMm: 600,
       basis: "assumed",
       markedToNearEdge: false,

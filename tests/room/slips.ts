@@ -359,6 +359,17 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     code: "framing-from",
     figures: { from: "left", choices: ["front", "back"] },
   },
+  "joists at an angle counted from a wall": {
+    from: "run: left-right, member: 2x8, from: front",
+    to: "run: 30 deg, member: 2x8, from: ▶front",
+    code: "framing-from-point",
+    figures: { from: "front" },
+  },
+  "joists at an angle without its unit": {
+    from: "run: left-right",
+    to: "run: ▶30",
+    code: "no-unit",
+  },
   "members both found and laid out": {
     from: `at: [14", 30 1/2", 46"], cavity: 3"`,
     to: `at: [14", 30 1/2", 46"], first: 3"`,

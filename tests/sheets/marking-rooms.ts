@@ -72,6 +72,20 @@ export const ROOMS: Readonly<Record<string, () => Job>> = {
         { id: "WB", model: "upright", on: "back", at: { left: "2 m", up: "1.2 m" } },
       ],
     }),
+  "joists at an angle": () =>
+    job({
+      framing: {
+        ceiling: {
+          run: "30 deg",
+          from: { right: 0, front: 0 },
+          at: null,
+          first: "300 mm",
+          spacing: "600 mm",
+          found: [{ member: 3, at: "1510 mm", by: "framer", on: "2026-05-02" }],
+        },
+      },
+      speakers: [overhead("TL", "1 m", "2 m"), overhead("TR", "3 m", "2 m"), overhead("TBL", "1 m", "4.4 m")],
+    }),
   "unknown framing": () =>
     job({
       framing: { ceiling: null, left: null },

@@ -1,16 +1,16 @@
 import type { Problem } from "../../findings/complaint.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { Polygon } from "../../geometry/shape.js";
-import type { Edge, Framing, Layout, Member, Path } from "../room.js";
+import type { Framing, Layout, Member, Path } from "../room.js";
 import type { FramingFile } from "../schema/framing.js";
 import type { RoomFile } from "../schema.js";
 import { centresOf } from "./centres.js";
 import { asFound, type Centre } from "./found.js";
-import { linesToMeasureFrom, runsAlong } from "./hooks.js";
 import { piecesOf, type RoughOpening, rimsOf, roughOpeningsOf, withoutOpenings } from "./pieces.js";
 import { andThen, type Resolved, refused, resolved, together } from "./resolved.js";
+import { type Run, runOf } from "./run.js";
 import type { Shell } from "./shell.js";
-import { behind, beyond, pointIn, type Strip, stretchesOf, stripOf } from "./strip.js";
+import { behind, beyond, pointIn, type Strip, stretchesOf } from "./strip.js";
 import { type Structure, structureOf } from "./structure.js";
 import type { BareSurface } from "./surfaces.js";
 
@@ -21,10 +21,9 @@ export function framingOf(surface: BareSurface, file: RoomFile, shell: Shell): R
   const path: Path = ["framing", surface.name];
   const stray = strayKeys(entry, surface, path);
   if (stray.length > 0) return refused(...stray);
-  const edge = edgesToMeasureFrom(surface, entry, shell).find(({ along }) => along === entry.from);
-  if (edge === undefined) return refused(wrongFrom(entry, edgesToMeasureFrom(surface, entry, shell), path));
-  const strip = stripOf(surface, edge);
-  const shiftMm = shell.measuredTo === "finish" ? edge.boardMm : 0;
+  const run = runOf(entry, { surface, shell, path });
+  if (!run.ok) return run;
+  const { strip, shiftMm } = run.value;
   const options = { strip, shiftMm, path };
   const laid = centresOf(entry, options);
   const found = laid.ok ? asFound(entry, laid.value, options) : laid;
@@ -36,7 +35,7 @@ export function framingOf(surface: BareSurface, file: RoomFile, shell: Shell): R
     openings: roughOpeningsOf(entry, { ...place, strip, structure }),
     doubled: doubledOf(entry, found.ok ? found.value.length : null, path),
   });
-  return andThen(parts, (value) => known(entry, strip, { ...value, structure, surface }));
+  return andThen(parts, (value) => known(entry, run.value, { ...value, structure, surface }));
 }
 
 /** Numbers of members that are two side by side; each is there. */
@@ -77,19 +76,6 @@ function strayKeys(entry: FramingFile, { kind }: BareSurface, path: Path): reado
 export const entryOf = (name: string, { framing }: RoomFile): FramingFile | undefined =>
   Object.entries(framing ?? {}).find(([surface]) => surface === name)?.[1];
 
-/** Walls that the members can be measured from: the ones that they run along. */
-function edgesToMeasureFrom(surface: BareSurface, { run }: FramingFile, shell: Shell): readonly Edge[] {
-  const lines = linesToMeasureFrom(surface, shell).filter(({ along }) => along !== "floor");
-  if (surface.kind === "wall") return lines.filter((line) => runsAlong(line, "v"));
-  if (run === "along") return lines;
-  return lines.filter((line) => runsAlong(line, run === "left-right" ? "u" : "v"));
-}
-
-function wrongFrom({ from }: FramingFile, lines: readonly Edge[], path: Path): Problem {
-  const choices = [...new Set(lines.map(({ along }) => along))];
-  return { code: "framing-from", path: [...path, "from"], at: "value", figures: { from, choices } };
-}
-
 interface Parts {
   /** From the framing face of the wall that is measured from, ascending. */
   readonly centres: readonly Centre[];
@@ -100,7 +86,8 @@ interface Parts {
   readonly doubled: readonly number[];
 }
 
-function known(entry: FramingFile, strip: Strip, parts: Parts): Framing {
+function known(entry: FramingFile, run: Run, parts: Parts): Framing {
+  const { strip } = run;
   const { centres, surface, structure, pieces, openings, doubled } = parts;
   const { widthMm, depthMm } = entry.member;
   const basis = centres.every(({ basis }) => basis === "measured") ? "measured" : "assumed";
@@ -123,7 +110,7 @@ function known(entry: FramingFile, strip: Strip, parts: Parts): Framing {
   );
   return {
     kind: "known",
-    layout: layoutOf(entry, basis),
+    layout: layoutOf(entry, run, basis),
     run: Math.abs(strip.along.u) > Math.abs(strip.along.v) ? "u" : "v",
     direction: strip.along,
     members: [
@@ -146,8 +133,9 @@ function pastLast(entry: FramingFile, strip: Strip, centres: readonly Centre[]):
   return fromMm >= strip.extentMm - EPSILON_MM ? [] : beyond(strip, fromMm);
 }
 
-const layoutOf = (entry: FramingFile, basis: Layout["basis"]): Layout => ({
-  from: entry.from,
+const layoutOf = (entry: FramingFile, { from, strip }: Run, basis: Layout["basis"]): Layout => ({
+  from,
+  zero: strip.zero,
   spacingMm: entry.spacing ?? null,
   basis,
   markedToNearEdge: entry.mark === "near-edge",

@@ -14,11 +14,13 @@ import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Edge } from "../room.js";
 import type { BareSurface } from "./surfaces.js";
 
-/** A surface as a strip of members that run as the edge does that they are measured from. */
+/** A surface as a strip of members that run along the line that they are measured from: an edge, or one through a point. */
 export interface Strip {
   /** Directions of length 1: as the members run, up or to the right; and away from the edge, into the surface. */
   readonly along: SurfacePoint;
   readonly away: SurfacePoint;
+  /** The line that is measured from. */
+  readonly zero: { readonly at: SurfacePoint; readonly away: SurfacePoint };
   /** `away` · p on the edge that is measured from. */
   readonly startMm: number;
   /** From that edge to the furthest corner. */
@@ -27,14 +29,29 @@ export interface Strip {
 }
 
 /** The surface as members along that edge see it. */
-export function stripOf({ edges }: BareSurface, edge: Edge): Strip {
+export function stripOf(surface: BareSurface, edge: Edge): Strip {
   const run = directionOf(minus(edge.to, edge.from));
+  return strip(surface, { at: edge.from, away: quarterTurn(run) });
+}
+
+/** The surface as members see it that run so and are measured from a point: to the side where most of it lies. */
+export function stripThrough(surface: BareSurface, at: SurfacePoint, run: SurfacePoint): Strip {
   const away = quarterTurn(run);
-  const startMm = inner(away, edge.from);
+  const reachMm = (side: SurfacePoint): number =>
+    Math.max(...surface.edges.map(({ from }) => inner(side, minus(from, at))));
+  const back = times(away, -1);
+  return strip(surface, { at, away: reachMm(back) > reachMm(away) ? back : away });
+}
+
+function strip({ edges }: BareSurface, { at, away }: Strip["zero"]): Strip {
+  const startMm = inner(away, at);
   const outline = edges.map(({ from }) => from);
+  const run = surfacePoint(away.v, -away.u);
   return {
     along: run.u + run.v < 0 ? times(run, -1) : run,
     away,
+    // Adding 0 turns a -0 into 0.
+    zero: { at, away: surfacePoint(away.u + 0, away.v + 0) },
     startMm,
     extentMm: Math.max(...outline.map((corner) => inner(away, corner))) - startMm,
     outline,

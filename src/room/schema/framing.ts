@@ -5,10 +5,10 @@ import { suggest } from "../suggest.js";
 import { block, byName } from "./block.js";
 import { complain } from "./complain.js";
 import { CAVITY, MEMBER_SHIFT, MEMBER_SIDE, MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
-import { length, wholeNumber } from "./measures.js";
+import { length, readQuantity, wholeNumber } from "./measures.js";
 import { pieces, rims, roughOpenings } from "./structure.js";
-import { reference } from "./tapes.js";
-import { type Texts, trueOrFalse, word } from "./texts.js";
+import { reference, tapes } from "./tapes.js";
+import { readWord, type Texts, trueOrFalse, word } from "./texts.js";
 
 /** By its nominal name: the actual size. */
 const lumber = z
@@ -73,7 +73,14 @@ const found = (texts: Texts) => {
 
 const common = (texts: Texts) => ({
   member,
-  from: reference("Wall that the members are measured from, along the surface"),
+  from: z
+    .union([
+      reference("Wall that the members are measured from, along the surface"),
+      tapes(
+        "Corner that the members are measured from, square to themselves, such as { right: 0, front: 0 }, or a mark on a wall; all of them lie to one side of it",
+      ),
+    ])
+    .describe("What the members are measured from: a wall that they run along, or a corner"),
   first: length(TAPE, "The first member").optional(),
   spacing: length(SPACING, "From one member to the next, centre to centre").optional(),
   at: z
@@ -94,10 +101,25 @@ const common = (texts: Texts) => ({
   ...pieces,
 });
 
-const run = word(
-  ["left-right", "front-back", "along"],
-  "Which way the members run; along: as the wall does that they are measured from",
-);
+const RUNS = ["left-right", "front-back", "along"] as const;
+
+/** A word, or an angle: what begins as a figure is meant as one. */
+const run = z
+  .string()
+  .transform((typed, context) =>
+    /^[-+.\d]/u.test(typed)
+      ? readQuantity(typed, context, { quantity: "deg", least: 0, most: 180 })
+      : readWord(typed, context, { choices: RUNS, besides: "30 deg" }),
+  )
+  .meta({
+    description:
+      "Which way the members run: along, as the wall does that they are measured from; or, for members that lie along no wall, how far they are turned from left-right, the left end toward the front wall: 30 deg. On a slope the angle is measured on the slope itself",
+    anyOf: [
+      { type: "string", enum: [...RUNS] },
+      { type: "string", pattern: "^\\d+(\\.\\d+)? ?(deg|°)$" },
+      { type: "number", minimum: 0, maximum: 0 },
+    ],
+  });
 
 const ceilingFraming = (texts: Texts) =>
   block({

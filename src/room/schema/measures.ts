@@ -128,19 +128,19 @@ const waysOf = (quantity: Quantity, figure: string): readonly string[] =>
   UNITS[quantity].map((unit) => `${figure}${unit}`);
 
 /** A quantity in the unit that names it. */
-export function quantity({ quantity, least, most, description }: QuantityOptions) {
+export function quantity({ description, ...limits }: QuantityOptions) {
   return z
     .string()
-    .transform((typed, context) => {
-      const read = parseQuantity(typed, quantity);
-      if (!read.ok) return complainOfQuantity(context, typed, read.problem, { quantity, least, most });
-      if (read.value >= least && read.value <= most) return read.value;
-      return complain(context, "out-of-limits", {
-        typed: shown(typed),
-        ...limitsOf({ quantity, least, most }),
-      });
-    })
+    .transform((typed, context) => readQuantity(typed, context, limits))
     .meta({ description, ...WITH_UNIT_OR_ZERO });
+}
+
+/** A quantity as it was typed, in the unit that names it; complains where it is none. */
+export function readQuantity(typed: string, context: Reading, limits: QuantityLimits): number {
+  const read = parseQuantity(typed, limits.quantity);
+  if (!read.ok) return complainOfQuantity(context, typed, read.problem, limits);
+  if (read.value >= limits.least && read.value <= limits.most) return read.value;
+  return complain(context, "out-of-limits", { typed: shown(typed), ...limitsOf(limits) });
 }
 
 const KELVINS_PER_FAHRENHEIT = 5 / 9;

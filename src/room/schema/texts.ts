@@ -70,13 +70,27 @@ export function slipOfId(text: string): "characters" | "too-long" | "reserved" |
 export function word<const Choice extends string>(choices: readonly Choice[], description: string) {
   return z
     .string()
-    .transform((typed, context): Choice => {
-      const found = choices.find((choice) => choice === typed);
-      if (found !== undefined) return found;
-      const suggestion = suggest(typed, choices);
-      return complain(context, "unknown-word", { typed: shown(typed), suggestion, choices });
-    })
+    .transform((typed, context) => readWord(typed, context, { choices }))
     .meta({ description, enum: [...choices] });
+}
+
+interface WordChoices<Choice extends string> {
+  readonly choices: readonly Choice[];
+  /** What else may be typed there, as an example. */
+  readonly besides?: string;
+}
+
+/** A word as it was typed; complains where it is none of those. */
+export function readWord<Choice extends string>(
+  typed: string,
+  context: Reading,
+  { choices, besides }: WordChoices<Choice>,
+): Choice {
+  const found = choices.find((choice) => choice === typed);
+  if (found !== undefined) return found;
+  const suggestion = suggest(typed, choices);
+  const all = besides === undefined ? choices : [...choices, besides];
+  return complain(context, "unknown-word", { typed: shown(typed), suggestion, choices: all });
 }
 
 /** YAML 1.2's `true` and `false`, in its three spellings. */

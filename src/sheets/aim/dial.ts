@@ -39,7 +39,7 @@ function aimArrow(arrowDeg: number, centre: PagePoint, speaker: string): Item[] 
 function runLine({ framing }: Surface, { x, y }: PagePoint): Item | null {
   if (framing.kind === "unknown") return null;
   const stroke = dashed(PEN.fine, 8, 1.5, 1.5, 1.5);
-  return framing.run === "u"
-    ? line(point(x - RADIUS_MM, y), point(x + RADIUS_MM, y), stroke)
-    : line(point(x, y - RADIUS_MM), point(x, y + RADIUS_MM), stroke);
+  const { u, v } = framing.direction;
+  const at = (reachMm: number): PagePoint => point(x + u * reachMm, y - v * reachMm);
+  return line(at(-RADIUS_MM), at(RADIUS_MM), stroke);
 }

@@ -5,16 +5,23 @@ import { boxAbout, inTurn, leader, middleOf, middlesAlong, middlesOver } from ".
 import { dashed, line, outline, PEN, point } from "../../drawing/pen.js";
 import { measureText, wrapText } from "../../drawing/text.js";
 import { boxesMeet } from "../../drawing/touches.js";
+import { bandOf } from "../../geometry/body.js";
+import { intersection } from "../../geometry/clip.js";
+import { EPSILON_MM } from "../../geometry/epsilon.js";
+import { spansInside } from "../../geometry/ring.js";
 import type { Polygon } from "../../geometry/shape.js";
-import { directionOf, minus, plus, quarterTurn, times } from "../../geometry/surface-point.js";
+import { directionOf, minus, plus, times } from "../../geometry/surface-point.js";
+import type { SurfacePoint } from "../../geometry/vector.js";
 import { repeats } from "../../place/run.js";
 import type { Member, Surface } from "../../room/room.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
+import { numberText } from "./found.js";
 import { LINES } from "./lines.js";
 import { obstructionBox } from "./obstructions.js";
 import type { Piece, WordsWish } from "./piece.js";
 import { boxOf, type View } from "./view.js";
+import { isAlongAxis } from "./zero-mark.js";
 
 /** Distance of the lines that cover what is unknown, on the page. */
 const HATCH_MM = 4;
@@ -22,15 +29,17 @@ const HATCH_MM = 4;
 const LEAST_BAND_MM = 1.4;
 
 /** Members as they were measured, in full lines, or are assumed, in broken lines and the word; those found since say so. */
-export function framingPiece(order: Order, { framing }: Surface, view: View): Piece {
+export function framingPiece(order: Order, surface: Surface, view: View): Piece {
+  const { framing } = surface;
   const members = framing.kind === "known" ? framing.members : [];
   const assumed = members.filter((member) => repeats(member) && member.basis === "assumed");
   const found = members.filter((member) => member.found !== null);
   return {
     layer: "framing",
     rank: 4,
-    items: members.flatMap((member) => memberItems(member, view)),
+    items: members.flatMap((member) => memberItems(member, surface, view)),
     wishes: [
+      ...numbers(surface, view),
       ...wordOn(order.words.marking.assumed, assumed, view),
       ...found.flatMap((member) => wordOn(order.words.found.word, [member], view)),
     ],
@@ -50,20 +59,53 @@ export function unknownPiece(order: Order, surface: Surface, outlineNow: Polygon
   };
 }
 
-function memberItems(member: Member, view: View): Item[] {
+function memberItems(member: Member, surface: Surface, view: View): Item[] {
   const measured = member.basis === "measured";
-  const band = bandOf(member).map(view.place);
   const stroke = measured ? PEN.thin : LINES.assumed;
-  const body = outline(band, measured ? { stroke, fill: grey(0.92) } : { stroke });
-  if (view.shrunk(member.widthMm) < LEAST_BAND_MM) return [body];
-  return [body, line(view.place(member.from), view.place(member.to), dashed(PEN.fine, 5, 1, 0.6, 1))];
+  const body = bandsOf(member, surface).map((band) =>
+    outline(band.map(view.place), measured ? { stroke, fill: grey(0.92) } : { stroke }),
+  );
+  if (view.shrunk(member.widthMm) < LEAST_BAND_MM) return body;
+  const centres = centreLines(member, surface).map(([from, to]) =>
+    line(view.place(from), view.place(to), dashed(PEN.fine, 5, 1, 0.6, 1)),
+  );
+  return [...body, ...centres];
 }
 
-/** The member's outline on the surface: its width to both sides of its centre line. */
-function bandOf({ from, to, widthMm }: Member): Polygon {
-  const aside = times(quarterTurn(directionOf(minus(to, from))), widthMm / 2);
-  return [minus(from, aside), minus(to, aside), plus(to, aside), plus(from, aside)];
+/** The member's outline on the surface; what runs at an angle ends where the surface does. */
+function bandsOf(member: Member, { edges }: Surface): readonly Polygon[] {
+  const band = bandOf(member);
+  return isAslant(member) ? intersection([band], [edges.map(({ from }) => from)]) : [band];
 }
+
+/** A band's centre line is shorter than its longer side where it ends aslant. */
+function centreLines(member: Member, { edges }: Surface): readonly (readonly [SurfacePoint, SurfacePoint])[] {
+  const { from, to } = member;
+  if (!isAslant(member)) return [[from, to]];
+  const direction = directionOf(minus(to, from));
+  const outline = edges.map((edge) => edge.from);
+  return spansInside(outline, { origin: from, direction }).map(
+    ([low, high]) => [plus(from, times(direction, low)), plus(from, times(direction, high))] as const,
+  );
+}
+
+const isAslant = ({ from, to }: Member): boolean =>
+  Math.abs(to.u - from.u) > EPSILON_MM && Math.abs(to.v - from.v) > EPSILON_MM;
+
+/** Numbers on members that no chain at the drawing's side can show, since they run at an angle. */
+function numbers({ framing }: Surface, view: View): WordsWish[] {
+  if (framing.kind === "unknown" || isAlongAxis(framing)) return [];
+  return framing.members.filter(repeats).map((member) => ({
+    ...label([{ ...smallBold(view), words: numberText(member) }]),
+    middles: partsAlong(view.place(member.from), view.place(member.to)),
+  }));
+}
+
+/** Near its ends rather than where openings are. */
+const PARTS = [0.12, 0.88, 0.2, 0.8, 0.3, 0.7, 0.4, 0.6, 0.5, 0.06, 0.94];
+
+const partsAlong = (from: PagePoint, to: PagePoint): PagePoint[] =>
+  PARTS.map((part) => point(from.x + (to.x - from.x) * part, from.y + (to.y - from.y) * part));
 
 /** One word on one of these members, as near the middle of the drawing as there is room. */
 function wordOn(word: string, members: readonly Member[], view: View): WordsWish[] {

@@ -27,6 +27,7 @@ import { codesAgainst } from "./reasons.js";
 import type { SurfaceStage } from "./surface-stage.js";
 import { type Heights, type View, viewOf } from "./view.js";
 import { voidsPiece } from "./voids.js";
+import { isAlongAxis } from "./zero-mark.js";
 
 /** Read from the floor or from a ladder: larger than on a sheet in the hand. */
 const HEIGHTS: Heights = { smallMm: 7, wallMm: 20, idMm: 25 };
@@ -115,7 +116,8 @@ function across({ words }: Order, opening: Opening, view: View): Item {
 function memberNames(order: Order, at: SurfaceStage, view: View): WordsWish[] {
   const { framing } = at.surface;
   if (framing.kind === "unknown") return [];
-  const zero = framing.run === "u" ? at.zero.v : at.zero.u;
+  const across = framing.run === "u" ? at.zero.v : at.zero.u;
+  const zero = isAlongAxis(framing) ? across : null;
   return framing.members.filter(repeats).flatMap((member) => {
     const words = memberLabel(order, at, member, zero);
     return everySoOften(view.place(member.from), view.place(member.to)).map((middle) => ({

@@ -1,8 +1,9 @@
 import { EPSILON_MM } from "../../geometry/epsilon.js";
+import { inner, minus } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
 import { repeats } from "../../place/run.js";
-import type { Edge, Framing, Member } from "../../room/room.js";
+import type { Edge, Member } from "../../room/room.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
@@ -10,6 +11,7 @@ import { tapeFromEdge, tapesOf } from "../tapes.js";
 import type { ChainMark, ChainOf } from "./chains.js";
 import { numberText } from "./found.js";
 import type { SurfaceStage } from "./surface-stage.js";
+import { isAlongAxis, type Known, zeroPoint } from "./zero-mark.js";
 
 /** Length of a box to write a found figure in. */
 export const WRITE_MM = 15;
@@ -73,27 +75,34 @@ function zeroAcross({ surface: { framing }, membersZero: zero }: SurfaceStage): 
   return framing.run === "u" ? zero.v : zero.u;
 }
 
-const isAlongAxis = ({ direction }: Known): boolean =>
-  Math.max(Math.abs(direction.u), Math.abs(direction.v)) > 1 - 1e-9;
+/** What the members' figures count from, and the figure of a point. */
+interface Counted {
+  readonly from: string;
+  mm(point: SurfacePoint): number;
+}
 
-/** The edge that the members' figures count from: the chain's, else the one that they were measured from. */
-function countedFrom(at: SurfaceStage): Edge | null {
+/** The edge of the chain, else what they were measured from. */
+function countedFrom({ job: { room } }: Order, at: SurfaceStage): Counted | null {
   const { framing } = at.surface;
   if (framing.kind === "unknown") return null;
-  const own = at.edges.find(({ along }) => along === framing.layout.from);
-  return zeroAcross(at) ?? own ?? null;
+  const edge = zeroAcross(at) ?? at.edges.find(({ along }) => along === framing.layout.from);
+  if (edge !== undefined) return { from: edge.along, mm: (point) => tapeFromEdge(edge, point, at.stage).mm };
+  const zeroAt = zeroPoint(room, at);
+  if (zeroAt === null) return null;
+  const { from, zero } = framing.layout;
+  return { from, mm: (point) => inner(zero.away, minus(point, zeroAt)) };
 }
 
 /** The figures of joists or studs in their order, as they stand on a side of the drawing. */
 export function memberMarks(order: Order, at: SurfaceStage, side: "right" | "top"): ChainMark[] {
   const { framing } = at.surface;
-  const zero = countedFrom(at);
+  const zero = countedFrom(order, at);
   if (framing.kind === "unknown" || zero === null) return [];
   const repeated = framing.members.filter(repeats);
   // In an L one joist's line may come twice; it has one figure.
   return repeated
     .filter(({ number }, index) => repeated.findIndex((other) => other.number === number) === index)
-    .map((member) => memberMark(order, at, { member, framing, zero, side }));
+    .map((member) => memberMark(order, { member, framing, zero, side }));
 }
 
 function membersChain(order: Order, at: SurfaceStage): ChainOf[] {
@@ -112,28 +121,28 @@ function membersChain(order: Order, at: SurfaceStage): ChainOf[] {
   ];
 }
 
-type Known = Extract<Framing, { kind: "known" }>;
-
 /** "7 · 9' 4"", and where the layout was struck to the near edge that figure too, in square brackets. */
 function memberMark(
   order: Order,
-  at: SurfaceStage,
-  { member, framing, zero, side }: { member: Member; framing: Known; zero: Edge; side: "right" | "top" },
+  { member, framing, zero, side }: { member: Member; framing: Known; zero: Counted; side: "right" | "top" },
 ): ChainMark {
   const { units } = order.job.room;
-  const centreMm = tapeFromEdge(zero, member.from, at.stage).mm;
+  const centreMm = zero.mm(member.from);
   const centre = `${numberText(member)} · ${figuresOf(centreMm, units).main}`;
   const mark = { at: member.from, face: "regular", kind: "mark" } as const;
   if (!framing.layout.markedToNearEdge) return { ...mark, lines: [centre] };
-  const nearer = framing.layout.from === zero.along ? -1 : 1;
+  const nearer = framing.layout.from === zero.from ? -1 : 1;
   const edge = `[${figuresOf(centreMm + (nearer * member.widthMm) / 2, units).main}]`;
   return { ...mark, lines: side === "right" ? [centre, edge] : [`${centre} ${edge}`] };
 }
 
 /** What the members' figures are; null where there are none. */
-export function membersCaption({ words }: Order, at: SurfaceStage): string | null {
+export function membersCaption(order: Order, at: SurfaceStage): string | null {
   const { framing, kind } = at.surface;
-  if (framing.kind === "unknown" || countedFrom(at) === null) return null;
-  const said = words.marking.caption[kind === "ceiling" ? "joist" : "stud"];
-  return said(framing.layout.markedToNearEdge, framing.layout.basis === "assumed");
+  const zero = countedFrom(order, at);
+  if (framing.kind === "unknown" || zero === null) return null;
+  const { caption } = order.words.marking;
+  const said = caption[kind === "ceiling" ? "joist" : "stud"];
+  const figures = said(framing.layout.markedToNearEdge, framing.layout.basis === "assumed");
+  return zeroAcross(at) === null ? `${figures}. ${caption.square(zero.from)}` : figures;
 }

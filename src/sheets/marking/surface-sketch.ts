@@ -11,6 +11,7 @@ import { chainsOf, membersCaption } from "./surface-chains.js";
 import { surfaceFlagsPiece } from "./surface-flags.js";
 import type { SurfaceStage } from "./surface-stage.js";
 import { voidsPiece } from "./voids.js";
+import { zeroPiece } from "./zero-mark.js";
 
 /** A surface as one faces it, with everything that is marked and measured on it. */
 export function surfaceSketch(order: Order, at: SurfaceStage, flags: readonly Flag[]): Sketch {
@@ -27,6 +28,7 @@ export function surfaceSketch(order: Order, at: SurfaceStage, flags: readonly Fl
       jointsPiece(surface, view),
       voidsPiece(order, surface, facesAt(at.stage), view),
       obstructionsPiece(order, surface, view),
+      zeroPiece(order, at, view),
       directPiece(order, at, view),
       aimPiece(openings, view),
       openingsPiece(order, openings, flags, view),

@@ -5,6 +5,7 @@ import type { Opening } from "../../job.js";
 import type { Edge, Framing, Member } from "../../room/room.js";
 import { codesAgainst } from "../marking/reasons.js";
 import type { SurfaceStage } from "../marking/surface-stage.js";
+import { isAlongAxis } from "../marking/zero-mark.js";
 import type { Order } from "../sheet.js";
 import { tapeFromEdge } from "../tapes.js";
 
@@ -141,7 +142,7 @@ const overlap = (a: Stretch, b: Stretch): boolean =>
 /** Stretches past the last measured member lie across the members, so they show only on the axis that crosses those. */
 function unknownOn(framing: Framing, axis: Axis, place: Place): readonly Stretch[] {
   if (framing.kind === "unknown") return [{ fromMm: 0, toMm: Number.POSITIVE_INFINITY }];
-  if (framing.run === axis) return [];
+  if (framing.run === axis && isAlongAxis(framing)) return [];
   return framing.unknown.map((area) => {
     const places = area.map(place);
     return { fromMm: Math.min(...places), toMm: Math.max(...places) };

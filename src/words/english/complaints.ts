@@ -169,6 +169,8 @@ const phrase: ComplaintPhrases = {
     `a tape from ${quoted(tape)} fixes nothing on ${quoted(surface)}; use ${listed(choices, "or")}`,
   "framing-from": ({ from, choices }) =>
     `members that run this way cannot be counted from ${quoted(from)}; count them from ${listed(choices, "or")}`,
+  "framing-from-point": ({ from }) =>
+    `members at an angle to the walls cannot be counted from ${quoted(from)}; count them, square to themselves, from a corner that they all lie to one side of, such as \`from: { right: 0, front: 0 }\``,
   "framing-layout": ({ given }) =>
     `members are given as \`at\` (found one by one) or as \`first\` with \`spacing\` (laid out), and here stands ${given.length === 0 ? "neither" : listed(given, "and")}`,
   "members-out-of-order": ({ typedMm, beforeMm }) =>

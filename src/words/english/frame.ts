@@ -1,4 +1,4 @@
-import { edgeNameOf } from "../../findings/edge-name.js";
+import { edgeNameOf, pointNameOf } from "../../findings/edge-name.js";
 
 /** Words in the frame of every sheet, and names that many sheets share. */
 export const frame = {
@@ -43,9 +43,14 @@ export const frame = {
   computedNotFrozen: "COMPUTED, NOT FROZEN",
 };
 
-const wall = (name: string): string => ENGLISH_WALLS[name] ?? name.toUpperCase();
+function wall(name: string): string {
+  const point = pointNameOf(name);
+  if (point === null) return ENGLISH_WALLS[name] ?? name.toUpperCase();
+  return `${point.walls.map(wall).join("/")} ${point.isCorner ? "CORNER" : "MARK"}`;
+}
 
 function hook(name: string): string {
+  if (pointNameOf(name) !== null) return `the ${wall(name)}`;
   if (isBoxWall(name)) return `the ${wall(name)} wall`;
   return ENGLISH_WALLS[name] === undefined ? wall(name) : `the ${wall(name)}`;
 }

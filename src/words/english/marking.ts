@@ -88,6 +88,8 @@ export const marking = {
   caption: {
     joist: (edges: boolean, assumed: boolean) => `Joists: ${memberFigures(edges, assumed)}`,
     stud: (edges: boolean, assumed: boolean) => `Studs: ${memberFigures(edges, assumed)}`,
+    /** Of members at an angle: how the tape to them is held. */
+    square: (from: string) => `Square to them from ${hook(from)}`,
   },
   count: (here: number, inRoom: number) => `OPENINGS HERE: ${here}.  IN THE ROOM: ${inRoom}.`,
   steps: {

@@ -169,6 +169,8 @@ const phrase: ComplaintPhrases = {
     `una cinta desde ${quoted(tape)} no fija nada en ${quoted(surface)}; use ${listed(choices, "o")}`,
   "framing-from": ({ from, choices }) =>
     `los miembros que corren así no se cuentan desde ${quoted(from)}; cuéntelos desde ${listed(choices, "o")}`,
+  "framing-from-point": ({ from }) =>
+    `los miembros en ángulo con las paredes no se pueden contar desde ${quoted(from)}; cuéntelos, a escuadra con ellos mismos, desde una esquina que los deje a todos del mismo lado, como \`from: { right: 0, front: 0 }\``,
   "framing-layout": ({ given }) =>
     `los miembros se dan como \`at\` (hallados uno por uno) o como \`first\` con \`spacing\` (trazados), y aquí hay ${given.length === 0 ? "ninguno" : listed(given, "y")}`,
   "members-out-of-order": ({ typedMm, beforeMm }) =>

@@ -1,4 +1,4 @@
-import { edgeNameOf } from "../../findings/edge-name.js";
+import { edgeNameOf, pointNameOf } from "../../findings/edge-name.js";
 import type { frame as english } from "../english/frame.js";
 
 export const frame: typeof english = {
@@ -51,9 +51,14 @@ const SPANISH_WALLS: Readonly<Record<string, string>> = {
   ceiling: "CIELO RASO",
 };
 
-const wall = (name: string): string => SPANISH_WALLS[name] ?? name.toUpperCase();
+function wall(name: string): string {
+  const point = pointNameOf(name);
+  if (point === null) return SPANISH_WALLS[name] ?? name.toUpperCase();
+  return `${point.isCorner ? "ESQUINA" : "MARCA"} ${point.walls.map(wall).join("/")}`;
+}
 
 function hook(name: string): string {
+  if (pointNameOf(name) !== null) return `la ${wall(name)}`;
   if (name === "floor" || name === "ceiling") return `el ${wall(name)}`;
   if (!isBoxWall(name)) return wall(name);
   const takesDel = name === "front" || name === "back";

@@ -94,6 +94,7 @@ export const marking: typeof english = {
   caption: {
     joist: (edges, assumed) => `Viguetas: ${memberFigures(edges, assumed)}`,
     stud: (edges, assumed) => `Montantes: ${memberFigures(edges, assumed)}`,
+    square: (from) => `A escuadra con ellos desde ${hook(from)}`,
   },
   count: (here, inRoom) => `HOYOS AQUÍ: ${here}.  EN EL CUARTO: ${inRoom}.`,
   steps: {
