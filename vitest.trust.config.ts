@@ -1,9 +1,20 @@
 import { defineConfig } from "vitest/config";
 
+/** Tests that `npm test` runs too, on some of their cases. */
+const LOOKED_AT_LONGER = [
+  "tests/check/mirrored.test.ts",
+  "tests/paper/{pdfjs,poppler,resvg}.test.ts",
+  "tests/place/{clear-area,nearest-clear}.test.ts",
+  "tests/place/best/{apart,grid,pairs}.test.ts",
+  "tests/sheets/{marking-lettering,story-pole,template-lettering}.test.ts",
+];
+
 /** What takes minutes: odd input by the thousand, a process killed at every write, every PDF in several readers. */
 export default defineConfig({
   test: {
-    include: ["tests/trust/**/*.test.ts"],
+    include: ["tests/trust/**/*.test.ts", ...LOOKED_AT_LONGER],
+    // As many times the cases that `npm test` looks at (tests/how-many.ts).
+    env: { BAYMARK_TIMES: "5" },
     globalSetup: ["tests/trust/setup.ts"],
     maxWorkers: "100%",
     // Most of these tests wait for a process of their own.

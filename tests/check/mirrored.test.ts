@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Job, Opening } from "../../src/job.js";
+import { howMany } from "../how-many.js";
 import { type Parts, room, type Value } from "../rooms/build.js";
 import { answer } from "../rooms/job.js";
 import { randomRoom } from "../rooms/random.js";
@@ -94,7 +95,7 @@ test("mirrored rooms are answered by mirror images", () => {
         expect(Math.abs(distance - (b[index] ?? Number.NaN))).toBeLessThan(1.5);
       });
     }),
-    { numRuns: 60 },
+    { numRuns: howMany(25) },
   );
   expect(findings).toBeGreaterThan(50);
 });

@@ -7,6 +7,7 @@ import { mountedIn } from "../../src/listen/mounted.js";
 import { clearTest } from "../../src/place/clear.js";
 import { fittingOf, neighboursOf } from "../../src/place/fitting.js";
 import type { Room } from "../../src/room/room.js";
+import { howMany } from "../how-many.js";
 import { type Parts, room } from "../rooms/build.js";
 import { isClearByHand } from "../rooms/by-hand.js";
 import { clearArea } from "../rooms/clear-area.js";
@@ -149,7 +150,7 @@ describe("in any room", () => {
           }
         }
       }),
-      { numRuns: 40 },
+      { numRuns: howMany(16) },
     );
     // Both sides of the rule were met.
     expect(inside).toBeGreaterThan(50);
@@ -168,7 +169,7 @@ describe("in any room", () => {
           for (const corner of area.flat()) expect(isClear(corner)).toBe(true);
         }
       }),
-      { numRuns: 40 },
+      { numRuns: howMany(16) },
     );
   });
 });

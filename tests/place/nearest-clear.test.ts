@@ -7,6 +7,7 @@ import { neighboursOf } from "../../src/place/fitting.js";
 import { nearestClearCentre, TAPE_STEP_MM } from "../../src/place/nearest-clear.js";
 import { pointAt, tapeLine, tapeMm } from "../../src/place/tapes.js";
 import type { Room } from "../../src/room/room.js";
+import { howMany } from "../how-many.js";
 import { type Parts, room } from "../rooms/build.js";
 import { isClearByHand } from "../rooms/by-hand.js";
 import { randomRoom } from "../rooms/random.js";
@@ -146,9 +147,9 @@ describe("in any room", () => {
           }
         }
       }),
-      { numRuns: 40 },
+      { numRuns: howMany(16) },
     );
-    expect(fixes).toBeGreaterThan(20);
+    expect(fixes).toBeGreaterThan(5);
   });
 
   test("a tape reads at an opening what was typed", () => {

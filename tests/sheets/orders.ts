@@ -4,6 +4,7 @@ import { orderOf } from "../../src/sheets/order.js";
 import type { Body, Order, Sheet } from "../../src/sheets/sheet.js";
 import { parsePaper, SAFE_MARGINS_MM } from "../../src/standards/paper.js";
 import type { Language } from "../../src/units/language.js";
+import { someOf } from "../how-many.js";
 import type { Parts } from "../rooms/build.js";
 import { textsOf } from "./no-collisions.js";
 
@@ -28,6 +29,11 @@ export function orderFor(job: Job, { paper = "A4", languages = ["en"] }: Asked =
 /** Every paper and language that lettering is checked on. */
 export const ASKED: readonly Asked[] = ["letter", "A4", "roll-36"].flatMap((paper) =>
   [["en"], ["es"], ["en", "es"]].map((languages) => ({ paper, languages: languages as Language[] })),
+);
+
+/** Those that are looked at: two languages are the longest words, and letter is the shortest page. */
+export const SOME_ASKED = someOf(ASKED, ({ paper, languages = [] }) =>
+  paper === "letter" ? languages[0] === "es" : languages.length === 2,
 );
 
 /** The words on a page, in the order in which they were drawn. */

@@ -6,6 +6,7 @@ import { packet } from "../../src/sheets/packet.js";
 import type { Body, Order, Sheet } from "../../src/sheets/sheet.js";
 import { storyPoles } from "../../src/sheets/story-pole.js";
 import { MAX_PAGE_SIDE_MM } from "../../src/standards/paper.js";
+import { someOf } from "../how-many.js";
 import type { Parts } from "../rooms/build.js";
 import { job } from "../rooms/job.js";
 import { sloped } from "../rooms/not-boxes.js";
@@ -226,31 +227,36 @@ describe("no words of a pole meet others or leave the page", () => {
 
   for (const [name, make] of Object.entries(ROOMS).filter(([room]) => room !== "hall")) {
     const isPlain = name !== "studio" && name !== "crowded";
-    it.each(isPlain ? BOTH : [...BOTH, ...SMALL])(`${name} on $paper in $languages`, (more) => {
-      const order = asked(make(), more);
-      const sheets = storyPoles(order);
-      expect(sheets.length).toBeGreaterThan(0);
-      for (const sheet of sheets) {
-        expect(
-          sheet.pages.flatMap((body) => letteringFaults(order, body)),
-          sheet.name,
-        ).toEqual([]);
-        for (const body of sheet.pages) {
-          if (body.frame === null) throw new Error("no frame");
-          const area = frameArea(order, body.frame, body);
-          for (const { y, heightMm } of body.items.flatMap((item) => windowsOf(item))) {
-            expect(y + heightMm).toBeLessThanOrEqual(area.y + area.heightMm + 1e-6);
+    it.each(someOf(isPlain ? BOTH : [...BOTH, ...SMALL], ({ paper }) => isPlain === (paper === "A4")))(
+      `${name} on $paper in $languages`,
+      (more) => {
+        const order = asked(make(), more);
+        const sheets = storyPoles(order);
+        expect(sheets.length).toBeGreaterThan(0);
+        for (const sheet of sheets) {
+          expect(
+            sheet.pages.flatMap((body) => letteringFaults(order, body)),
+            sheet.name,
+          ).toEqual([]);
+          for (const body of sheet.pages) {
+            if (body.frame === null) throw new Error("no frame");
+            const area = frameArea(order, body.frame, body);
+            for (const { y, heightMm } of body.items.flatMap((item) => windowsOf(item))) {
+              expect(y + heightMm).toBeLessThanOrEqual(area.y + area.heightMm + 1e-6);
+            }
           }
         }
-      }
-    });
+      },
+    );
   }
 
   it("a hall too, in parts by the hundred", () => {
     const order = asked(ROOMS.hall?.() ?? job(PAIR), { paper: "A4" });
     const pages = storyPoles(order).flatMap((sheet) => sheet.pages);
     expect(pages.length).toBeGreaterThan(100);
-    expect(pages.flatMap((body) => letteringFaults(order, body))).toEqual([]);
+    // Parts of one pole are alike: one in seven stands for them where there is no time for all.
+    const looked = someOf([...pages.entries()], ([index]) => index % 7 === 0).map(([, page]) => page);
+    expect(looked.flatMap((body) => letteringFaults(order, body))).toEqual([]);
   });
 
   function windowsOf(item: Item, shift = 0): { y: number; heightMm: number }[] {

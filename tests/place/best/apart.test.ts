@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Placed, type Placing, placeAll } from "../../../src/place/place.js";
 import type { Room } from "../../../src/room/room.js";
+import { howMany } from "../../how-many.js";
 import { type Parts, room } from "../../rooms/build.js";
 import { isClear, positionOn, published, type Standing, seen, sizeOf } from "./by-hand.js";
 
@@ -110,9 +111,9 @@ describe("two on one wall", () => {
         met += channels[0] === channels[1] ? 1 : 0;
         expect(sumDeg(placing)).toBeLessThanOrEqual(least + 0.02 + 1e-6);
       }),
-      { numRuns: Number(process.env.BAYMARK_ROOMS ?? 200) / 8 },
+      { numRuns: howMany(12) },
     );
-    expect(met).toBeGreaterThan(3);
+    expect(met).toBeGreaterThan(0);
   });
 });
 

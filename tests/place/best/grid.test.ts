@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type Placed, placeAll } from "../../../src/place/place.js";
 import type { Room } from "../../../src/room/room.js";
+import { howMany } from "../../how-many.js";
 import { room } from "../../rooms/build.js";
 import { placeableRoom } from "../../rooms/placeable.js";
 import {
@@ -19,10 +20,9 @@ import {
 /*
  * Places against a dense grid over the whole surface, worked out a second way (by-hand.ts): whenever the grid finds a
  * clear position inside the window so does `place`, and never one better by more than a twentieth of a degree.
- * `BAYMARK_ROOMS=2000 npx vitest run tests/place/best/grid.test.ts` looks longer.
  */
 
-const ROOMS = Number(process.env.BAYMARK_ROOMS ?? 200);
+const ROOMS = howMany(40);
 const LONGEST_MS = 120_000 * Math.max(1, ROOMS / 200);
 const WORSE_BY_DEG = 0.05;
 const GRID_MM = 13;

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Placed, type Placing, placeAll } from "../../../src/place/place.js";
 import type { Room } from "../../../src/room/room.js";
+import { howMany } from "../../how-many.js";
 import { type Parts, room } from "../../rooms/build.js";
 import { extentOf, isClear, positionOn, published, seen, sizeOf } from "./by-hand.js";
 
@@ -274,6 +275,6 @@ test("no pair of mirrored points of a grid is clear and better", { timeout: 120_
       expect(found.breaches).toBeLessThanOrEqual(onGrid.breaches);
       if (found.breaches === onGrid.breaches) expect(found.offDeg).toBeLessThanOrEqual(onGrid.offDeg + 0.05);
     }),
-    { numRuns: Number(process.env.BAYMARK_ROOMS ?? 200) / 8 },
+    { numRuns: howMany(8) },
   );
 });
