@@ -20,14 +20,16 @@ export interface Stroke {
   readonly ink: Ink;
   /** Lengths of dash and gap in mm; absent for a full line. */
   readonly dashMm?: readonly number[];
+  /** How far into its dashes the line begins, in mm; absent for 0. So that lines over each other fall dash on dash. */
+  readonly dashFromMm?: number;
 }
 
 /** Layers that a viewer can switch, and named groups in SVG. */
-export type Layer = "cut" | "framing" | "obstructions" | "dimensions" | "aim" | "notes";
+export type Layer = "cut" | "clear" | "framing" | "obstructions" | "dimensions" | "aim" | "notes";
 
 /** What a mark is to the trade; written as class and data-speaker in SVG. */
 export interface Mark {
-  readonly role: "cut" | "mark" | "aim";
+  readonly role: "cut" | "mark" | "aim" | "clear";
   readonly speaker: string;
 }
 

@@ -88,9 +88,9 @@ function tell({ lines, told }: Writing, paint: Paint): Told {
   return { stroke, fill };
 }
 
-function strokeOperators({ widthMm, ink, dashMm }: Stroke): string {
+function strokeOperators({ widthMm, ink, dashMm, dashFromMm }: Stroke): string {
   const colour = inkOperator(ink, { grey: "G", colour: "RG" });
-  return `${figure(widthMm)} w [${figures(...(dashMm ?? []))}] 0 d ${colour}`;
+  return `${figure(widthMm)} w [${figures(...(dashMm ?? []))}] ${figure(dashFromMm ?? 0)} d ${colour}`;
 }
 
 function inkOperator({ red, green, blue }: Ink, operator: { grey: string; colour: string }): string {

@@ -5,7 +5,7 @@ import { cleanText } from "./clean-text.js";
 /** The optional content group of each layer that is drawn on (ISO 32000-1, 8.11), in the order of `ORDER`. */
 export type LayerRefs = ReadonlyMap<Layer, PDFRef>;
 
-const ORDER: readonly Layer[] = ["cut", "framing", "obstructions", "dimensions", "aim", "notes"];
+const ORDER: readonly Layer[] = ["cut", "clear", "framing", "obstructions", "dimensions", "aim", "notes"];
 
 export function layersOf(
   context: PDFContext,

@@ -71,9 +71,10 @@ function colour({ red, green, blue }: Ink): string {
   return `#${parts.map((part) => part.toString(16).padStart(2, "0")).join("")}`;
 }
 
-function strokeOf({ widthMm, ink, dashMm }: Stroke): Attributes {
+function strokeOf({ widthMm, ink, dashMm, dashFromMm }: Stroke): Attributes {
   const dash = dashMm === undefined ? {} : { "stroke-dasharray": dashMm.map(figure).join(" ") };
-  return { stroke: colour(ink), "stroke-width": figure(widthMm), ...dash };
+  const from = dashFromMm === undefined ? {} : { "stroke-dashoffset": figure(dashFromMm) };
+  return { stroke: colour(ink), "stroke-width": figure(widthMm), ...dash, ...from };
 }
 
 const markOf = (mark: Mark | undefined): Attributes =>

@@ -46,7 +46,7 @@ function formsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]): [Form,
   const openingsOnly = sketch.chains.filter(({ side }) => side === "left" || side === "bottom");
   const count = countPart(order, at);
   const others = [
-    keyPart(order, at.surface),
+    keyPart(order, at),
     ...foundParts(order, at.surface.framing),
     ...stepParts(order, at),
     ...findingParts(order, flags),

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { areaMm2, difference, intersection } from "../../src/geometry/clip.js";
+import { areaMm2, difference, grow, intersection } from "../../src/geometry/clip.js";
 import { rectangle } from "../../src/geometry/convex.js";
 import { distanceToConvexMm, isInside } from "../../src/geometry/distance.js";
 import type { SurfacePoint } from "../../src/geometry/vector.js";
-import { contains, grow, union } from "../rooms/clipped.js";
+import { contains, union } from "../rooms/clipped.js";
 
 const at = (u: number, v: number): SurfacePoint => ({ u, v });
 const SQUARE = rectangle(at(0, 0), at(100, 100));

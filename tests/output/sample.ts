@@ -6,6 +6,7 @@ export const PDF_OPTIONS: PdfOptions = {
   language: "es",
   layerNames: {
     cut: "Cut / Corte",
+    clear: "Clear area / Zona libre",
     framing: "Framing / Estructura",
     obstructions: "Obstructions / Obstáculos",
     dimensions: "Dimensions / Medidas",

@@ -10,6 +10,7 @@ import type { Point, Region } from "./picture.js";
 
 export const LAYER_NAMES: Readonly<Record<Layer, string>> = {
   cut: "Cut",
+  clear: "Clear area",
   framing: "Framing",
   obstructions: "Obstructions",
   dimensions: "Dimensions",

@@ -18,6 +18,7 @@ import { gapsInWords } from "../template/band.js";
 import { type Datum, dataBoxes, type Place } from "../template/data-boxes.js";
 import { type Flag, flagRow } from "./flags.js";
 import { codesAgainst } from "./reasons.js";
+import { slideLines } from "./slide-lines.js";
 import { tolerated } from "./steps.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
@@ -153,7 +154,7 @@ function bayLines(order: Order, opening: Opening): string[] {
   const { card: say } = order.words.marking;
   const { bay, gap } = opening;
   const proof = bay === null || gap === null ? say.bayUnknown : say.bay(bay.number, bay.from);
-  return gap === null ? [proof] : [proof, gapsInWords(order, opening)];
+  return gap === null ? [proof] : [proof, gapsInWords(order, opening), ...slideLines(order, opening)];
 }
 
 function aimLines({ words, job }: Order, { opening, stage }: Entry): string[] {

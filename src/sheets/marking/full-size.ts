@@ -10,6 +10,7 @@ import {
   middlesOver,
 } from "../../drawing/label-places.js";
 import { layer, outline, PEN, point } from "../../drawing/pen.js";
+import { wrapText } from "../../drawing/text.js";
 import type { Opening } from "../../job.js";
 import { repeats } from "../../place/run.js";
 import type { Edge, Member } from "../../room/room.js";
@@ -18,12 +19,14 @@ import { acrossFigures } from "../cut-figures.js";
 import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
 import { facesAt, tapeFromEdge, tapesOf } from "../tapes.js";
+import { clearPiece } from "./clear.js";
 import { framingPiece, unknownPiece } from "./framing.js";
 import { jointsPiece } from "./joints.js";
 import { obstructionsPiece } from "./obstructions.js";
 import { aimPiece, openingBox, openingsPiece } from "./openings.js";
 import { drawPieces, type Piece, type WordsWish } from "./piece.js";
 import { codesAgainst } from "./reasons.js";
+import { slideLines } from "./slide-lines.js";
 import type { SurfaceStage } from "./surface-stage.js";
 import { type Heights, type View, viewOf } from "./view.js";
 import { voidsPiece } from "./voids.js";
@@ -33,6 +36,9 @@ import { isAlongAxis } from "./zero-mark.js";
 const HEIGHTS: Heights = { smallMm: 7, wallMm: 20, idMm: 25 };
 /** Names of edges and members come again at this distance, so that a strip seldom has none. */
 const AGAIN_MM = 1200;
+
+/** How wide the figures of its slides stand under an opening's own. */
+const SLIDE_MM = 330;
 
 export interface FullSize {
   readonly items: readonly Item[];
@@ -44,6 +50,7 @@ export function fullSizeDrawing(order: Order, at: SurfaceStage): FullSize {
   const corners = at.edges.map(({ from }) => from);
   const view = viewOf(corners, { ratio: 1, heights: HEIGHTS, corner: point(0, 0) });
   const pieces: Piece[] = [
+    clearPiece(order, at.openings, view),
     unknownPiece(order, at.surface, corners, view),
     framingPiece(order, at.surface, view),
     jointsPiece(at.surface, view),
@@ -96,6 +103,9 @@ function openingLines(order: Order, at: SurfaceStage, opening: Opening): LabelLi
     ...full.prove
       .split(BETWEEN_LANGUAGES)
       .map((said): LabelLine => ({ words: said, capMm: 5, face: "regular" })),
+    ...slideLines(order, opening)
+      .flatMap((said) => wrapText(said, { capMm: 5, face: "regular", widthMm: SLIDE_MM }))
+      .map((words): LabelLine => ({ words, capMm: 5, face: "regular" })),
   ];
   const reasons = words.marking.card.doNotCut(codesAgainst(order, opening)).split(BETWEEN_LANGUAGES);
   return [

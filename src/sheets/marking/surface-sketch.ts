@@ -1,5 +1,6 @@
 import type { Order } from "../sheet.js";
 import { facesAt } from "../tapes.js";
+import { clearPiece } from "./clear.js";
 import { directPiece } from "./direct.js";
 import type { Flag } from "./flags.js";
 import { framingPiece, unknownPiece } from "./framing.js";
@@ -23,6 +24,7 @@ export function surfaceSketch(order: Order, at: SurfaceStage, flags: readonly Fl
     chains: chainsOf(order, at),
     caption: membersCaption(order, at),
     inside: (view) => [
+      clearPiece(order, openings, view),
       unknownPiece(order, surface, outline, view),
       framingPiece(order, surface, view),
       jointsPiece(surface, view),

@@ -32,6 +32,7 @@ export const frame = {
   /** Layers that a reader of the PDF can switch. */
   layers: {
     cut: "Cut",
+    clear: "Clear area",
     framing: "Framing",
     obstructions: "Obstructions",
     dimensions: "Dimensions",

@@ -128,6 +128,7 @@ export const marking = {
     keep: "keep-off",
     behind: "behind the board",
     joint: "joint of the board",
+    clear: "centre may slide inside this line (others stay)",
     brackets: "Figures in ( ) only check. Running figures count from 0.",
   },
   moreInTable: (count: number) =>
@@ -140,6 +141,9 @@ export const marking = {
     check: (tapes: readonly Tape[], within: string) =>
       `CHECK ± ${within}, else STOP: ${tapes.map(({ from, figure }) => `from ${frame.wall(from)} ${figure}`).join("; ")}.`,
     bay: (number: number, from: string) => `${ordinal(number)} bay from ${hook(from)}.`,
+    slide: (ways: readonly Way[]) => `MAY SLIDE (others stay): ${waysSaid(ways)}.`,
+    slideAssumed: (ways: readonly Way[]) =>
+      `MAY SLIDE (others stay) if framing is as ASSUMED: ${waysSaid(ways)}.`,
     bayUnknown: "Bay: framing not known here.",
     aim: (arrow: Arrow) => `AIM: ${arrowInWords(arrow)}.`,
     aimOnSheet: (degrees: string) => `AIM: ${degrees} anticlockwise from the top of the drawing.`,
@@ -161,6 +165,15 @@ interface CornerSpan {
 }
 
 const cornerOf = (between: readonly [string, string]): string => between.map(frame.wall).join("/");
+
+/** How far something may slide, and what it comes nearer to. */
+interface Way {
+  readonly toward: string;
+  readonly figure: string;
+}
+
+const waysSaid = (ways: readonly Way[]): string =>
+  ways.map(({ toward, figure }) => `${figure} toward ${frame.wall(toward)}`).join("; ");
 
 interface Tape {
   readonly from: string;

@@ -31,6 +31,7 @@ export const frame: typeof english = {
   /** Layers that a reader of the PDF can switch. */
   layers: {
     cut: "Corte",
+    clear: "Zona libre",
     framing: "Estructura",
     obstructions: "Obstáculos",
     dimensions: "Medidas",

@@ -132,6 +132,7 @@ export const marking: typeof english = {
     keep: "no acercarse",
     behind: "detrás de la tablaroca",
     joint: "junta de la tablaroca",
+    clear: "centro puede moverse dentro de esta línea (solo él)",
     brackets: "Las cifras en ( ) solo verifican. Las cifras corridas cuentan desde 0.",
   },
   moreInTable: (count) =>
@@ -143,6 +144,8 @@ export const marking: typeof english = {
     check: (tapes, within) =>
       `VERIFIQUE ± ${within}, si no, ALTO: ${tapes.map(({ from, figure }) => `desde ${frame.wall(from)} ${figure}`).join("; ")}.`,
     bay: (number, from) => `${number}.º vano desde ${hook(from)}.`,
+    slide: (ways) => `PUEDE MOVERSE (solo este): ${waysSaid(ways)}.`,
+    slideAssumed: (ways) => `PUEDE MOVERSE (solo este) si la estructura es como SUPUESTA: ${waysSaid(ways)}.`,
     bayUnknown: "Vano: estructura desconocida aquí.",
     aim: (arrow) => `APUNTE: ${arrowInWords(arrow)}.`,
     aimOnSheet: (degrees) => `APUNTE: ${degrees} contra el reloj desde arriba del dibujo.`,
@@ -155,6 +158,9 @@ export const marking: typeof english = {
   },
   arrowInWords: (arrow) => arrowInWords(arrow),
 };
+
+const waysSaid = (ways: Parameters<typeof english.card.slide>[0]): string =>
+  ways.map(({ toward, figure }) => `${figure} hacia ${frame.wall(toward)}`).join("; ");
 
 const sideSaid = ({ figure, from, to }: Parameters<typeof english.card.sides>[0]): string =>
   `${figure} de ${frame.wall(from)} a ${frame.wall(to)}`;

@@ -1,0 +1,111 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { areaMm2 } from "../../src/geometry/clip.js";
+import { plus, times } from "../../src/geometry/surface-point.js";
+import { mountedIn } from "../../src/listen/mounted.js";
+import { clearTest } from "../../src/place/clear.js";
+import { fittingOf, neighboursOf } from "../../src/place/fitting.js";
+import { piecesOf, type Slide, slideOf } from "../../src/place/slide.js";
+import type { Room } from "../../src/room/room.js";
+import { type Parts, room } from "../rooms/build.js";
+import { randomRoom } from "../rooms/random.js";
+
+function slides(one: Room): (Slide | null)[] {
+  const mounted = mountedIn(one);
+  return mounted.map((each) =>
+    slideOf({ room: one, mounted: each, neighbours: neighboursOf(each, mounted) }),
+  );
+}
+
+/** Slides toward the front, the back, then along the joists, as the plain room's frame has them: v to the front. */
+function waysOf(slide: Slide | null | undefined) {
+  const to = (u: number, v: number): number | undefined =>
+    slide?.ways?.find(({ direction }) => Math.abs(direction.u - u) + Math.abs(direction.v - v) < 1e-9)?.mm;
+  return { front: to(0, 1), back: to(0, -1), left: to(1, 0), right: to(-1, 0) };
+}
+
+/*
+ * By hand in the plain room: 4 x 6 m, joists of 45 centred every 600 from the front, walls' board 12.5, opening 200,
+ * flange 230, clamps 12 and 6.35 clear beyond them. Between the joists at 1800 and 2400 a centre may lie from
+ * 1800 + 22.5 + 18.35 + 100 = 1940.85 to 2400 - 140.85 = 2259.15 off the front wall, and no nearer to the side walls
+ * than 12.5 + 115 = 127.5.
+ */
+describe("by hand in the plain room", () => {
+  const at = (left: string, front: string, id = "A"): Parts => ({ id, at: { left, front } });
+
+  test("a centre alone in its bay", () => {
+    const [only] = slides(room({ speakers: [at("1 m", "2 m")] }));
+    const ways = waysOf(only);
+    expect(ways.front).toBeCloseTo(2000 - 1940.85, 1);
+    expect(ways.back).toBeCloseTo(2259.15 - 2000, 1);
+    expect(ways.left).toBeCloseTo(1000 - 127.5, 1);
+    expect(ways.right).toBeCloseTo(3000 - 127.5, 1);
+    expect(areaMm2(only?.piece ?? [])).toBeCloseTo((2259.15 - 1940.85) * (4000 - 255), -2);
+  });
+
+  test("a neighbour in the bay: 230 apart by both flanges, 200 + 12 + 12 + 6.35 = 230.35 by the openings", () => {
+    const [first, second] = slides(room({ speakers: [at("1 m", "2 m"), at("2 m", "2 m", "B")] }));
+    expect(waysOf(first).right).toBeCloseTo(1000 - 230.35, 1);
+    expect(waysOf(second).left).toBeCloseTo(1000 - 230.35, 1);
+    expect(waysOf(first).left).toBeCloseTo(872.5, 1);
+  });
+
+  test("at the limit itself it slides along and away all the same, and not beyond", () => {
+    const [only] = slides(room({ speakers: [at("1 m", "1940.85 mm")] }));
+    const ways = waysOf(only);
+    expect(ways.front).toBeLessThan(0.011);
+    expect(ways.back).toBeCloseTo(2259.15 - 1940.85, 1);
+    expect(ways.left).toBeCloseTo(872.5, 1);
+  });
+
+  test("none where the centre is not clear: the nearest piece is shown, here the bay behind the joist", () => {
+    const [only] = slides(room({ speakers: [at("1 m", "1810 mm")] }));
+    expect(only?.ways).toBeNull();
+    const vs = only?.piece.flat().map(({ v }) => 6000 - v) ?? [];
+    expect(Math.min(...vs)).toBeCloseTo(1940.85, 1);
+  });
+
+  test("nothing where the framing is unknown", () => {
+    expect(slides(room({ framing: { ceiling: null }, speakers: [at("1 m", "2 m")] }))).toEqual([null]);
+  });
+});
+
+test("a hole belongs to the least outline round it", () => {
+  const square = (low: number, high: number) => [
+    { u: low, v: low },
+    { u: high, v: low },
+    { u: high, v: high },
+    { u: low, v: high },
+  ];
+  const hole = square(1, 9).reverse();
+  const inner = square(2, 8);
+  const innerHole = square(3, 7).reverse();
+  expect(piecesOf([square(0, 10), hole, inner, innerHole])).toEqual([
+    [square(0, 10), hole],
+    [inner, innerHole],
+  ]);
+});
+
+test("in any room a slide ends where the rule does, and everything on the way passes", () => {
+  let met = 0;
+  fc.assert(
+    fc.property(randomRoom, (parts) => {
+      const one = room(parts);
+      const mounted = mountedIn(one);
+      for (const each of mounted) {
+        const neighbours = neighboursOf(each, mounted);
+        const isClear = clearTest(each.surface, fittingOf(each.speaker, one.checks), neighbours);
+        const slide = slideOf({ room: one, mounted: each, neighbours });
+        expect(slide?.ways === null || slide === null).toBe(!isClear(each.centre));
+        for (const { direction, mm } of slide?.ways ?? []) {
+          met += 1;
+          const after = (along: number) => isClear(plus(each.centre, times(direction, along)));
+          for (const share of [0.25, 0.5, 0.75, 1]) expect(after(Math.max(0, mm * share - 1e-6))).toBe(true);
+          expect(after(mm + 1e-3)).toBe(false);
+        }
+      }
+    }),
+    { numRuns: 25 },
+  );
+  expect(met).toBeGreaterThan(3);
+});
