@@ -11,7 +11,6 @@ import { isClearOf } from "./clear.js";
 import { baysOf, clearInBay } from "./clear-area.js";
 import { type Fitting, fittingOf } from "./fitting.js";
 import { obstaclesOn, takenBy } from "./obstacles.js";
-import { awayFromWall } from "./run.js";
 
 /** How far an opening may slide where it is, all others staying where they are. */
 export interface Slide {
@@ -102,7 +101,7 @@ function waysOf(
   const { framing } = surface;
   const taken = obstaclesOn(surface, fitting, neighbours).map(takenBy);
   if (framing.kind === "unknown" || !isClearOf(surface, taken)(centre)) return null;
-  const across = awayFromWall(surface, framing);
+  const across = framing.layout.zero.away;
   return [times(across, -1), across, framing.direction, times(framing.direction, -1)].map((direction) => {
     const ahead = taken.flatMap((body) => {
       const chord = chordOf(body, { origin: centre, direction });
