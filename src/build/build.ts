@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { build, type OutputFile, type Plugin } from "esbuild";
 import { roomJsonSchema } from "../room/json-schema.js";
 import { prepareTypeface } from "./prepare-typeface.js";
+import { rememberCompiled } from "./remember.js";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 const BUILT = join(ROOT, "bin", "built");
@@ -39,24 +40,26 @@ const pdfLibWithoutRest: Plugin = {
   },
 };
 
-/** A bundle as an ES module has no `require`; libraries made for the older kind still call it. */
-const WITH_REQUIRE = `import { createRequire as __createRequire } from "node:module"; const require = __createRequire(import.meta.url);`;
+/** A bundle of the older kind of module has no `import.meta`. */
+const WITH_URL = 'const __programUrl = require("node:url").pathToFileURL(__filename).href;';
 
-/** The chunks lie beside the program, two folders deep like the sources, so that both find the typeface by one path. */
+/**
+ * One file, so that what V8 compiles of it can be kept; modules that only some commands need run when they are asked
+ * for. It lies two folders deep like the sources, so that both find the typeface by one path.
+ */
 async function bundle(): Promise<readonly OutputFile[]> {
   const { outputFiles } = await build({
     entryPoints: [join(ROOT, "src", "cli.ts")],
-    outdir: BUILT,
+    outfile: join(BUILT, "cli.js"),
     bundle: true,
-    format: "esm",
+    format: "cjs",
     platform: "node",
     mainFields: ["module", "main"],
     target: "node20",
-    splitting: true,
-    minifySyntax: true,
-    minifyWhitespace: true,
+    minify: true,
     legalComments: "linked",
-    banner: { js: WITH_REQUIRE },
+    define: { "import.meta.url": "__programUrl" },
+    banner: { js: WITH_URL },
     plugins: [withoutUnasked, pdfLibWithoutRest],
     logLevel: "warning",
     write: false,
@@ -65,12 +68,12 @@ async function bundle(): Promise<readonly OutputFile[]> {
 }
 
 /**
- * The new program in place of an earlier build's, whose chunks have other names; only once there is a new one, and
+ * The new program in place of an earlier build's, with what V8 remembered of that; only once there is a new one, and
  * without the typeface, which somebody may be reading.
  */
 async function replaceProgram(files: readonly OutputFile[]): Promise<void> {
   await mkdir(BUILT, { recursive: true });
-  const old = (await readdir(BUILT)).filter((name) => /\.js(\.LEGAL\.txt)?$/u.test(name));
+  const old = (await readdir(BUILT)).filter((name) => /\.(v8|js|js\.LEGAL\.txt)$/u.test(name));
   await Promise.all(old.map((name) => rm(join(BUILT, name))));
   await Promise.all(files.map(({ path, contents }) => writeFile(path, contents)));
 }
@@ -83,3 +86,4 @@ async function writeRoomSchema(): Promise<void> {
 await prepareTypeface();
 await replaceProgram(await bundle());
 await writeRoomSchema();
+await rememberCompiled(ROOT);

@@ -1,5 +1,16 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { DEN, EXAMPLES, STUDIO, workFolder } from "./in-folder.js";
@@ -211,5 +222,25 @@ describe("the built program", () => {
     expect(stdout).not.toContain("\u001b");
     expect(ended("check", "nothing.yaml").status).toBe(2);
     expect(ended("explain").status).toBe(0);
+  });
+
+  test.skipIf(!built)("starts from what V8 had compiled, and without it or with another's as well", () => {
+    const folder = mkdtempSync(join(tmpdir(), "baymark-built-"));
+    cpSync(join(EXAMPLES, "..", "bin"), folder, { recursive: true });
+    const asks = `process.stdout.write(String(require("./load.js").scriptFor("check").cachedDataRejected))`;
+    const rejected = () =>
+      spawnSync(process.execPath, ["-e", asks], { cwd: folder, encoding: "utf8" }).stdout;
+    const version = () =>
+      spawnSync(process.execPath, [join(folder, "baymark.js"), "--version"], { encoding: "utf8" }).stdout;
+    const memory = join(folder, "built", "check.v8");
+    const told = version();
+    expect(told).toMatch(/^\d+\.\d+\.\d+\n$/);
+    expect(rejected()).toBe("false");
+    writeFileSync(memory, readFileSync(memory).fill(7, 0, 64));
+    expect(rejected()).toBe("true");
+    expect(version()).toBe(told);
+    rmSync(memory);
+    expect(version()).toBe(told);
+    rmSync(folder, { recursive: true });
   });
 });

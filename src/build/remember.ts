@@ -1,0 +1,44 @@
+import { mkdtemp, readdir, rm, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setFlagsFromString } from "node:v8";
+import type { Script } from "node:vm";
+import pico from "picocolors";
+import type { run } from "../cli.js";
+import type { Terminal } from "../commands/terminal.js";
+
+/** What `bin/load.js` exports, which is no TypeScript so that nothing has to be built before it. */
+interface Loading {
+  readonly REMEMBERED: readonly string[];
+  readonly memoryOf: (command: string) => string;
+  readonly scriptFor: (command: string) => Script;
+  readonly programIn: (script: Script) => { readonly run: typeof run };
+}
+
+const quiet = (folder: string): Terminal => ({
+  folder,
+  write: () => undefined,
+  tell: () => undefined,
+  progress: () => undefined,
+  colours: pico.createColors(false),
+});
+
+/**
+ * Runs each command that is remembered with the example rooms and keeps what V8 compiled for it beside the program.
+ * Nothing that was compiled may be thrown away meanwhile; the flag is as it was when V8 writes the flags it had.
+ */
+export async function rememberCompiled(root: string): Promise<void> {
+  const loading: Loading = createRequire(import.meta.url)(join(root, "bin", "load.js"));
+  const examples = (await readdir(join(root, "examples"))).filter((name) => name.endsWith(".yaml"));
+  const files = examples.sort().map((name) => join(root, "examples", name));
+  const scratch = await mkdtemp(join(tmpdir(), "baymark-build-"));
+  for (const command of loading.REMEMBERED) {
+    const script = loading.scriptFor(command);
+    setFlagsFromString("--no-flush-bytecode");
+    await loading.programIn(script).run([command, ...files], quiet(scratch));
+    setFlagsFromString("--flush-bytecode");
+    await writeFile(loading.memoryOf(command), script.createCachedData());
+  }
+  await rm(scratch, { recursive: true });
+}
