@@ -8,11 +8,12 @@ import { boxAbout } from "../drawing/label-places.js";
 import { circle, dashed, dot, line, outline, PEN, point, rectangle } from "../drawing/pen.js";
 import { toWorld } from "../geometry/frame.js";
 import type { SurfacePoint, Vector } from "../geometry/vector.js";
-import { type Room, surfaceNamed } from "../room/room.js";
+import type { Room } from "../room/room.js";
 import { beside } from "./marking/beside.js";
 import { fittedPages } from "./marking/fitted.js";
 import { below } from "./marking/floor-plan.js";
 import type { Piece } from "./marking/piece.js";
+import { planOutline } from "./marking/plan-outline.js";
 import type { Sketch } from "./marking/sketch.js";
 import { boxOf, type View } from "./marking/view.js";
 import { saying } from "./reading-pages.js";
@@ -46,15 +47,8 @@ export function cablePlan(order: Order): Sheet[] {
 
 function sketchOf(order: Order, cabling: Cabling, rack: Vector): Sketch {
   const { room } = order.job;
-  const walls = room.walls.map((name) => surfaceNamed(room, name));
-  const corners = walls.map(({ frame }) => below(frame.origin));
   return {
-    outline: corners,
-    edges: walls.map(({ name }, index) => ({
-      name: order.words.frame.wall(name),
-      from: corners[index] ?? { u: 0, v: 0 },
-      to: corners[(index + 1) % corners.length] ?? { u: 0, v: 0 },
-    })),
+    ...planOutline(order),
     chains: [],
     caption: null,
     inside: (view) => [

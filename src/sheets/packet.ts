@@ -8,12 +8,14 @@ import { cover } from "./cover.js";
 import { floorMarks } from "./floor-marks.js";
 import { frameItems } from "./frame.js";
 import { grilleSchedule } from "./grille-schedule.js";
+import { listeningPlan } from "./listening-plan.js";
 import { listeningReport } from "./listening-report.js";
 import { markerSheets } from "./marker-sheet.js";
 import { openingTemplates } from "./opening-template.js";
 import { rulerSheet } from "./ruler-page.js";
 import { bracketSchedule, openingSchedule } from "./schedules.js";
 import type { Body, Order, Sheet, Trade } from "./sheet.js";
+import { sideView } from "./side-view.js";
 import { soundCheck } from "./sound-check.js";
 import { storyPoles } from "./story-pole.js";
 import { fullSizeMarks, surfaceMarks } from "./surface-marks.js";
@@ -56,6 +58,8 @@ const SHEETS: readonly ((order: Order) => readonly Sheet[])[] = [
   grilleSchedule,
   checkLists,
   listeningReport,
+  listeningPlan,
+  sideView,
   soundCheck,
   cableLabels,
 ];

@@ -38,7 +38,7 @@ export function keyPart(order: Order, { surface, openings }: SurfaceStage): Part
   );
 }
 
-type Drawing = (x: number, y: number) => ReturnType<Inline["draw"]>;
+export type Drawing = (x: number, y: number) => ReturnType<Inline["draw"]>;
 
 const measuredSample: Drawing = (x, y) => {
   const corners = [
@@ -50,14 +50,15 @@ const measuredSample: Drawing = (x, y) => {
   return [outline(corners, { stroke: PEN.thin, fill: grey(0.92) })];
 };
 
-const dashedSample =
+export const dashedSample =
   (stroke: Stroke): Drawing =>
   (x, y) => [line(point(x, y), point(x + SAMPLE_MM, y), stroke)];
 
 /** As wide as words may stand beside a sample in the narrowest column. */
 const WORDS_MM = 70;
 
-function sample(words: string, drawing: Drawing): Inline {
+/** A piece of a line with what it means beside it. */
+export function sample(words: string, drawing: Drawing): Inline {
   const style = { capMm: CAP_MM, face: "regular" } as const;
   const lines = wrapText(words, { ...style, widthMm: WORDS_MM });
   const pitchMm = CAP_MM * LINE_PITCH;

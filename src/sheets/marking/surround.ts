@@ -10,6 +10,8 @@ import { type Margins, type Scaled, type View, viewOf } from "./view.js";
 export interface Surround {
   /** On the faces that the tape touches. */
   readonly outline: Polygon;
+  /** Points that the drawing shows too, where they may lie outside the outline. */
+  readonly beyond?: Polygon;
   readonly edges: readonly NamedEdge[];
   readonly chains: readonly ChainOf[];
   /** What the figures of the members' chain are; null without such a chain. */
@@ -30,7 +32,7 @@ const SIDES: readonly Side[] = ["left", "right", "top", "bottom"];
 
 /** The surroundings of an outline whose box has its top left corner at `corner`. */
 export function surround(sketch: Surround, { ratio, heights }: Scaled, corner: PagePoint): Surroundings {
-  const view = viewOf(sketch.outline, { ratio, heights, corner });
+  const view = viewOf([...sketch.outline, ...(sketch.beyond ?? [])], { ratio, heights, corner });
   const strips = nameStrips(sketch.edges, view);
   const overhangMm = Math.min(...SIDES.map((side) => strips[side]));
   const chains = sketch.chains.map((of) => ({ of, chain: chainIn(of, view, overhangMm) }));

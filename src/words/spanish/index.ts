@@ -5,6 +5,7 @@ import { commands } from "./commands.js";
 import { compare } from "./compare.js";
 import { complaints } from "./complaints.js";
 import { cover } from "./cover.js";
+import { earPlane } from "./ear-plane.js";
 import { explain } from "./explain.js";
 import { findings } from "./findings.js";
 import { found } from "./found.js";
@@ -25,6 +26,7 @@ export const spanish: typeof english = {
   complaints,
   start,
   findings,
+  earPlane,
   explain,
   found,
   frame,
