@@ -1,3 +1,4 @@
+import { type AreaJson, areaJson } from "./areas-json.js";
 import { type CableJson, type CablingJson, cableJson, cablingJson } from "./cabling-json.js";
 import type { Complaint } from "./findings/complaint.js";
 import type { Fix, Level, MemberName } from "./findings/finding.js";
@@ -30,6 +31,8 @@ export interface RoomJson {
   readonly file: string;
   readonly fingerprint: string | null;
   readonly speakers: readonly SpeakerJson[];
+  /** Areas that many loudspeakers fill evenly. */
+  readonly areas: readonly AreaJson[];
   /** Holes and spools of all cables; null where no equipment is given. */
   readonly cabling: CablingJson | null;
   readonly findings: readonly FindingJson[];
@@ -38,6 +41,8 @@ export interface RoomJson {
 export interface SpeakerJson {
   readonly id: string;
   readonly channel: string;
+  /** The area that it is one of those that fill. */
+  readonly area: string | null;
   readonly model: string;
   readonly surface: string;
   readonly placed: "given" | "best";
@@ -119,7 +124,7 @@ export interface FixJson {
 }
 
 /** The object that `check`, `report` and `print` put out for a room that can be used. */
-export function jobJson({ file, fingerprint, room, openings, cabling, findings }: Job): RoomJson {
+export function jobJson({ file, fingerprint, room, openings, coverage, cabling, findings }: Job): RoomJson {
   return {
     baymark: FORMAT,
     file,
@@ -128,12 +133,19 @@ export function jobJson({ file, fingerprint, room, openings, cabling, findings }
       const opening = openings.find((one) => one.speaker.id === speaker.id);
       return opening === undefined ? unplacedJson(room, speaker) : openingJson(room, opening, cabling);
     }),
+    areas: coverage.map(areaJson),
     cabling: cabling === null ? null : cablingJson(cabling),
     findings: findings.map((finding) => findingJson(finding, room.units)),
   };
 }
 
-const named = ({ id, channel, model, surface }: Speaker) => ({ id, channel, model: model.name, surface });
+const named = ({ id, channel, area, model, surface }: Speaker) => ({
+  id,
+  channel,
+  area,
+  model: model.name,
+  surface,
+});
 
 function unplacedJson(room: Room, speaker: Speaker): SpeakerJson {
   return {
@@ -249,6 +261,7 @@ export function complaintsJson(file: string, complaints: readonly Complaint[], m
     file,
     fingerprint: null,
     speakers: [],
+    areas: [],
     cabling: null,
     findings: [...unreadable, ...findings],
   };

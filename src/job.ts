@@ -5,6 +5,7 @@ import type { Finding } from "./findings/finding.js";
 import { InternalError } from "./findings/internal-error.js";
 import type { SurfacePoint, Vector } from "./geometry/vector.js";
 import { type Aim, aimOf } from "./listen/aim.js";
+import { type Coverage, coverageOf } from "./listen/covered.js";
 import { type Direction, directionFrom } from "./listen/direction.js";
 import { type Listening, listeningOf } from "./listen/heard.js";
 import { type Mounted, mountedIn } from "./listen/mounted.js";
@@ -25,6 +26,8 @@ export interface Job {
   readonly findings: readonly LocatedFinding[];
   /** Ways, lengths, sizes, holes and spools of all cables; null where no equipment is given. */
   readonly cabling: Cabling | null;
+  /** How evenly every area is filled. */
+  readonly coverage: readonly Coverage[];
   /** The answer to every `at: best`; its places are among the openings. */
   readonly placing: Placing;
 }
@@ -81,6 +84,7 @@ export function answerRoom({ file, fingerprint, room, locate }: Asked): Job {
     findings,
     placing,
     cabling,
+    coverage: coverageOf(room, mounted),
     openings: mounted.map((one) => openingOf(room, one, { mounted, findings, placing })),
   };
 }

@@ -1,3 +1,4 @@
+import { type FilledAreaJson, filledAreaJson } from "./areas-json.js";
 import { InternalError } from "./findings/internal-error.js";
 import type { Vector } from "./geometry/vector.js";
 import type { Job, Opening } from "./job.js";
@@ -13,6 +14,7 @@ import { directionFrom } from "./listen/direction.js";
 import type { Alternative, Place } from "./place/alternatives.js";
 import { bayOf } from "./place/bay.js";
 import { type Against, againstStandard } from "./place/best/asked.js";
+import type { Filling } from "./place/cover/fill.js";
 import type { Gap } from "./place/gaps.js";
 import { keyOfTape } from "./room/file-keys.js";
 import type { Room, Tape } from "./room/room.js";
@@ -28,6 +30,7 @@ const { hindrance } = wordsIn(["en"]).placing;
 
 export interface PlacingJson extends RoomJson {
   readonly speakers: readonly (SpeakerJson & { readonly place: PlaceJson | null })[];
+  readonly areas: readonly FilledAreaJson[];
 }
 
 export interface PlaceJson extends SpotJson {
@@ -72,6 +75,7 @@ export interface AlternativeJson extends SpotJson {
 export function placingJson(
   job: Job,
   alternatives: ReadonlyMap<string, readonly Alternative[]>,
+  fillings: readonly Filling[],
 ): PlacingJson {
   const plain = jobJson(job);
   const speakers = plain.speakers.map((speaker) => {
@@ -79,7 +83,8 @@ export function placingJson(
     const found = alternatives.get(speaker.id) ?? [];
     return { ...speaker, place: opening === undefined ? null : placeJson(job, opening, found) };
   });
-  return { ...plain, speakers };
+  const areas = job.coverage.map((coverage) => filledAreaJson(coverage, fillings, job.room.units));
+  return { ...plain, speakers, areas };
 }
 
 function placeJson(job: Job, opening: Opening, alternatives: readonly Alternative[]): PlaceJson {

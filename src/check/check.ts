@@ -15,7 +15,7 @@ import { channelsOfLayout, outsideWindow } from "./layout.js";
 import { tooClose } from "./neighbours.js";
 import { meetsObstruction } from "./obstruction.js";
 import { outsideSurface } from "./outside-surface.js";
-import { placingFindings } from "./placing.js";
+import { areasNotPlaced, placingFindings } from "./placing.js";
 import { secondSupport } from "./second-support.js";
 import { type Rule, type Setting, subjectOf } from "./subject.js";
 import { edgeGivenAsCentre, framingAssumed, ratedAssembly, type SurfaceRule } from "./surfaces.js";
@@ -60,6 +60,7 @@ export function check(
     ...ofSurfaces,
     ...ofOpenings,
     ...placingFindings(placing),
+    ...areasNotPlaced(room),
     ...(cabling === null ? [] : cablingFindings({ room, all: mounted, cabling })),
   ];
   return withAcceptances(findings, room.accept);

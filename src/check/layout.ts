@@ -16,7 +16,7 @@ export function channelsOfLayout(room: Room): Finding[] {
   return [
     ...missingChannels(room),
     ...room.speakers
-      .filter(({ channel }) => !isLfe(channel))
+      .filter(({ channel, area }) => !isLfe(channel) && channel !== area)
       .flatMap((speaker) => notInLayout(room, speaker) ?? standsTwice(room, speaker) ?? []),
   ];
 }

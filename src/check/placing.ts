@@ -1,6 +1,6 @@
 import type { Finding } from "../findings/finding.js";
 import type { Mismatched, Placing, Unplaced } from "../place/place.js";
-import type { Speaker } from "../room/room.js";
+import type { Room, Speaker } from "../room/room.js";
 
 /** What stands on loudspeakers that ask for their best place. */
 export function placingFindings({ placed, unplaced, mismatched }: Placing): Finding[] {
@@ -9,6 +9,23 @@ export function placingFindings({ placed, unplaced, mismatched }: Placing): Find
     ...mismatched.map(notMatched),
     ...placed.map(({ mounted }) => notFrozen(mounted.speaker)),
   ];
+}
+
+/** Areas that are to be filled and for which no loudspeaker stands in the file. */
+export function areasNotPlaced({ areas, speakers }: Room): Finding[] {
+  const filled = new Set(speakers.map(({ area }) => area));
+  return areas
+    .filter(({ name }) => !filled.has(name))
+    .map(({ name, path }) => ({
+      code: "area-not-placed",
+      level: "warning",
+      figures: { area: name },
+      speaker: null,
+      surface: null,
+      path,
+      fix: null,
+      accepted: null,
+    }));
 }
 
 const aboutKey = ({ id, surface, path }: Speaker, key: "at" | "mirror") => ({

@@ -1,10 +1,12 @@
 import { closest } from "fastest-levenshtein";
 import type { Job } from "../job.js";
 import { type Alternative, alternativesOf } from "../place/alternatives.js";
+import { type Filling, fillAreas } from "../place/cover/fill.js";
 import { placingJson } from "../place-json.js";
 import { measureIn } from "../words/measure.js";
 import type { Words } from "../words/words.js";
 import { exitOf, tellUnusable, unusableJson } from "./answer.js";
+import { areasTold } from "./areas-told.js";
 import { EXIT, type ExitCode } from "./exit-code.js";
 import { freeze } from "./freeze.js";
 import { load } from "./load.js";
@@ -34,10 +36,11 @@ export function place(terminal: Terminal, words: Words, typed: string, flags: Pl
   const { job } = loaded;
   refuseUnknown(job, locked, words);
   const alternatives = bays === null ? NONE : alternativesFor(job, { bays, locked });
-  if (flags.json === true) terminal.write(`${JSON.stringify(placingJson(job, alternatives))}\n`);
-  else tellPlaces(terminal, words, typed, { job, alternatives });
-  if (flags.write === true) freeze(terminal, words, loaded, locked);
-  return exitOf(loaded);
+  const fillings = fillAreas(job.room, job.openings);
+  if (flags.json === true) terminal.write(`${JSON.stringify(placingJson(job, alternatives, fillings))}\n`);
+  else tellPlaces(terminal, words, typed, { job, alternatives, fillings });
+  if (flags.write === true) freeze(terminal, words, loaded, { fillings, locked });
+  return fillings.every(({ kind }) => kind === "filled") ? exitOf(loaded) : EXIT.errors;
 }
 
 const NONE: ReadonlyMap<string, readonly Alternative[]> = new Map();
@@ -73,10 +76,13 @@ function tellPlaces(
   terminal: Terminal,
   words: Words,
   typed: string,
-  told: Parameters<typeof placesTold>[2],
+  told: Parameters<typeof placesTold>[2] & { readonly fillings: readonly Filling[] },
 ): void {
   const { room, findings } = told.job;
-  terminal.write(placesTold(terminal, words, told));
+  const places = placesTold(terminal, words, told);
+  const areas = areasTold(terminal, words, told);
+  const nothing = `${words.placing.nobodyAsks}\n`;
+  terminal.write([places, areas].filter((text) => text !== "").join("\n") || nothing);
   const asking = new Set(
     room.speakers.filter(({ position }) => position.kind === "best").map(({ id }) => id),
   );

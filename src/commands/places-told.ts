@@ -11,7 +11,7 @@ import { measureIn } from "../words/measure.js";
 import type { Words } from "../words/words.js";
 import type { Terminal } from "./terminal.js";
 
-/** How the best places read on a terminal: of each loudspeaker its tapes, its direction, its gaps, what is in the way. */
+/** How the best places read on a terminal, nothing where nobody asks: of each loudspeaker its tapes, its direction, its gaps, what is in the way. */
 export function placesTold(
   terminal: Terminal,
   words: Words,
@@ -22,7 +22,7 @@ export function placesTold(
   const shown = job.openings.filter(
     ({ placed, speaker }) => placed === "best" || alternatives.has(speaker.id),
   );
-  if (shown.length === 0) return `${words.placing.nobodyAsks}\n`;
+  if (shown.length === 0) return "";
   const title = [bold(words.placing.title(job.room.job.name)), words.placing.from(job.room.reference.name)];
   const blocks = shown.map((opening) => [
     ...openingTold(terminal, words, job, opening),

@@ -2,6 +2,7 @@ import type { Job, Opening } from "../job.js";
 import { type Measure, measureIn } from "../words/measure.js";
 import type { Words } from "../words/words.js";
 import { type AnswerForm, answerEach, tellFindings } from "./answer.js";
+import { coverageTold } from "./areas-told.js";
 import { planLines, runCells, waysOf } from "./cable-cells.js";
 import { inColumns } from "./columns.js";
 import type { ExitCode } from "./exit-code.js";
@@ -45,6 +46,7 @@ function reportText(terminal: Terminal, words: Words, job: Job): string {
     "",
     ...seatsTold(terminal, words, job),
     ...powerTold(terminal, words, job),
+    ...areasTold(terminal, words, job),
     ...cableTold(terminal, words, job),
     "",
   ].join("\n");
@@ -99,6 +101,12 @@ function powerTold(terminal: Terminal, words: Words, { room, openings }: Job): r
     say.powerFor(decibels(targetDb), decibels(headroomDb), room.reference.name),
     "",
   ];
+}
+
+/** How evenly areas are filled; nothing in a room without any. */
+function areasTold(terminal: Terminal, words: Words, { room, coverage }: Job): readonly string[] {
+  const lines = coverage.flatMap((one) => coverageTold(terminal, words, one, room));
+  return lines.length === 0 ? [] : [words.areas.title, ...lines, words.areas.model, ""];
 }
 
 /** A row for each run, the way under it in words, and what to buy. */

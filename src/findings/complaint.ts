@@ -26,6 +26,7 @@ export type NameOf =
   | "model"
   | "seat"
   | "speaker"
+  | "area"
   | "channel"
   | "layout"
   | "paper"
@@ -138,6 +139,18 @@ export interface FiguresByComplaint {
   "labels-overlap": { byMm: number };
   /** The printed part of a label. */
   "taller-than-label": { byMm: number };
+  /** What keeps an area from being filled with loudspeakers of that model. */
+  "area-not-fillable": {
+    area: string;
+    because:
+      | "not-a-ceiling"
+      | "no-area"
+      | "off-ceiling"
+      | "tilted"
+      | "no-coverage"
+      | "too-wide"
+      | "ears-too-high";
+  };
 }
 
 export type ComplaintCode = keyof FiguresByComplaint;

@@ -96,6 +96,8 @@ export interface FiguresByCode {
   };
   /** Bored only as its maker or an engineer says. */
   "engineered-member-bored": { member: MemberName; members: number };
+  /** An area that no loudspeaker fills yet. */
+  "area-not-placed": { area: string };
   "accept-matches-nothing": {
     accepted: string;
     speaker: string | null;

@@ -25,7 +25,7 @@ export interface Heard {
 
 export interface Listening {
   readonly heard: readonly Heard[];
-  /** At the reference seat; null where sensitivity or impedance is not stated. */
+  /** At the reference seat; null where sensitivity or impedance is not stated, and for one of many that fill an area. */
   readonly drive: Drive | null;
   /** Whether levels take the stated coverage in, or distance alone. */
   readonly byCoverage: boolean;
@@ -33,7 +33,7 @@ export interface Listening {
 
 /** How every seat hears one of the loudspeakers, each in the room's order. */
 export function listeningOf(room: Room, mounted: Mounted, all: readonly Mounted[]): Listening {
-  const { model, target } = mounted.speaker;
+  const { model, target, area } = mounted.speaker;
   const lean = leanOf(mounted, target.kind === "none" ? null : target.at);
   const axisAt = (ear: Vector): number | null => offAxisDeg(mounted, lean, ear);
   const levelAt = (ear: Vector): number =>
@@ -49,7 +49,7 @@ export function listeningOf(room: Room, mounted: Mounted, all: readonly Mounted[
       offAxisDeg: axisAt(seat.ear),
       levelDb: levelAt(seat.ear) - atReference,
     })),
-    drive: driveOf(model, atReference, room.listening),
+    drive: area === null ? driveOf(model, atReference, room.listening) : null,
     byCoverage: model.coverageDeg !== null && axisAt(room.reference.ear) !== null,
   };
 }

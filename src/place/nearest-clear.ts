@@ -31,6 +31,8 @@ export interface Wanted {
   readonly groundOf?: GroundOf;
   /** The walls (floor, ceiling) that the fix's two tapes hook on. */
   readonly from: readonly [string, string];
+  /** Further away than this nothing is looked for. */
+  readonly withinMm?: number;
 }
 
 /** The marks of two tapes over a surface as one fitting finds them while nothing else is let in. */
@@ -78,6 +80,7 @@ export function rememberedGrounds(): GroundOf {
  * no clear centre is to be had on whole marks.
  */
 export function nearestClearCentre({ room, mounted, neighbours, from, ...wanted }: Wanted): Fix | null {
+  const { withinMm = Number.POSITIVE_INFINITY } = wanted;
   const ground = (wanted.groundOf ?? groundOf)(room, mounted, from);
   if (ground === null) return null;
   const { rows, taken } = ground;
@@ -85,7 +88,7 @@ export function nearestClearCentre({ room, mounted, neighbours, from, ...wanted 
   const others = obstacles.map((obstacle) => rowsOver(rows, takenBy(obstacle)));
   const bodies = [...taken, ...others].map(({ body }) => body);
   const isClear = isClearOf(mounted.surface, bodies);
-  const found = nearestMark({ ground, others, centre: mounted.centre, isClear });
+  const found = nearestMark({ ground, others, centre: mounted.centre, withinMm, isClear });
   return found === null ? null : fixAt(rows, found);
 }
 
@@ -93,6 +96,7 @@ interface Search {
   readonly ground: Ground;
   readonly others: readonly InRows[];
   readonly centre: SurfacePoint;
+  readonly withinMm: number;
   isClear(centre: SurfacePoint): boolean;
 }
 
@@ -105,15 +109,16 @@ interface Mark {
 
 /** Row by row from the centre outward, until no row left can hold anything nearer. */
 function nearestMark(search: Search): Mark | null {
-  const { ground, centre, others } = search;
+  const { ground, centre, others, withinMm } = search;
   let nearest: Mark | null = null;
   for (const { row, awayMm } of outwardFrom(ground.rows, centre)) {
-    if (nearest !== null && awayMm >= nearest.awayMm) break;
+    if (awayMm > withinMm || (nearest !== null && awayMm >= nearest.awayMm)) break;
     const free = ground.freeIn(row);
     if (free.length === 0) continue;
     for (const stretch of marksLeft(ground.rows, row, { free, taken: others })) {
       const found = nearestIn(search, row, stretch);
-      if (found !== null && (nearest === null || found.awayMm < nearest.awayMm)) nearest = found;
+      if (found === null || found.awayMm > withinMm) continue;
+      if (nearest === null || found.awayMm < nearest.awayMm) nearest = found;
     }
   }
   return nearest;

@@ -22,6 +22,7 @@ const LISTS: Readonly<Partial<Record<NameOf, string>>> = {
   model: "models",
   seat: "seats",
   speaker: "speakers",
+  area: "areas",
 };
 
 const told = (path: Problem["path"]): string => JSON.stringify(path);

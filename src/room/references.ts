@@ -1,4 +1,5 @@
 import type { NameOf, Problem } from "../findings/complaint.js";
+import { CHANNELS } from "../standards/loudspeaker-layouts.js";
 import type { Locate } from "./complaint.js";
 import { valueAt } from "./issues.js";
 import { indices, keysAt, surfaceNames, textAt, wallNames } from "./names.js";
@@ -23,6 +24,8 @@ export function problemsAcross(tree: Tree, locate: Locate): readonly Problem[] {
   return [
     ...repeated(file, "speakers", "id"),
     ...repeated(file, "seats", "name"),
+    ...repeated(file, "areas", "name"),
+    ...areaProblems(tree),
     ...seatProblems(tree),
     ...speakerProblems(tree),
     ...acceptProblems(tree),
@@ -89,6 +92,7 @@ function lookUp(typed: string | null, path: Path, { of, choices, at = "value" }:
 function speakerProblems(tree: Tree): readonly Problem[] {
   const models = keysAt(tree, ["models"]);
   const ids = textsAt(tree, "speakers", "id");
+  const areas = textsAt(tree, "areas", "name");
   const targets = [...textsAt(tree, "seats", "name"), REFERENCE, NO_AIM];
   return indices(tree, ["speakers"]).flatMap((index) => {
     const at = (key: string): Path => ["speakers", index, key];
@@ -96,8 +100,32 @@ function speakerProblems(tree: Tree): readonly Problem[] {
     return [
       ...find("model", { of: "model", choices: models }),
       ...mirrorProblems(tree, index, ids),
+      ...find("area", { of: "area", choices: areas }),
+      ...channelProblems(tree, index),
       ...find("aim", { of: "seat", choices: targets }),
     ];
+  });
+}
+
+/** Only what fills an area has no channel of its own. */
+function channelProblems(tree: Tree, index: number): readonly Problem[] {
+  const entry = ["speakers", index];
+  const keys = keysAt(tree, entry);
+  if (keys.length === 0 || keys.includes("channel") || keys.includes("area")) return [];
+  return [{ code: "missing-key", path: [...entry, "channel"], at: "value", figures: { key: "channel" } }];
+}
+
+/** An area's name is printed where others have their channel: it must not be one. */
+function areaProblems(tree: Tree): readonly Problem[] {
+  const models = keysAt(tree, ["models"]);
+  return indices(tree, ["areas"]).flatMap((index) => {
+    const at = (key: string): Path => ["areas", index, key];
+    const name = textAt(tree, at("name"));
+    const reserved: readonly Problem[] =
+      name !== null && CHANNELS.includes(name)
+        ? [{ code: "name-reserved", path: at("name"), at: "value", figures: { typed: name } }]
+        : [];
+    return [...lookUp(textAt(tree, at("model")), at("model"), { of: "model", choices: models }), ...reserved];
   });
 }
 
@@ -128,9 +156,15 @@ function placeProblems(tree: Tree): readonly Problem[] {
       keys.flatMap((key) => tapeProblems(tree, [list, index, key], choices)),
     );
   return [
-    ...["speakers", "obstructions"].flatMap((list) => surfaceProblems(tree, list)),
+    ...["speakers", "obstructions", "areas"].flatMap((list) => surfaceProblems(tree, list)),
     ...each("speakers", ["at", "hold"], anywhere),
     ...each("obstructions", ["at", "corner", "opposite"], anywhere),
+    ...each("areas", ["corner", "opposite"], anywhere),
+    ...indices(tree, ["areas"]).flatMap((area) =>
+      indices(tree, ["areas", area, "corners"]).flatMap((corner) =>
+        tapeProblems(tree, ["areas", area, "corners", corner], anywhere),
+      ),
+    ),
     ...each("seats", ["at"], plan),
     ...indices(tree, ["speakers"]).flatMap((index) =>
       aimProblems(tree, ["speakers", index, "aim"], { plan, anywhere }),

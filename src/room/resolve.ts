@@ -2,6 +2,7 @@ import type { Problem } from "../findings/complaint.js";
 import { USUAL_CLEARANCE_MM } from "../standards/framing-practice.js";
 import { USUAL_LINE_DEG, USUAL_TOLERANCE_DEG } from "../standards/house-limits.js";
 import { REFERENCE_HEADROOM_DB, REFERENCE_LEVEL_DB, USUAL_TEMPERATURE_C } from "../standards/sound.js";
+import { areasOf } from "./resolve/areas.js";
 import { avoidOf } from "./resolve/cabling.js";
 import { entryOf, framingOf } from "./resolve/framing.js";
 import { jointsOf } from "./resolve/joints.js";
@@ -47,6 +48,7 @@ function resolveIn(shell: Shell, file: RoomFile): ResolveResult {
     seats,
     models,
     speakers: place === null ? resolved([]) : speakersOf(file, place),
+    areas: models.ok ? areasOf(file, { shell, surfaces: bare, models: models.value }) : resolved([]),
     equipment: equipmentOf(file, shell),
     labels: labelStockOf(file),
     avoid: avoidOf(file, { shell, surfaces: bare }),

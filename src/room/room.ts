@@ -1,8 +1,10 @@
 import type { MemberKind } from "../findings/finding.js";
 import { InternalError } from "../findings/internal-error.js";
+import type { Region } from "../geometry/clip.js";
 import type { Frame } from "../geometry/frame.js";
 import type { Area, Polygon, Shape } from "../geometry/shape.js";
 import type { SurfacePoint, Vector } from "../geometry/vector.js";
+import type { Overlap, Pattern } from "../standards/coverage-spacing.js";
 import type { LabelSheet } from "../standards/label-stock.js";
 import type { Language } from "../units/language.js";
 
@@ -188,7 +190,10 @@ export type Position =
 
 export interface Speaker {
   readonly id: string;
+  /** Channel label of ITU-R BS.2051; the area's name for one that fills an area and was given no channel. */
   readonly channel: string;
+  /** The area that it is one of those that fill. */
+  readonly area: string | null;
   readonly model: Model;
   readonly surface: string;
   readonly position: Position;
@@ -227,6 +232,27 @@ export type Wiring = "single" | "doubled" | "bi-wire";
 /** Keys and indices from the top of the room file down to a value. */
 export type Path = readonly (string | number)[];
 
+/** A part of a ceiling that many straight loudspeakers fill evenly. */
+export interface CoveredArea {
+  readonly name: string;
+  readonly surface: string;
+  readonly model: Model;
+  /** What it takes of the ceiling's finished outline, in its (u, v): outlines anticlockwise, holes in them clockwise. */
+  readonly region: Region;
+  readonly pattern: Pattern;
+  /** The overlap that the spacing follows from; null where the file states the spacing itself. */
+  readonly overlap: Overlap | null;
+  /** The most from one to the next along a row. */
+  readonly spacingMm: number;
+  /** Of the ears, over the floor as it stands. */
+  readonly earMm: number;
+  /** From the finished face down to the ears; under a slope where it is least. */
+  readonly dropMm: number;
+  /** What the ids of its loudspeakers begin with. */
+  readonly prefix: string;
+  readonly path: Path;
+}
+
 export interface Acceptance {
   readonly code: string;
   readonly speaker: string | null;
@@ -264,6 +290,7 @@ export interface Room {
   /** ITU-R BS.2051 system by its upper+middle+lower name. */
   readonly layout: string | null;
   readonly speakers: readonly Speaker[];
+  readonly areas: readonly CoveredArea[];
   readonly equipment: { readonly at: Vector } | null;
   readonly cable: {
     readonly lossDb: number | null;

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { HasGlyph } from "./characters.js";
+import { areaSchema } from "./schema/areas.js";
 import { block } from "./schema/block.js";
 import { acceptSchema, cableSchema, checksSchema, equipmentSchema } from "./schema/cabling.js";
 import { complain } from "./schema/complain.js";
@@ -28,6 +29,7 @@ const formatSchema = z
   .meta({ description: "Format of this file", type: "integer", const: 1 });
 
 const MOST_ENTRIES = 1000;
+const MOST_AREAS = 100;
 
 /** The whole file, its texts checked against the typeface that has to draw them. */
 export function roomFileSchema(hasGlyph: HasGlyph) {
@@ -52,6 +54,11 @@ export function roomFileSchema(hasGlyph: HasGlyph) {
     seats: z.array(seatSchema(texts)).min(1).max(MOST_ENTRIES).describe("Seats, one of them the reference"),
     layout: layoutSchema.optional(),
     speakers: z.array(speakerSchema(texts)).max(MOST_SPEAKERS).describe("Loudspeakers").optional(),
+    areas: z
+      .array(areaSchema)
+      .max(MOST_AREAS)
+      .describe("Areas that `baymark place` fills evenly with loudspeakers of one model each")
+      .optional(),
     equipment: equipmentSchema.optional(),
     cable: cableSchema.optional(),
     listening: listeningSchema.optional(),

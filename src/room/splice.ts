@@ -2,6 +2,7 @@ import { type Document, isMap, isScalar, isSeq, type Scalar } from "yaml";
 import { InternalError } from "../findings/internal-error.js";
 import { bytesOf } from "./decode.js";
 import type { Path } from "./room.js";
+import { type Entry, entriesAdded } from "./splice-list.js";
 import { keyText } from "./tree.js";
 import { parseYaml } from "./yaml.js";
 
@@ -11,17 +12,31 @@ export interface Splice {
   readonly map: readonly (readonly [string, string])[];
 }
 
+/** Entries to add at the end of one of the file's lists. */
+export interface Addition {
+  readonly key: string;
+  readonly entries: readonly Entry[];
+}
+
 /**
- * The file with these values in the place of what stood there, and every other byte as it was. Throws `InternalError`
- * where the file cannot be read or holds no single text at a path: it was read before.
+ * The file with these values in the place of what stood there, these entries added, and every other byte as it was.
+ * Throws `InternalError` where the file cannot be read or holds no single text at a path: it was read before.
  */
-export function spliced(bytes: Uint8Array, splices: readonly Splice[]): Uint8Array {
+export function spliced(
+  bytes: Uint8Array,
+  splices: readonly Splice[],
+  additions: readonly Addition[] = [],
+): Uint8Array {
   const text = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
   const mark = text.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
   const body = text.slice(mark.length);
   const document = documentOf(body);
   const edits = splices.map((splice) => editFor(body, scalarAt(document, splice.path), splice));
-  return bytesOf(mark + withEdits(body, edits));
+  const added = additions
+    .filter(({ entries }) => entries.length > 0)
+    .map((addition) => entriesAdded(body, document, addition))
+    .map(({ at, text: put }): Edit => ({ from: at, to: at, text: put }));
+  return bytesOf(mark + withEdits(body, [...edits, ...added]));
 }
 
 const BYTE_ORDER_MARK = "\ufeff";

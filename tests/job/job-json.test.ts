@@ -47,13 +47,22 @@ function answered(text: string) {
 const json = jobJson(answered(FILE));
 
 test("has the keys of the format and nothing unsaid", () => {
-  expect(Object.keys(json)).toEqual(["baymark", "file", "fingerprint", "speakers", "cabling", "findings"]);
+  expect(Object.keys(json)).toEqual([
+    "baymark",
+    "file",
+    "fingerprint",
+    "speakers",
+    "areas",
+    "cabling",
+    "findings",
+  ]);
   expect(json).toMatchObject({ baymark: 1, file: "small.yaml" });
   expect(json.fingerprint).toMatch(/^[0-9a-f]{64}$/u);
   for (const speaker of json.speakers) {
     expect(Object.keys(speaker)).toEqual([
       "id",
       "channel",
+      "area",
       "model",
       "surface",
       "placed",
@@ -214,6 +223,7 @@ describe("a file that cannot be used", () => {
       baymark: 1,
       file: "none.yaml",
       fingerprint: null,
+      areas: [],
       cabling: null,
       speakers: [],
       findings: [

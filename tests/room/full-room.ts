@@ -58,6 +58,12 @@ models:
     flange: { width: 8 7/8", height: 13" }
     depth: 3 5/8"
     clamp_reach: 1/2"
+  round-5:
+    opening: { round: 6 1/4" }
+    flange: { round: 7 1/2" }
+    depth: 4 3/4"
+    clamp_reach: 9/16"
+    coverage: 90 deg
 
 seats:
   - { name: middle, at: { left: 6' 8", front: 9' }, ear: 42", reference: true }
@@ -72,6 +78,7 @@ speakers:
   - { id: SL, channel: M+090, model: wall-6, on: left, at: best, hold: { up: 48" }, aim: none }
   - { id: SR, channel: M-090, model: wall-6, on: right, at: { front: 10', up: 48" }, aim: { left: 5', front: 9', up: 40" } }
   - { id: TBL, channel: U+135, model: overhead-6, on: ceiling, at: { left: 4', back: 5' }, aim: { at: { left: 5', front: 9' }, up: 40" } }
+  - { id: H1, area: alcove, model: round-5, on: ceiling, at: { left: 10', back: 4' } }
 
 equipment: { at: { right: 0, back: 2' }, up: 24" }
 cable: { loss: 0.5 dB, loop: 3', spare: 5%, gauges: [16, 14, 12], rack_loop: 6', sizes: [2.5 mm2], wiring: single, temperature: 25 C, spools: [500'], avoid: [{ on: ceiling, corner: { left: 1', front: 2' }, opposite: { left: 3', front: 5' } }] }
@@ -82,6 +89,10 @@ labels:
   used: 5
   cable_diameter: 7 mm
 print: { paper: letter, languages: [en, es] }
+areas:
+  - { name: alcove, on: ceiling, model: round-5, corner: { left: 8', back: 6' }, opposite: { right: 0, back: 0 }, pattern: hexagon, spacing: double, ear: 44", prefix: H }
+  - { name: rest, on: ceiling, model: round-5, corners: [{ left: 0, front: 0 }, { right: 0, front: 0 }, { left: 0, back: 0 }], pattern: square, spacing: 6' 6", ear: 44", prefix: R }
+  - { name: whole, on: ceiling, model: round-5, ear: 44" }
 listening: { temperature: 68 F, target: 82 dB, headroom: 18 dB }
 `;
 

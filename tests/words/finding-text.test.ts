@@ -63,6 +63,7 @@ const MANY: Parts = {
     gauges: [24],
     avoid: [{ on: "left", corner: { front: "0", up: "1.5 m" }, opposite: { back: "0", up: "1.8 m" } }],
   },
+  areas: [{ name: "shop", on: "ceiling", model: "round", ear: "1.2 m" }],
   accept: [{ code: "opening-near-member", speaker: "FAR", why: "seen" }],
   speakers: [
     { id: "CUT", at: { left: "1 m", front: "700 mm" } },

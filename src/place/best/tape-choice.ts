@@ -45,16 +45,21 @@ const crosses = (a: TapeLine, b: TapeLine): boolean =>
  * nearest first; of equal ones in the order of the walls.
  */
 function freeTapes(room: Room, surface: Surface, near: SurfacePoint): readonly ChosenTape[] {
-  const edges = [...edgesOn(surface, "finish"), ...voidEdgesOn(surface, "finish")];
-  const reaches = ({ from, direction }: TapeLine): boolean =>
-    from === "floor" ||
-    exitThrough(edges, { from: near, direction: times(direction, -1) })?.edge.along === from;
+  const reaches = reachTest(surface);
   return hooksOf(room, surface)
     .map((name) => tapeLine(room, surface, name))
     .filter(({ direction }) => Math.hypot(direction.u, direction.v) > LEAST_CROSSING)
-    .map((line) => ({ line, readMm: tapeMm(line, near), isReached: reaches(line) }))
+    .map((line) => ({ line, readMm: tapeMm(line, near), isReached: reaches(line, near) }))
     .sort((a, b) => rank(a) - rank(b) || differenceMm(Math.abs(a.readMm), Math.abs(b.readMm)))
     .map(({ line }) => ({ line, heldMm: null }));
+}
+
+/** Whether a tape reaches a point of the surface without passing round a corner. */
+export function reachTest(surface: Surface): (line: TapeLine, point: SurfacePoint) => boolean {
+  const edges = [...edgesOn(surface, "finish"), ...voidEdgesOn(surface, "finish")];
+  return ({ from, direction }, point) =>
+    from === "floor" ||
+    exitThrough(edges, { from: point, direction: times(direction, -1) })?.edge.along === from;
 }
 
 /** A wall behind which the point lies cannot be taped from at all. */

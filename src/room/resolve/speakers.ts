@@ -33,7 +33,8 @@ function speakerOf(entry: SpeakerFile, place: SpeakerPlace, path: Path): Resolve
   });
   return andThen(parts, ({ position, target, via }) => ({
     id: entry.id,
-    channel: entry.channel,
+    channel: channelOf(entry),
+    area: entry.area ?? null,
     model,
     surface: entry.on,
     position,
@@ -46,6 +47,9 @@ function speakerOf(entry: SpeakerFile, place: SpeakerPlace, path: Path): Resolve
     path,
   }));
 }
+
+/** Reading made sure that there is one or the other. */
+const channelOf = ({ channel, area }: SpeakerFile): string => channel ?? area ?? "";
 
 /** The outline after quarter turns: a lying rectangle stands up. */
 function turned(shape: Shape, turnDeg: number): Shape {
@@ -80,8 +84,11 @@ function positionOf(entry: SpeakerFile, { shell, surfaces }: SpeakerPlace, path:
   return resolved({ kind: "best", hold: tapesOf(hold), mirror: entry.mirror ?? null });
 }
 
-function targetOf({ aim }: SpeakerFile, { shell, seats }: SpeakerPlace, path: Path): Resolved<Target> {
-  if (aim === undefined || typeof aim === "string") return resolved(seatTarget(aim ?? REFERENCE, seats));
+/** What fills an area is heard all over it and is turned toward nobody unless the file says so. */
+function targetOf({ aim, area }: SpeakerFile, { shell, seats }: SpeakerPlace, path: Path): Resolved<Target> {
+  if (aim === undefined || typeof aim === "string") {
+    return resolved(seatTarget(aim ?? (area === undefined ? REFERENCE : NO_AIM), seats));
+  }
   const where = { shell, path: [...path, "aim"] };
   const point = isNested(aim)
     ? fixAtHeight(aim.at, aim.up, { shell, path: [...where.path, "at"] })

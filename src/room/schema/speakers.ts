@@ -90,7 +90,8 @@ const speakerCable = block({
 export const speakerSchema = (texts: Texts) =>
   block({
     id: id("Printed on labels and used for names of files"),
-    channel,
+    channel: channel.optional(),
+    area: reference("Name under areas: it is one of those that fill it, and needs no channel").optional(),
     model: reference("Name under models"),
     on: reference("The surface that it is cut into"),
     at: z
@@ -102,7 +103,7 @@ export const speakerSchema = (texts: Texts) =>
     aim: aim.optional(),
     amplifier: texts.short("Amplifier channel").optional(),
     cable: speakerCable.describe("Its cable, where it is known").optional(),
-  }).describe("A loudspeaker");
+  }).meta({ description: "A loudspeaker", anyOf: [{ required: ["channel"] }, { required: ["area"] }] });
 
 export type SeatFile = z.output<ReturnType<typeof seatSchema>>;
 export type SpeakerFile = z.output<ReturnType<typeof speakerSchema>>;

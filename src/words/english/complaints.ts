@@ -30,6 +30,7 @@ const NAMES: Readonly<Record<NameOf, readonly [one: string, many: string]>> = {
   model: ["model", "models"],
   seat: ["seat", "seats and targets"],
   speaker: ["loudspeaker", "loudspeakers"],
+  area: ["area", "areas"],
   channel: ["channel", "channels"],
   layout: ["layout", "layouts"],
   paper: ["paper", "papers"],
@@ -193,7 +194,19 @@ const phrase: ComplaintPhrases = {
     `the labels lie ${length(byMm)} over each other; the pitch is from one label's edge to the next one's`,
   "taller-than-label": ({ byMm }) =>
     `the printed part is ${length(byMm)} taller than the label that it is a part of`,
+  "area-not-fillable": ({ area, because }) => `${quoted(area)} cannot be filled: ${NOT_FILLABLE[because]}`,
 };
+
+const NOT_FILLABLE = {
+  "not-a-ceiling": "`on` must name a ceiling",
+  "no-area": "its corners go round no area; list them in order round it",
+  "off-ceiling": "nothing of it lies on that ceiling; check its corners",
+  tilted: "this model is tilted, and only straight ones fill an area; take another, or mend `baffle_tilt`",
+  "no-coverage": "this model has no `coverage`; copy it from the maker's sheet",
+  "too-wide":
+    "this model's `coverage` is 180 deg or more and makes no circle; state the `spacing` as a length",
+  "ears-too-high": "the ears are not below that ceiling; check `ear` and the room's height",
+} as const;
 
 const BAD = {
   control: "a control character or line break that cannot be printed",

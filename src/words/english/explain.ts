@@ -178,6 +178,14 @@ export const explain: ExplainPages = {
     limit: "our own rule: sheets of such positions are stamped COMPUTED, NOT FROZEN.",
     fix: "look at what `baymark place` prints; then let `baymark place --write` put the positions into the file, before anything is marked.",
   },
+  "area-not-placed": {
+    meaning: "an area under `areas` has no loudspeakers in the file yet",
+    matters:
+      "none of its openings is on any sheet: whoever works from this packet leaves the whole area without sound.",
+    limit:
+      "our own rule: loudspeakers that fill an area stand under `speakers`, each with its `area`, before they are printed.",
+    fix: "look at what `baymark place` prints; then let `baymark place --write` put its loudspeakers into the file. To fill an area anew, take its loudspeakers out of the file first.",
+  },
   "cable-too-thin": {
     meaning: "the cable of a run has so much resistance that more than is allowed is lost in it",
     matters:

@@ -119,6 +119,8 @@ const phrase: Phrases = {
   },
   "engineered-member-bored": (hole) =>
     `${frame.surface(hole.member.surface)}: cable passes through ${member(hole.member)}, which is not bored but as its maker or an engineer says${cabling.alike(hole.members)}`,
+  "area-not-placed": (asked) =>
+    `${asked.area} is not filled yet, so none of its openings is printed: \`baymark place --write\` places its loudspeakers`,
   "accept-matches-nothing": (accept) =>
     accept.because === "not-a-warning"
       ? `\`accept: ${accept.accepted}\` changes nothing: only a warning can be accepted, and this is none`

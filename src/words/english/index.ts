@@ -1,3 +1,4 @@
+import { areas } from "./areas.js";
 import { cabling } from "./cabling.js";
 import { checks } from "./checks.js";
 import { commands } from "./commands.js";
@@ -35,6 +36,7 @@ export const english = {
   template,
   strips,
   schedules,
+  areas,
   cabling,
   checks,
   labels,

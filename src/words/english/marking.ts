@@ -36,6 +36,7 @@ const reason: Readonly<Record<Code, string>> = {
   "not-placed-yet": "no position yet",
   "pair-not-matched": "pair not matched",
   "computed-not-frozen": "computed, not frozen",
+  "area-not-placed": "area not filled yet",
   "cable-too-thin": "cable too thin",
   "cable-without-way": "no way for its cable",
   "bored-hole-too-large": "bored hole too large",

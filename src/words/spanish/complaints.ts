@@ -30,6 +30,7 @@ const NAMES: Readonly<Record<NameOf, readonly [none: string, many: string]>> = {
   model: ["ningún modelo", "los modelos son"],
   seat: ["ningún asiento", "los asientos y destinos son"],
   speaker: ["ninguna bocina", "las bocinas son"],
+  area: ["ninguna zona", "las zonas son"],
   channel: ["ningún canal", "los canales son"],
   layout: ["ninguna disposición", "las disposiciones son"],
   paper: ["ningún papel", "los papeles son"],
@@ -193,7 +194,20 @@ const phrase: ComplaintPhrases = {
     `las etiquetas quedan ${length(byMm)} una sobre otra; el paso va del borde de una al borde de la siguiente`,
   "taller-than-label": ({ byMm }) =>
     `la parte impresa es ${length(byMm)} más alta que la etiqueta de la que es parte`,
+  "area-not-fillable": ({ area, because }) => `${quoted(area)} no se puede llenar: ${NOT_FILLABLE[because]}`,
 };
+
+const NOT_FILLABLE = {
+  "not-a-ceiling": "`on` tiene que nombrar un techo",
+  "no-area": "sus esquinas no rodean nada; póngalas en orden alrededor",
+  "off-ceiling": "nada de ella queda en ese techo; revise sus esquinas",
+  tilted:
+    "este modelo va inclinado, y una zona se llena solo con bocinas rectas; use otro, o corrija `baffle_tilt`",
+  "no-coverage": "este modelo no tiene `coverage`; cópiela de la hoja del fabricante",
+  "too-wide":
+    "la `coverage` de este modelo es de 180 deg o más y no forma un círculo; dé `spacing` como medida",
+  "ears-too-high": "los oídos no quedan debajo de ese techo; revise `ear` y la altura del cuarto",
+} as const;
 
 const BAD = {
   control: "un carácter de control o salto de línea que no se puede imprimir",

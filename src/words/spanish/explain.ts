@@ -176,6 +176,14 @@ export const explain: typeof english = {
     limit: "regla nuestra: las hojas de esas posiciones llevan el sello CALCULADO, NO FIJO.",
     fix: "mire lo que muestra `baymark place`; luego `baymark place --write` escribe las posiciones en el archivo, antes de marcar nada.",
   },
+  "area-not-placed": {
+    meaning: "una zona de `areas` todavía no tiene bocinas en el archivo",
+    matters:
+      "ninguno de sus hoyos está en las hojas: quien trabaje con este paquete deja toda la zona sin sonido.",
+    limit:
+      "regla nuestra: las bocinas que llenan una zona están bajo `speakers`, cada una con su `area`, antes de imprimirse.",
+    fix: "mire lo que muestra `baymark place`; luego `baymark place --write` escribe sus bocinas en el archivo. Para llenar una zona de nuevo, quite primero sus bocinas del archivo.",
+  },
   "cable-too-thin": {
     meaning: "el cable de un tendido tiene tanta resistencia que en él se pierde más de lo permitido",
     matters:

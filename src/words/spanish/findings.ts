@@ -125,6 +125,8 @@ const phrase: Phrases = {
   },
   "engineered-member-bored": (hole) =>
     `${frame.surface(hole.member.surface)}: el cable pasa por ${member(hole.member)}, que no se perfora salvo como digan su fabricante o un ingeniero${cabling.alike(hole.members)}`,
+  "area-not-placed": (asked) =>
+    `${asked.area} todavía no está llena, así que no se imprime ninguno de sus hoyos: \`baymark place --write\` coloca sus bocinas`,
   "accept-matches-nothing": (accept) =>
     accept.because === "not-a-warning"
       ? `\`accept: ${accept.accepted}\` no cambia nada: solo se puede aceptar un aviso, y este no lo es`

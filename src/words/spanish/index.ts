@@ -1,4 +1,5 @@
 import type { english } from "../english/index.js";
+import { areas } from "./areas.js";
 import { cabling } from "./cabling.js";
 import { checks } from "./checks.js";
 import { commands } from "./commands.js";
@@ -36,6 +37,7 @@ export const spanish: typeof english = {
   template,
   strips,
   schedules,
+  areas,
   cabling,
   checks,
   labels,

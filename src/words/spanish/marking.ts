@@ -43,6 +43,7 @@ const reason: Readonly<Record<Code, string>> = {
   "not-placed-yet": "sin posición",
   "pair-not-matched": "el par no se corresponde",
   "computed-not-frozen": "calculado, no fijo",
+  "area-not-placed": "zona sin llenar",
   "cable-too-thin": "cable muy delgado",
   "cable-without-way": "sin camino para su cable",
   "bored-hole-too-large": "barreno muy grande",

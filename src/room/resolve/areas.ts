@@ -1,0 +1,125 @@
+import type { Problem } from "../../findings/complaint.js";
+import { InternalError } from "../../findings/internal-error.js";
+import { areaMm2, difference, intersection, type Region } from "../../geometry/clip.js";
+import { rectangle } from "../../geometry/convex.js";
+import { toWorld } from "../../geometry/frame.js";
+import { crossingSides, twiceAreaMm2 } from "../../geometry/ring.js";
+import type { Polygon } from "../../geometry/shape.js";
+import { coverageDiameterMm, type Overlap, spacingMm } from "../../standards/coverage-spacing.js";
+import type { CoveredArea, Model, Path } from "../room.js";
+import type { AreaFile } from "../schema/areas.js";
+import type { RoomFile } from "../schema.js";
+import { all, andThen, type Resolved, refused, resolved, together } from "./resolved.js";
+import type { Shell } from "./shell.js";
+import type { BareSurface } from "./surfaces.js";
+import { fixOn } from "./tapes.js";
+
+export interface AreaPlace {
+  readonly shell: Shell;
+  readonly surfaces: readonly BareSurface[];
+  readonly models: ReadonlyMap<string, Model>;
+}
+
+/** The areas that are filled evenly, or why one cannot be. */
+export function areasOf(file: RoomFile, place: AreaPlace): Resolved<readonly CoveredArea[]> {
+  const floorMm = file.floor?.build_up ?? 0;
+  return all(
+    (file.areas ?? []).map((entry, index) => areaOf(entry, place, { floorMm, path: ["areas", index] })),
+  );
+}
+
+interface At {
+  /** What is laid on the floor later raises the ears. */
+  readonly floorMm: number;
+  readonly path: Path;
+}
+
+type Because = Extract<Problem, { code: "area-not-fillable" }>["figures"]["because"];
+
+/** The usual spacing where the file says nothing. */
+const USUAL_OVERLAP: Overlap = "no-gap";
+
+function areaOf(entry: AreaFile, place: AreaPlace, { floorMm, path }: At): Resolved<CoveredArea> {
+  const surface = place.surfaces.find(({ name }) => name === entry.on);
+  const model = place.models.get(entry.model);
+  if (surface === undefined || model === undefined) throw new InternalError(`nothing for ${entry.name}`);
+  const refuse = (key: string, because: Because): Resolved<never> =>
+    refused({
+      code: "area-not-fillable",
+      path: key === "" ? path : [...path, key],
+      at: "value",
+      figures: { area: entry.name, because },
+    });
+  if (surface.kind !== "ceiling") return refuse("on", "not-a-ceiling");
+  if (model.baffleTiltDeg !== 0) return refuse("model", "tilted");
+  const { coverageDeg } = model;
+  if (coverageDeg === null) return refuse("model", "no-coverage");
+  const typed = entry.spacing ?? USUAL_OVERLAP;
+  if (typeof typed === "string" && coverageDeg >= HALF_TURN_DEG) return refuse("model", "too-wide");
+  const outline = outlineOf(entry, surface, { shell: place.shell, path });
+  if (!outline.ok) return outline;
+  if (!isOutline(outline.value)) return refuse("", "no-area");
+  const region = within(outline.value, surface);
+  if (areaMm2(region) < LEAST_AREA_MM2) return refuse("", "off-ceiling");
+  const earMm = floorMm + entry.ear;
+  const dropMm = lowestMm(region, surface) - earMm;
+  if (dropMm <= 0) return refuse("ear", "ears-too-high");
+  const pattern = entry.pattern ?? "square";
+  return resolved({
+    name: entry.name,
+    surface: surface.name,
+    model,
+    region,
+    pattern,
+    overlap: typeof typed === "string" ? typed : null,
+    spacingMm:
+      typeof typed === "string" ? spacingMm(pattern, typed, coverageDiameterMm(dropMm, coverageDeg)) : typed,
+    earMm,
+    dropMm,
+    prefix: entry.prefix ?? "S",
+    path,
+  });
+}
+
+/** What looks all round, or further, has no circle. */
+const HALF_TURN_DEG = 180;
+/** Less of a ceiling is none: what rounding leaves. */
+const LEAST_AREA_MM2 = 100;
+
+interface Where {
+  readonly shell: Shell;
+  readonly path: Path;
+}
+
+function outlineOf(entry: AreaFile, surface: BareSurface, { shell, path }: Where): Resolved<Polygon> {
+  const fixed = (typed: Readonly<Record<string, number>>, key: readonly (string | number)[]) =>
+    andThen(fixOn(typed, surface, { shell, path: [...path, ...key] }), ({ centre }) => centre);
+  if ("corners" in entry) return all(entry.corners.map((corner, index) => fixed(corner, ["corners", index])));
+  if (!("corner" in entry)) return resolved(surface.finished);
+  const corners = together({
+    corner: fixed(entry.corner, ["corner"]),
+    opposite: fixed(entry.opposite, ["opposite"]),
+  });
+  return andThen(corners, ({ corner: a, opposite: b }) =>
+    rectangle(
+      { u: Math.min(a.u, b.u), v: Math.min(a.v, b.v) },
+      { u: Math.max(a.u, b.u), v: Math.max(a.v, b.v) },
+    ),
+  );
+}
+
+const isOutline = (outline: Polygon): boolean =>
+  Math.abs(twiceAreaMm2(outline)) > 2 * LEAST_AREA_MM2 && crossingSides(outline) === null;
+
+function within(outline: Polygon, { finished, voids }: BareSurface): Region {
+  const inside = intersection([outline], [finished]);
+  return voids.length === 0
+    ? inside
+    : difference(
+        inside,
+        voids.map((each) => each.finished),
+      );
+}
+
+const lowestMm = (region: Region, { frame, boardMm }: BareSurface): number =>
+  Math.min(...region.flat().map((corner) => toWorld(frame, corner, boardMm).z));
