@@ -7,7 +7,7 @@ import type { Mounted } from "../../listen/mounted.js";
 import type { CoveredArea, Room, Tape } from "../../room/room.js";
 import { MOST_SPEAKERS } from "../../room/schema/limits.js";
 import { slipOfId } from "../../room/schema/texts.js";
-import { type Lattice, latticesOver, pointsOf } from "./pattern.js";
+import { type Lattice, latticesOver, pointsIn, pointsOf } from "./pattern.js";
 import { type Nowhere, type Settled, type Settling, settle } from "./settle.js";
 import { type Site, siteOf } from "./site.js";
 
@@ -63,15 +63,13 @@ function fill(
   const extent = extentOf(area.region);
   const lattices = latticesOver(extent, area);
   const most = MOST_SPEAKERS - room.speakers.length - added.length;
-  const [first] = lattices;
-  const count = first === undefined ? 0 : first.rows * first.perRow;
-  if (count > MOST_POINTS) return { kind: "too-many", area, count, most };
+  const count = Math.max(...lattices.map((lattice) => countIn(area, lattice)));
+  if (count > most) return { kind: "too-many", area, count, most };
   const site = siteOf(room, area, standing);
   if (site.surface.framing.kind === "unknown") return { kind: "unfilled", area, because: "framing-unknown" };
   const best = mostEven(site, lattices);
   if (best === null) return { kind: "unfilled", area, because: "nothing-clear" };
   const { settled, nowhere } = best.settling;
-  if (settled.length > most) return { kind: "too-many", area, count: settled.length, most };
   const places = numbered(site, settled, idsIn(room, added));
   return {
     kind: "filled",
@@ -89,6 +87,12 @@ function fill(
 
 /** Points that patterns are compared by. Our own choice: enough to tell them apart. */
 const EARS_TO_COMPARE = 600;
+
+/** How many of a pattern's points lie in the area, or how many there are where that is far too many to look at. */
+function countIn({ region }: CoveredArea, lattice: Lattice): number {
+  if (pointsIn(lattice) > MOST_POINTS) return pointsIn(lattice);
+  return pointsOf(lattice, extentOf(region), surfacePoint(0, 0)).filter(holdsTest(region)).length;
+}
 
 interface Tried {
   readonly lattice: Lattice;

@@ -27,14 +27,22 @@ interface Wanted {
   readonly spacingMm: number;
 }
 
-/** The lattices of a pattern that fit an extent: a hexagon's rows may run either way and begin at either side. */
+/**
+ * The lattices of a pattern that fit an extent with the fewest points: a hexagon's rows may run either way and begin at
+ * either side. More points would be more even, but the spacing says how many are wanted.
+ */
 export function latticesOver(extent: Extent, wanted: Wanted): readonly Lattice[] {
   if (wanted.pattern === "square") return [latticeOver(extent, wanted, { along: "u", aside: 0 })];
-  return (["u", "v"] as const).flatMap((along) => {
-    const lattice = latticeOver(extent, wanted, { along, aside: 1 });
-    return lattice.rows === 1 ? [{ ...lattice, aside: 0 }] : [lattice, { ...lattice, aside: -1 }];
-  });
+  const eitherWay = (["u", "v"] as const).map((along) => latticeOver(extent, wanted, { along, aside: 1 }));
+  const fewest = Math.min(...eitherWay.map(pointsIn));
+  return eitherWay
+    .filter((lattice) => pointsIn(lattice) === fewest)
+    .flatMap((lattice) =>
+      lattice.rows === 1 ? [{ ...lattice, aside: 0 }] : [lattice, { ...lattice, aside: -1 }],
+    );
 }
+
+export const pointsIn = ({ rows, perRow }: Lattice): number => rows * perRow;
 
 function latticeOver(
   { least, most }: Extent,
