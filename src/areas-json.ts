@@ -1,5 +1,5 @@
-import type { Spread } from "./listen/level-together.js";
 import type { Coverage } from "./listen/covered.js";
+import type { Spread } from "./listen/level-together.js";
 import { bayOf } from "./place/bay.js";
 import type { CoverPlace, Filling } from "./place/cover/fill.js";
 import { nearestGap } from "./place/gaps.js";

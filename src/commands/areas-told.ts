@@ -1,6 +1,6 @@
 import type { Job } from "../job.js";
-import type { Spread } from "../listen/level-together.js";
 import { type Coverage, driveOver } from "../listen/covered.js";
+import type { Spread } from "../listen/level-together.js";
 import type { Drive } from "../listen/power.js";
 import { bayOf } from "../place/bay.js";
 import type { CoverPlace, Filling } from "../place/cover/fill.js";

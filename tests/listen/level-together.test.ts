@@ -1,9 +1,9 @@
 import { atan, exp, log10, pi, std, sum } from "mathjs";
 import { describe, expect, test } from "vitest";
 import { vector } from "../../src/geometry/vector.js";
-import { levelAtDb, type Source, sourceOf, spreadOver, sumDb } from "../../src/listen/level-together.js";
 import { coverageOf, earsOver } from "../../src/listen/covered.js";
 import { levelDb } from "../../src/listen/level.js";
+import { levelAtDb, type Source, sourceOf, spreadOver, sumDb } from "../../src/listen/level-together.js";
 import { mountedIn } from "../../src/listen/mounted.js";
 import { type Parts, room } from "../rooms/build.js";
 

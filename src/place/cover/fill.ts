@@ -1,8 +1,8 @@
 import { extentOf, holdsTest } from "../../geometry/region.js";
 import { plus, surfacePoint } from "../../geometry/surface-point.js";
 import type { SurfacePoint, Vector } from "../../geometry/vector.js";
-import { type Spread, sourceOf, spreadOver } from "../../listen/level-together.js";
 import { earsOver, spreadIn } from "../../listen/covered.js";
+import { type Spread, sourceOf, spreadOver } from "../../listen/level-together.js";
 import type { Mounted } from "../../listen/mounted.js";
 import type { CoveredArea, Room, Tape } from "../../room/room.js";
 import { MOST_SPEAKERS } from "../../room/schema/limits.js";
