@@ -1,3 +1,4 @@
+import type { Assumed } from "./cable/assumed.js";
 import type { Hole, Verdict } from "./cable/boring.js";
 import type { Cabling } from "./cable/cabling.js";
 import type { Size } from "./cable/gauge.js";
@@ -20,7 +21,8 @@ export interface CableJson extends SizeJson {
   readonly bored: number | null;
   readonly conductors: number;
   readonly wiring: Wiring;
-  readonly given: { readonly length: boolean; readonly size: boolean };
+  /** Whose figures they are; what is not given is computed, and the number of conductors assumed. */
+  readonly given: { readonly length: boolean; readonly size: boolean; readonly conductors: boolean };
   /** Along the framing, without loops or spare. */
   readonly route: number;
   /** Out and back, ohm; its share of the load; the damping factor that it leaves. */
@@ -50,7 +52,20 @@ interface MemberJson {
   readonly number: number;
 }
 
+/** What the room file leaves open and a figure rests on: `what` it is and what was taken, lengths in mm. */
+interface AssumedJson {
+  readonly what: Assumed["what"];
+  readonly [figure: string]: unknown;
+}
+
 export interface CablingJson {
+  /** Left at the loudspeaker and at the equipment, and what is added to all, in per cent. */
+  readonly ends: { readonly loop: number; readonly rack_loop: number; readonly spare: number };
+  /** Outside, of cable of two and of four conductors; the bits go by it. */
+  readonly diameter: { readonly two: number; readonly four: number; readonly given: boolean };
+  /** Most that a run may lose, dB. */
+  readonly loss_limit: number;
+  readonly assumed: readonly AssumedJson[];
   readonly unreached: readonly string[];
   readonly holes: readonly HoleJson[];
   readonly spools: readonly (SizeJson & {
@@ -97,7 +112,11 @@ function runJson({ loss, size, from, ...run }: CableRun): CableJson {
     bored: run.bored,
     conductors: run.conductors,
     wiring: run.wiring,
-    given: { length: from.length === "given", size: from.size === "given" },
+    given: {
+      length: from.length === "given",
+      size: from.size === "given",
+      conductors: from.conductors === "given",
+    },
     route: run.routeMm,
     resistance: loss?.loopOhm ?? null,
     share: loss?.shareOfLoad ?? null,
@@ -119,9 +138,21 @@ const legJson = ({ field, toward, lengthMm, way, crossed }: Leg): LegJson => ({
   crossed: crossed.map(({ kind, number }) => ({ kind, number })),
 });
 
-export function cablingJson({ unreached, holes, plan }: Cabling): CablingJson {
+export function cablingJson({
+  unreached,
+  holes,
+  plan,
+  ends,
+  cableMm,
+  assumed,
+  limitDb,
+}: Cabling): CablingJson {
   const kind = ({ size, conductors }: CableKind) => ({ ...sizeJson(size), conductors });
   return {
+    ends: { loop: ends.loopMm, rack_loop: ends.rackMm, spare: ends.sparePercent },
+    diameter: { two: cableMm.two, four: cableMm.four, given: cableMm.basis === "given" },
+    loss_limit: limitDb,
+    assumed: assumed.map(assumedJson),
     unreached: unreached.map(({ id }) => id),
     holes: holes.map(holeJson),
     spools: plan.spools.map((spool) => ({
@@ -140,6 +171,11 @@ export function cablingJson({ unreached, holes, plan }: Cabling): CablingJson {
     too_long: plan.tooLong.map(({ speaker }) => speaker),
     exact: plan.exact,
   };
+}
+
+function assumedJson({ what, ...figures }: Assumed): AssumedJson {
+  const keys = Object.entries(figures).map(([key, value]) => [key.replace(/(?:Mm|Db)$/u, ""), value]);
+  return { what, ...Object.fromEntries(keys) };
 }
 
 const holeJson = ({ surface, member, at, speakers, diameterMm, verdict }: Hole): HoleJson => ({

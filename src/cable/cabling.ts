@@ -3,9 +3,11 @@ import { length, subtract, type Vector } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import { type Room, type Speaker, type SurfaceSpot, surfaceNamed } from "../room/room.js";
 import { USUAL_DIAMETER_MM, USUAL_SPOOL_MM } from "../standards/cable-practice.js";
+import { type Assumed, assumedFor } from "./assumed.js";
 import { type Hole, holesOf } from "./boring.js";
 import { type Box, boxOfArea, boxOfShape, isIn } from "./box.js";
 import { type Field, fieldOf } from "./field.js";
+import { USUAL_LIMIT_DB } from "./gauge.js";
 import type { Boring, Spot } from "./network.js";
 import { type Route, routeThrough } from "./route.js";
 import { type CableRun, type Ends, endsOf, runOf } from "./run.js";
@@ -21,6 +23,10 @@ export interface Cabling {
   readonly plan: PullPlan;
   /** What is added to the ways. */
   readonly ends: Ends;
+  /** Most that a run may lose. */
+  readonly limitDb: number;
+  /** What the room file leaves open and these figures rest on. */
+  readonly assumed: readonly Assumed[];
   readonly cableMm: { readonly two: number; readonly four: number; readonly basis: "given" | "usual" };
 }
 
@@ -33,6 +39,7 @@ export function cablingOf(room: Room, all: readonly Mounted[]): Cabling | null {
     route === null ? [] : [runOf(room, mounted.speaker, route)],
   );
   const cableMm = diametersOf(room);
+  const ends = endsOf(room);
   return {
     runs,
     unreached: routed.flatMap(({ mounted, route }) => (route === null ? [mounted.speaker] : [])),
@@ -45,7 +52,9 @@ export function cablingOf(room: Room, all: readonly Mounted[]): Cabling | null {
     ).map((hole) => onItsSurface(hole, ways)),
     plan: pullPlanOf(runs, room.cable.spoolsMm.length > 0 ? room.cable.spoolsMm : [USUAL_SPOOL_MM]),
     cableMm,
-    ends: endsOf(room),
+    ends,
+    limitDb: room.cable.lossDb ?? USUAL_LIMIT_DB,
+    assumed: assumedFor(room, { runs, ends, cableMm }),
   };
 }
 

@@ -38,8 +38,12 @@ export interface CableRun {
   /** With `size`; null where size or impedance is not known. */
   readonly loss: Loss | null;
   readonly limitDb: number;
-  /** Whose figures length and size are. */
-  readonly from: { readonly length: "computed" | "given"; readonly size: "computed" | "given" };
+  /** Whose figures length, size and the number of conductors are. */
+  readonly from: {
+    readonly length: "computed" | "given";
+    readonly size: "computed" | "given";
+    readonly conductors: "assumed" | "given";
+  };
 }
 
 /** The cable of a loudspeaker by its route. */
@@ -63,12 +67,16 @@ export function runOf(room: Room, speaker: Speaker, { legs, lengthMm: routeMm }:
     from: {
       length: speaker.cable.lengthMm === null ? "computed" : "given",
       size: given === null ? "computed" : "given",
+      conductors: isWiringGiven(room, speaker) ? "given" : "assumed",
     },
   };
 }
 
 const wiringOf = ({ cable }: Room, speaker: Speaker): Wiring =>
   speaker.cable.wiring ?? cable.wiring ?? "single";
+
+const isWiringGiven = ({ cable }: Room, speaker: Speaker): boolean =>
+  speaker.cable.conductors !== null || (speaker.cable.wiring ?? cable.wiring) !== null;
 
 /** What a run of that length is chosen by; null where the load's impedance is not known. */
 export function wantedOf(room: Room, speaker: Speaker, lengthMm: number): Wanted | null {

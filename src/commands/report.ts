@@ -1,4 +1,5 @@
 import type { Job, Opening } from "../job.js";
+import { writtenAssumptions } from "../sheets/cable-of.js";
 import { type Measure, measureIn } from "../words/measure.js";
 import type { Words } from "../words/words.js";
 import { type AnswerForm, answerEach, tellFindings } from "./answer.js";
@@ -124,6 +125,7 @@ function cableTold(terminal: Terminal, words: Words, job: Job): readonly string[
     heading.bored,
   ];
   const { runs } = job.cabling;
+  const assumed = writtenAssumptions({ job, words });
   const rows = runs.map((run) => runCells(words, job, run));
   const [first = "", ...lines] = columns(terminal, headings, rows);
   return [
@@ -131,6 +133,7 @@ function cableTold(terminal: Terminal, words: Words, job: Job): readonly string[
     first,
     ...lines.flatMap((line, index) => [line, ...waysOf(words, job, runs[index])]),
     ...planLines(words, job, job.cabling),
+    ...(assumed.length === 0 ? [] : [words.cabling.assumed(assumed)]),
     "",
   ];
 }

@@ -1,10 +1,13 @@
+import type { Assumed } from "../cable/assumed.js";
+import type { Size } from "../cable/gauge.js";
 import type { Leg } from "../cable/route.js";
 import type { CableRun } from "../cable/run.js";
 import type { Speaker, UnitSystem } from "../room/room.js";
 import { MM_PER_INCH } from "../units/definitions.js";
 import { feetInches, millimetres } from "../units/format.js";
-import type { WrittenLeg } from "../words/way.js";
+import type { WrittenAssumption, WrittenLeg } from "../words/way.js";
 import type { Order } from "./sheet.js";
+import { unbroken } from "./unbroken.js";
 
 /** The run of a loudspeaker; null where none was computed. */
 export const runFor = ({ job }: Pick<Order, "job">, { id }: Speaker): CableRun | null =>
@@ -19,6 +22,49 @@ export function cutFigure({ job }: Pick<Order, "job">, mm: number): string {
   const stepMm = CUT_STEP_MM[units];
   const cutMm = Math.ceil(mm / stepMm - 1e-9) * stepMm;
   return units === "imperial" ? feetInches(cutMm).plain : millimetres(cutMm).plain;
+}
+
+/** What was assumed, as the words of it take it; no figure breaks over lines. */
+export function writtenAssumptions(order: Pick<Order, "job" | "words">): WrittenAssumption[] {
+  const { job, words } = order;
+  return (job.cabling?.assumed ?? []).map((assumed) => ({
+    what: assumed.what,
+    figure: figureOf(assumed, { order, name: (size) => words.cabling.size(size) }),
+  }));
+}
+
+/** Outside diameters by the number of conductors: `8 mm (2), 10 mm (4)`. */
+export const diametersText = ({ cableMm }: { cableMm: { two: number; four: number } }): string =>
+  [
+    [cableMm.two, 2],
+    [cableMm.four, 4],
+  ]
+    .map(([mm = 0, conductors]) => unbroken(`${millimetres(mm).plain} (${conductors})`))
+    .join(", ");
+
+function figureOf(
+  assumed: Assumed,
+  { order, name }: { order: Pick<Order, "job">; name: (size: Size) => string },
+): string {
+  switch (assumed.what) {
+    case "diameter":
+      return diametersText({ cableMm: { two: assumed.twoMm, four: assumed.fourMm } });
+    case "loop":
+    case "rack-loop":
+    case "spools":
+      return unbroken(cutFigure(order, assumed.lengthMm));
+    case "spare":
+      return unbroken(`${assumed.percent} %`);
+    case "gauges":
+      return assumed.gauges.map((gauge) => unbroken(name({ kind: "gauge", gauge }))).join(", ");
+    case "loss-limit":
+      return unbroken(`${assumed.limitDb.toFixed(2)} dB (${100 * assumed.share} %)`);
+    case "temperature":
+      return unbroken(`${assumed.celsius} °C`);
+    case "one-pair":
+    case "nominal-impedance":
+      return assumed.speakers.join(", ");
+  }
 }
 
 /** A leg as the words of a way take it; `length` writes a length. */

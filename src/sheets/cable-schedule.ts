@@ -5,7 +5,7 @@ import type { Spool } from "../cable/spools.js";
 import type { Cell, CellLine, Table } from "../drawing/table.js";
 import { textBlock } from "../drawing/text-block.js";
 import type { Speaker } from "../room/room.js";
-import { cutFigure, runFor, writtenLeg } from "./cable-of.js";
+import { cutFigure, diametersText, runFor, writtenAssumptions, writtenLeg } from "./cable-of.js";
 import { cautionLines } from "./cautions.js";
 import { figuresOf } from "./figures.js";
 import { headed, type Part, rowsOf, whole } from "./flow.js";
@@ -23,6 +23,7 @@ export function cableSchedule(order: Order): Sheet[] {
   const { cabling } = order.job;
   const pages = readingPages(order, schedule, [
     saying(cabling === null ? schedule.noEquipment : lengthsSaid(order), "bold"),
+    ...assumedSaid(order),
     whole((place) => cautionLines(order, ["look", "structure", "engineered", "power"], place)),
     rowsOf(runsTable(order)),
     ...(cabling === null ? [] : [...planParts(order, cabling), ...holeParts(order, cabling)]),
@@ -42,6 +43,11 @@ function lengthsSaid(order: Order): string {
     cutFigure(order, rackMm),
     `${sparePercent} %`,
   );
+}
+
+function assumedSaid(order: Order): Part[] {
+  const assumed = writtenAssumptions(order);
+  return assumed.length === 0 ? [] : [saying(order.words.cabling.assumed(assumed))];
 }
 
 function runsTable(order: Order): Table {
@@ -76,8 +82,16 @@ function rowOf(order: Order, speaker: Speaker): Cell[] {
     speaker.amplifierChannel === null ? { kind: "write" } : lines(middle(speaker.amplifierChannel)),
     size === null || conductors === null
       ? { kind: "write" }
-      : lines(middle(unbroken(words.cabling.cable(size, conductors)))),
-    length === null ? { kind: "write" } : lines(main(unbroken(cutFigure(order, length)))),
+      : lines(
+          middle(unbroken(words.cabling.cable(size, conductors))),
+          ...(sizeGiven(speaker) === null ? [] : [small(report.given)]),
+        ),
+    length === null
+      ? { kind: "write" }
+      : lines(
+          main(unbroken(cutFigure(order, length))),
+          ...(speaker.cable.lengthMm === null ? [] : [small(report.given)]),
+        ),
     run?.loss === undefined || run.loss === null
       ? ""
       : lines(
@@ -153,7 +167,10 @@ function groupsOf(holes: readonly Hole[]): readonly HoleGroup[] {
   });
 }
 
-function holeParts(order: Order, { holes }: Cabling): Part[] {
+const isAssumed = (cabling: Cabling | null): boolean => cabling?.cableMm.basis === "usual";
+
+function holeParts(order: Order, cabling: Cabling): Part[] {
+  const { holes } = cabling;
   if (holes.length === 0) return [];
   const { boring } = order.words.cabling.schedule;
   const table: Table = {
@@ -169,6 +186,7 @@ function holeParts(order: Order, { holes }: Cabling): Part[] {
   };
   return [
     headed((place) => textBlock(boring.title, { ...place, capMm: MIDDLE_MM, face: "bold" }), rowsOf(table)),
+    ...(isAssumed(cabling) ? [saying(boring.assumed(diametersText(cabling)), "bold")] : []),
     saying(boring.source),
   ];
 }
@@ -188,7 +206,7 @@ function holeRow(order: Order, { first, holes }: HoleGroup): Cell[] {
   return [
     verdict.kind === "allowed" ? { kind: "tick" } : "",
     boring.ofMembers(surface, member.kind, numbers),
-    lines(middle(written(diameterMm))),
+    lines(middle(`${written(diameterMm)}${isAssumed(order.job.cabling) ? " *" : ""}`)),
     speakers.join(", "),
     lines(verdict.kind === "allowed" ? small(said) : { ...small(said), face: "bold" }, ...steel, ...tie),
   ];

@@ -1,6 +1,6 @@
 import { stringify } from "csv-stringify/sync";
 import type { Leg } from "../cable/route.js";
-import { sizeGiven } from "../cable/run.js";
+import { type CableRun, sizeGiven } from "../cable/run.js";
 import type { Shape } from "../geometry/shape.js";
 import type { Opening } from "../job.js";
 import type { Speaker, Tape } from "../room/room.js";
@@ -201,6 +201,8 @@ const cable: Columns = ({ order, speaker }) => {
     area_mm2: size?.kind === "area" ? size.areaMm2 : null,
     size_from: size === null ? null : sizeGiven(speaker) === null ? "computed" : "given",
     conductors: given.conductors ?? run?.conductors ?? null,
+    conductors_from: given.conductors === null ? (run?.from.conductors ?? null) : "given",
+    ...diameterOf(order, run),
     ...length("length", given.lengthMm),
     loss_db: run?.loss?.lossDb ?? null,
     damping: run?.loss?.damping ?? null,
@@ -210,6 +212,16 @@ const cable: Columns = ({ order, speaker }) => {
     way: run === null ? null : run.legs.map(legText).join("; "),
   };
 };
+
+/** Of the whole cable: what the bits were chosen by. */
+function diameterOf({ job }: Order, run: CableRun | null): Row {
+  const cableMm = job.cabling?.cableMm;
+  if (run === null || cableMm === undefined) return { cable_diameter_mm: null, cable_diameter_from: null };
+  return {
+    cable_diameter_mm: run.conductors > 2 ? cableMm.four : cableMm.two,
+    cable_diameter_from: cableMm.basis === "given" ? "given" : "assumed",
+  };
+}
 
 const legText = ({ field, toward, lengthMm }: Leg): string =>
   `${field.surface.name} toward ${toward} ${Math.round(lengthMm)} mm`;

@@ -126,6 +126,7 @@ function notesOf(order: Order, labelling: Labelling): Note[] {
     stressed(test.hold),
     said(test.moved),
     geometry,
+    ...(order.job.room.labels === null ? [stressed(test.assumed)] : []),
     said(test.count(runs, runs * 2, labelling.pages.length)),
     said(test.start((stock.used % labelsPerSheet(stock)) + 1)),
     ...leftOff(order, labelling.amount),

@@ -72,8 +72,19 @@ function lengthOf(order: Order, speaker: Speaker): string | null {
   return run === null ? null : order.words.labels.computed(unbroken(cutFigure(order, run.lengthMm)));
 }
 
-/** Gauge and conductors as the trade writes them, "AWG 14-2" or "2 x 2.5 mm²", with a line for what is not known. */
+/**
+ * Gauge and conductors as the trade writes them, "AWG 14-2" or "2 x 2.5 mm²", with a line for what is not known; what
+ * was computed or assumed says so.
+ */
 function gaugeOf(order: Order, speaker: Speaker): Phrase {
+  const written = sizeWritten(order, speaker);
+  const run = runFor(order, speaker);
+  const isOurs = run !== null && (run.from.size === "computed" || run.from.conductors === "assumed");
+  if (!isOurs || run.size === null) return written;
+  return written.map((piece) => ({ ...piece, words: order.words.labels.computed(unbroken(piece.words)) }));
+}
+
+function sizeWritten(order: Order, speaker: Speaker): Phrase {
   const { gauge } = order.words.labels;
   const run = runFor(order, speaker);
   const size = run?.size ?? sizeGiven(speaker);

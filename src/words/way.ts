@@ -15,3 +15,19 @@ export interface WrittenLeg {
   /** Through framing that nobody has measured. */
   readonly unmeasured: boolean;
 }
+
+/** What a room file leaves open about cable and what was taken for it, already written. */
+export interface WrittenAssumption {
+  readonly what:
+    | "diameter"
+    | "loop"
+    | "rack-loop"
+    | "spare"
+    | "gauges"
+    | "loss-limit"
+    | "temperature"
+    | "one-pair"
+    | "nominal-impedance"
+    | "spools";
+  readonly figure: string;
+}

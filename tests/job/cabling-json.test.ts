@@ -118,3 +118,49 @@ describe("findings", () => {
     expect(messages.join("\n")).toMatch(/it may have none.*another way that bores none of them/u);
   });
 });
+
+describe("what the room file leaves open", () => {
+  const assumed = (said: Parts) => json(said).cabling?.assumed;
+
+  test("is told with what was taken for it: common practice, and the standards' 20 °C", () => {
+    const bare = { ...WIRED, cable: null, models: { round: { impedance: "8 ohm" } } };
+    expect(assumed(bare)).toEqual([
+      { what: "diameter", two: 8, four: 10 },
+      { what: "loop", length: expect.closeTo(914.4, 6) },
+      { what: "rack-loop", length: expect.closeTo(1828.8, 6) },
+      { what: "spare", percent: 5 },
+      { what: "gauges", gauges: [16, 14, 12] },
+      { what: "loss-limit", limit: expect.closeTo(20 * Math.log10(1.05), 9), share: 0.05 },
+      { what: "temperature", celsius: 20 },
+      { what: "one-pair", speakers: ["S"] },
+      { what: "nominal-impedance", speakers: ["S"] },
+      { what: "spools", length: expect.closeTo(152_400, 6) },
+    ]);
+    expect(json(bare).cabling).toMatchObject({
+      ends: { loop: expect.closeTo(914.4, 6), rack_loop: expect.closeTo(1828.8, 6), spare: 5 },
+      diameter: { two: 8, four: 10, given: false },
+      loss_limit: expect.closeTo(20 * Math.log10(1.05), 9),
+    });
+    expect(json(bare).speakers[0]?.cable?.given).toEqual({ length: false, size: false, conductors: false });
+  });
+
+  test("is nothing where the file says it all", () => {
+    const whole = {
+      ...WIRED,
+      cable: { ...(WIRED.cable as Parts), wiring: "single", temperature: "20 C", spools: ["100 m"] },
+      labels: { stock: "A4-24", cable_diameter: "7 mm" },
+    };
+    expect(assumed(whole)).toEqual([]);
+    expect(json(whole).cabling?.diameter).toEqual({ two: 7, four: 7, given: true });
+  });
+
+  test("and nothing that no figure rests on", () => {
+    const given = {
+      id: "S",
+      at: { left: "1 m", front: "5300 mm" },
+      cable: { gauge: 14, length: "9 m", conductors: 2 },
+    };
+    const kinds = assumed({ ...WIRED, cable: null, models: {}, speakers: [given] })?.map(({ what }) => what);
+    expect(kinds).toEqual(["diameter", "spools"]);
+  });
+});

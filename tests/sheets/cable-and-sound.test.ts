@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { cablePlan } from "../../src/sheets/cable-plan.js";
 import { cableSchedule } from "../../src/sheets/cable-schedule.js";
 import { checkLists } from "../../src/sheets/check-lists.js";
+import { cablesCsv } from "../../src/sheets/csv.js";
 import { frameArea } from "../../src/sheets/frame.js";
 import { grilleSchedule } from "../../src/sheets/grille-schedule.js";
 import { listeningReport } from "../../src/sheets/listening-report.js";
@@ -93,6 +94,25 @@ describe("the cable schedule", () => {
     expect(words.join(" ")).toContain("write in what is pulled");
     expect(words).not.toContain("Holes to bore");
     expect(words.join(" ")).not.toContain("top plates");
+  });
+
+  it("marks what was assumed: the bits, and in words all that the file leaves open", () => {
+    const words = said(cableSchedule(order()));
+    expect(words.join(" ")).toMatch(
+      /ASSUMED, as the room file does not say: cable 8 mm \(2\), 10 mm \(4\) across/u,
+    );
+    expect(words.join(" ")).toContain("* For cable of ASSUMED diameter: 8 mm (2), 10 mm (4)");
+    expect(words.some((each) => /^[≈\d./ ]+ mm \*$/u.test(each))).toBe(true);
+    const measured = said(cableSchedule(order({ labels: { stock: "A4-24", cable_diameter: "7 mm" } })));
+    expect(measured.join(" ")).not.toMatch(/cable 8 mm|ASSUMED diameter/u);
+    expect(measured.some((each) => each.endsWith("mm *"))).toBe(false);
+    const [head = "", row = ""] = cablesCsv(order()).split("\r\n");
+    const cell = (name: string) => row.split(",")[head.split(",").indexOf(name)];
+    expect([cell("cable_diameter_mm"), cell("cable_diameter_from"), cell("conductors_from")]).toEqual([
+      "8",
+      "assumed",
+      "assumed",
+    ]);
   });
 
   it("forbids holes past the code, and asks for nail plates where the edge is near", () => {

@@ -98,9 +98,9 @@ describe("cable labels", () => {
     if (page === undefined) throw new Error("no labels");
     // 2099 + 1 up the bay and back to the lane, as in tests/cable, and two loops: 7271 mm, cut to the centimetre.
     expect(wordsOn(page).filter((each) => /^(AWG|LENGTH)/u.test(each))).toEqual([
-      "AWG 16-2",
+      "AWG\u00a016-2 (calc.)",
       "LENGTH 7280\u00a0mm (calc.)",
-      "AWG 16-2",
+      "AWG\u00a016-2 (calc.)",
       "LENGTH 7280\u00a0mm (calc.)",
     ]);
   });

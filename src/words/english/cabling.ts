@@ -1,6 +1,6 @@
 import type { MemberName } from "../../findings/finding.js";
 import type { ConductorSize } from "../../standards/wire.js";
-import type { WrittenLeg } from "../way.js";
+import type { WrittenAssumption, WrittenLeg } from "../way.js";
 import { frame } from "./frame.js";
 
 /** Words about cable: findings, the report, the cable schedule and the cable plan. */
@@ -68,10 +68,12 @@ export const cabling = {
       allowed: (most: string) => `at most ${most}`,
       tooLarge: (most: string) => `TOO LARGE: at most ${most}. Do not bore, see the findings`,
       byMaker: "DO NOT BORE but as its maker says",
+      assumed: (diameters: string) =>
+        `* For cable of ASSUMED diameter: ${diameters}. Measure the cable before you bore.`,
       nailPlate: "NAIL PLATES both sides (edge nearer than 1 1/4 in)",
       tie: "Steel TIE across the plate",
       source:
-        "Joists IRC R502.8.1 and R802.7.1, studs R602.6, plates R602.6.1, nail plates NEC 300.4: editions to 2021. Your local code rules. 2 in between holes. Never in the same hole as mains cable.",
+        "Joists IRC R502.8.1 and R802.7.1, studs R602.6, plates R602.6.1, nail plates NEC 300.4: editions to 2021. Studs count as bearing unless the room file says not. Your local code rules. 2 in between holes. Never in the same hole as mains cable.",
     },
   },
   plan: {
@@ -81,6 +83,9 @@ export const cabling = {
     rack: "RACK",
     inWall: "In walls cable runs up and down at the spots marked with a dot.",
   },
+  /** What the room file leaves open, with what was taken for it. */
+  assumed: (list: readonly WrittenAssumption[]) =>
+    `ASSUMED, as the room file does not say: ${list.map(assumptionSaid).join("; ")}.`,
   /** The way from the equipment, leg by leg. */
   way: (legs: readonly WrittenLeg[]) => legs.map(legSaid).join("; "),
   bored: (count: number) => (count === 1 ? "1 hole" : `${count} holes`),
@@ -117,3 +122,18 @@ function legSaid({ surface, toward, length, crossed, between, isOver, unmeasured
 
 const counted = ({ kind, count }: WrittenLeg["crossed"][number]): string =>
   `${count} ${MEMBERS[kind][count === 1 ? 0 : 1]}`;
+
+function assumptionSaid({ what, figure }: WrittenAssumption): string {
+  return {
+    diameter: `cable ${figure} across, which the bits are chosen by`,
+    loop: `${figure} left at the loudspeaker`,
+    "rack-loop": `${figure} left at the rack`,
+    spare: `${figure} spare`,
+    gauges: `sizes at hand ${figure}`,
+    "loss-limit": `at most ${figure} lost`,
+    temperature: `copper at ${figure}`,
+    "one-pair": `two conductors to ${figure}`,
+    "nominal-impedance": `no less than the nominal impedance of ${figure}`,
+    spools: `spools of ${figure}`,
+  }[what];
+}

@@ -35,6 +35,7 @@ export const labels = {
       "Outlines beside their labels: print at 100 % and measure both rulers before you use up a label sheet.",
     stock: (columns: number, rows: number, width: string, height: string) =>
       `Label stock: ${columns} × ${rows} labels of ${width} × ${height}`,
+    assumed: "The room file names no label stock: this one is ASSUMED from the paper.",
     count: (runs: number, labels: number, sheets: number) =>
       `${runs} runs, ${labels} labels, ${sheets === 1 ? "1 label sheet" : `${sheets} label sheets`}. Print the label sheets from labels.pdf.`,
     start: (position: number) => `The first label printed is number ${position}, with the heavy outline.`,

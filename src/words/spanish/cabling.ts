@@ -1,6 +1,6 @@
 import type { MemberName } from "../../findings/finding.js";
 import type { cabling as english } from "../english/cabling.js";
-import type { WrittenLeg } from "../way.js";
+import type { WrittenAssumption, WrittenLeg } from "../way.js";
 import { frame } from "./frame.js";
 
 export const cabling: typeof english = {
@@ -63,10 +63,12 @@ export const cabling: typeof english = {
       allowed: (most) => `a lo más ${most}`,
       tooLarge: (most) => `MUY GRANDE: a lo más ${most}. No perfore, vea los avisos`,
       byMaker: "NO PERFORE salvo como diga su fabricante",
+      assumed: (diameters) =>
+        `* Para cable de diámetro SUPUESTO: ${diameters}. Mida el cable antes de barrenar.`,
       nailPlate: "PLACAS CONTRA CLAVOS en ambos lados (borde a menos de 1 1/4 in)",
       tie: "FLEJE de acero sobre la solera",
       source:
-        "Viguetas IRC R502.8.1 y R802.7.1, montantes R602.6, soleras R602.6.1, placas NEC 300.4: ediciones hasta 2021. Manda su código local. 2 in entre barrenos. Nunca en el mismo barreno que el cable de corriente.",
+        "Viguetas IRC R502.8.1 y R802.7.1, montantes R602.6, soleras R602.6.1, placas NEC 300.4: ediciones hasta 2021. Los montantes cuentan como de carga si el archivo no dice otra cosa. Manda su código local. 2 in entre barrenos. Nunca en el mismo barreno que el cable de corriente.",
     },
   },
   plan: {
@@ -76,6 +78,8 @@ export const cabling: typeof english = {
     rack: "EQUIPO",
     inWall: "En las paredes el cable sube y baja en los puntos marcados.",
   },
+  assumed: (list) =>
+    `SUPUESTO, porque el archivo del cuarto no lo dice: ${list.map(assumptionSaid).join("; ")}.`,
   way: (legs) => legs.map(legSaid).join("; "),
   bored: (count) => (count === 1 ? "1 barreno" : `${count} barrenos`),
 };
@@ -111,3 +115,18 @@ function legSaid({ surface, toward, length, crossed, between, isOver, unmeasured
 
 const counted = ({ kind, count }: WrittenLeg["crossed"][number]): string =>
   `${count} ${MEMBERS[kind][count === 1 ? 0 : 1]}`;
+
+function assumptionSaid({ what, figure }: WrittenAssumption): string {
+  return {
+    diameter: `cable de ${figure} de diámetro, por el que se eligen las brocas`,
+    loop: `${figure} de sobra en la bocina`,
+    "rack-loop": `${figure} de sobra en el equipo`,
+    spare: `${figure} de reserva`,
+    gauges: `calibres a la mano ${figure}`,
+    "loss-limit": `pérdida de ${figure} a lo más`,
+    temperature: `cobre a ${figure}`,
+    "one-pair": `dos conductores a ${figure}`,
+    "nominal-impedance": `no menos que la impedancia nominal de ${figure}`,
+    spools: `carretes de ${figure}`,
+  }[what];
+}

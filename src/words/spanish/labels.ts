@@ -33,6 +33,7 @@ export const labels: typeof english = {
       "Si los contornos no caen sobre las etiquetas: imprima al 100 % y mida las dos reglas antes de gastar una hoja.",
     stock: (columns, rows, width, height) =>
       `Hoja de etiquetas: ${columns} × ${rows} etiquetas de ${width} × ${height}`,
+    assumed: "El archivo del cuarto no dice qué etiquetas hay: se SUPONE esta hoja, según el papel.",
     count: (runs, labels, sheets) =>
       `${runs} cables, ${labels} etiquetas, ${sheets === 1 ? "1 hoja" : `${sheets} hojas`} de etiquetas. Imprímalas de labels.pdf.`,
     start: (position) => `La primera etiqueta impresa es la número ${position}, la del contorno grueso.`,
