@@ -206,7 +206,7 @@ function holeRow(order: Order, { first, holes }: HoleGroup): Cell[] {
   return [
     verdict.kind === "allowed" ? { kind: "tick" } : "",
     boring.ofMembers(surface, member.kind, numbers),
-    lines(middle(`${written(diameterMm)}${isAssumed(order.job.cabling) ? " *" : ""}`)),
+    lines(middle(unbroken(`${written(diameterMm)}${isAssumed(order.job.cabling) ? " *" : ""}`))),
     speakers.join(", "),
     lines(verdict.kind === "allowed" ? small(said) : { ...small(said), face: "bold" }, ...steel, ...tie),
   ];
