@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { roomText } from "../rooms/build.js";
 import { bareHall } from "../rooms/halls.js";
-import { workFolder } from "./in-folder.js";
+import { EXAMPLES, workFolder } from "./in-folder.js";
 
 const HALL = "hall.yaml";
 const SIZE = { width: 8025, length: 6025 };
@@ -151,4 +151,15 @@ describe("place --write", () => {
     await type("place", HALL, "--write");
     expect(held()).toBe(after);
   });
+});
+
+test("the example shop stands as `place --write` leaves it", async () => {
+  const shop = readFileSync(join(EXAMPLES, "tansy-row-shop.yaml"), "utf8");
+  const [, speakers = ""] = /(\nspeakers:\n(?: {2}- .*\n?)+)$/u.exec(shop) ?? [];
+  expect(speakers.match(/area: shop-floor/gu)).toHaveLength(28);
+  const { type, held } = hallToFill(`${shop.slice(0, -speakers.length)}\n`);
+  expect((await type("check", HALL)).out).toContain("[area-not-placed]");
+  await type("place", HALL, "--write");
+  expect(held()).toBe(shop);
+  expect((await type("check", HALL)).out).toContain("28 openings, no findings");
 });

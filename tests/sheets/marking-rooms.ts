@@ -41,6 +41,7 @@ export const ROOMS: Readonly<Record<string, () => Job>> = {
   studio: () => example("alder-court-studio"),
   gallery: () => example("osier-row-gallery"),
   loft: () => example("marrow-lane-loft"),
+  shop: () => example("tansy-row-shop"),
   "long words": () => job(HARD),
   crowded: () => job({ speakers: crowd }),
   "crowded by obstructions": () =>
