@@ -5,13 +5,14 @@ import type { Opening } from "../job.js";
 import { CHECK_TAPE_WITHIN_MM } from "../standards/cutting-practice.js";
 import { figuresOf } from "./figures.js";
 import { type Part, rowsOf, whole } from "./flow.js";
-import { numbered, ticked } from "./marking/count.js";
+import { notFrozen, numbered, ticked } from "./marking/count.js";
 import { fittedPages } from "./marking/fitted.js";
 import { type FloorPlan, floorPlanOf, floorTapesOf } from "./marking/floor-plan.js";
 import { floorSketch } from "./marking/floor-sketch.js";
 import { inlines } from "./marking/inline.js";
 import { codesAgainst } from "./marking/reasons.js";
 import { tolerated, writing } from "./marking/steps.js";
+import { wallFigures } from "./marking/wall-figures.js";
 import type { Order, Sheet } from "./sheet.js";
 
 const SMALL_MM = 2.5;
@@ -50,10 +51,11 @@ function partsOf(order: Order, plan: FloorPlan): Part[] {
   ];
 }
 
-function countOf({ words }: Order, { openings }: FloorPlan): Part {
+function countOf(order: Order, { openings }: FloorPlan): Part {
+  const { floor } = order.words.marking;
   const toMark = openings.filter(({ mustNotCut }) => !mustNotCut);
   const ticks = inlines(toMark.map(({ speaker }) => ticked(speaker.id)));
-  return numbered(words.marking.floor.count(toMark.length), ticks);
+  return numbered([floor.count(toMark.length), ...notFrozen(order, toMark)], ticks);
 }
 
 function instructions({ words, job }: Order, { control, openings }: FloorPlan): Part[] {
@@ -142,10 +144,10 @@ function underRow(order: Order, plan: FloorPlan, opening: Opening) {
     return [{ words, capMm: SMALL_MM, face: "bold" as const }];
   }
   const checks = floorTapesOf(plan, opening).checks.map(({ from, mm }) => ({
-    from,
+    wall: from,
     figure: figuresOf(mm, order.job.room.units).main,
   }));
   if (checks.length === 0) return [];
-  const words = card.check(checks, tolerated(CHECK_TAPE_WITHIN_MM, order));
+  const words = wallFigures(order, card.check(tolerated(CHECK_TAPE_WITHIN_MM, order)), checks);
   return [{ words, capMm: SMALL_MM, face: "regular" as const }];
 }

@@ -4,14 +4,9 @@ import { neighboursOf } from "../place/fitting.js";
 import { rememberedBays, type Slide, slideOf } from "../place/slide.js";
 import type { UnitSystem } from "../room/room.js";
 import { feetInches, millimetres } from "../units/format.js";
+import type { WallFigure } from "./marking/wall-figures.js";
 import type { Order } from "./sheet.js";
 import { unbroken } from "./unbroken.js";
-
-/** How far something may slide and what it then comes nearer to, as it is written. */
-export interface WrittenWay {
-  readonly toward: string;
-  readonly figure: string;
-}
 
 /** How far an opening may slide; null where no place on its surface is clear. Each is worked out once. */
 export function slideIn(job: Job, opening: Opening): Slide | null {
@@ -36,12 +31,12 @@ function lookUp({ room, openings }: Job): (opening: Opening) => Slide | null {
 }
 
 /** Straight slides as figures, never more than what is clear: across the members both ways, then along them. */
-export function writtenWays({ job }: Order, opening: Opening): readonly WrittenWay[] | null {
+export function writtenWays({ job }: Order, opening: Opening): readonly WallFigure[] | null {
   const ways = slideIn(job, opening)?.ways ?? null;
   return ways === null
     ? null
     : ways.map(({ direction, mm }) => ({
-        toward: edgeToward(opening, direction),
+        wall: edgeToward(opening, direction),
         figure: clearFigure(mm, job.room.units),
       }));
 }

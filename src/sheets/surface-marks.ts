@@ -10,6 +10,7 @@ import { keyPart } from "./marking/key.js";
 import { captionParts, memberParts } from "./marking/members.js";
 import type { Form } from "./marking/page-choice.js";
 import { stepParts } from "./marking/steps.js";
+import { isMembers, numbersOnly } from "./marking/surface-chains.js";
 import { surfaceSketch } from "./marking/surface-sketch.js";
 import { type SurfaceStage, surfaceAt, surfacesToMark } from "./marking/surface-stage.js";
 import type { Order, Sheet } from "./sheet.js";
@@ -40,28 +41,30 @@ function surfaceSheet(order: Order, surface: Surface, used: { stage: Stage; inde
   return { name: nameOf(surface, used.index), trades: ["drywall"], title, pages, whole };
 }
 
-/** With the members' figures beside the drawing; without what explains them, which follows; with them in a table. */
+/**
+ * With the members' figures beside the drawing; without what explains them, which follows; with their numbers alone, or
+ * nothing of them, and the figures in a table.
+ */
 function formsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]): [Form, ...Form[]] {
   const sketch = surfaceSketch(order, at, flags);
-  const openingsOnly = sketch.chains.filter(({ side }) => side === "left" || side === "bottom");
+  const openingsOnly = sketch.chains.filter((chain) => !isMembers(chain));
   const count = countPart(order, at);
   const others = [
     keyPart(order, at),
     ...foundParts(order, at.surface.framing),
     ...stepParts(order, at),
     ...findingParts(order, flags),
-    ...cardParts(order, at, flags),
   ];
-  const inTable: Form = {
-    sketch: { ...sketch, caption: null, chains: openingsOnly },
-    parts: [count, ...others, ...memberParts(order, at)],
-  };
+  const cards = cardParts(order, at, flags);
+  const inTable = { tabled: true, parts: [count, ...others, ...memberParts(order, at), ...cards] };
+  const plainest: Form = { ...inTable, sketch: { ...sketch, caption: null, chains: openingsOnly } };
   // Members at an angle have no chain: their figures stand in the table.
-  if (openingsOnly.length === sketch.chains.length) return [inTable];
+  if (openingsOnly.length === sketch.chains.length) return [plainest];
   return [
-    { sketch, parts: [count, ...others] },
-    { sketch: { ...sketch, caption: null }, parts: [count, ...captionParts(order, at), ...others] },
-    inTable,
+    { sketch, parts: [count, ...others, ...cards] },
+    { sketch: { ...sketch, caption: null }, parts: [count, ...captionParts(order, at), ...others, ...cards] },
+    { ...inTable, sketch: { ...sketch, caption: null, chains: numbersOnly(sketch.chains, at) } },
+    plainest,
   ];
 }
 

@@ -203,7 +203,7 @@ function withoutOther(items: readonly Item[], ids: readonly string[]): Item[] {
 it("says in figures how far each way, never more than is clear", () => {
   const order = orderFor(job({ speakers: [{ id: "A", at: { left: "1 m", front: "2 m" } }] }));
   const said = drawn(order).flatMap(wordsOn).join(" ").replaceAll("\u00a0", " ");
-  expect(said).toContain("MAY SLIDE (others stay): 59 mm toward FRONT; 259 mm toward BACK; ");
-  expect(said).toMatch(/872 mm toward LEFT/u);
-  expect(said).toMatch(/2872 mm toward RIGHT/u);
+  expect(said).toContain("MAY SLIDE (others stay): FRONT 59 mm; BACK 259 mm; ");
+  expect(said).toMatch(/LEFT 872 mm/u);
+  expect(said).toMatch(/RIGHT 2872 mm/u);
 });

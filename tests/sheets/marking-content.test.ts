@@ -94,13 +94,13 @@ describe("figures", () => {
   it("give the size of the hole, its compass and its tolerance", () => {
     // 200 mm = 7.874 in, up to the next 1/16: 7 7/8; half of it up to the next 1/32: 3 15/16.
     expect(said(sheets)).toContain(`DIAMETER 200 mm ≈7 7/8"`);
-    expect(said(sheets)).toContain(`Compass radius 100 mm (≈3 15/16").`);
+    expect(said(sheets)).toContain(`Compass radius 100 mm (≈3 15/16")`);
     expect(said(sheets)).toContain("−0 +3 mm");
   });
 
   it("call the opposite tapes a check", () => {
-    expect(said(sheets)).toContain("CHECK ± 12 mm, else STOP: from RIGHT 3000 mm");
-    expect(said(sheets)).toContain("from BACK 4000 mm");
+    expect(said(sheets)).toContain("CHECK ± 12 mm, else STOP, from: RIGHT 3000 mm");
+    expect(said(sheets)).toContain("; BACK 4000 mm");
   });
 
   it("run from one zero on each axis, with its wall; one that another wall governs stands in brackets", () => {

@@ -21,6 +21,7 @@ import { codesAgainst } from "./reasons.js";
 import { slideLines } from "./slide-lines.js";
 import { tolerated } from "./steps.js";
 import type { SurfaceStage } from "./surface-stage.js";
+import { oneLabel, wallFigures } from "./wall-figures.js";
 
 const TICK_MM = 6;
 const SMALL_MM = 2.5;
@@ -130,7 +131,10 @@ function sizeLine({ words, job }: Order, opening: Opening): string {
   const { card: say } = words.marking;
   const tolerance = both(toleranceFigures(units));
   const shape = opening.speaker.opening;
-  if (shape.kind === "round") return say.compass(both(halfFigures(shape, units)), tolerance);
+  if (shape.kind === "round") {
+    const radius = `${oneLabel(say.compass)} ${both(halfFigures(shape, units))}`;
+    return `${radius}. ${oneLabel(say.diameter)} ${tolerance}.`;
+  }
   const [across = "", up = ""] = acrossFigures(shape, units).main.split(" × ");
   const side = (figure: string, to: SurfacePoint) => ({
     figure,
@@ -143,10 +147,10 @@ function sizeLine({ words, job }: Order, opening: Opening): string {
 /** Nothing where no opposite tape can be held. */
 function checkLines(order: Order, { opening, stage }: Entry): string[] {
   const { room } = order.job;
-  const said = ({ from, mm }: Tape) => ({ from, figure: both(figuresOf(mm, room.units)) });
+  const said = ({ from, mm }: Tape) => ({ wall: from, figure: both(figuresOf(mm, room.units)) });
   const checks = tapesOf(room, opening, stage).checks.flatMap((tape) => (tape === null ? [] : [said(tape)]));
-  const { check } = order.words.marking.card;
-  return checks.length === 0 ? [] : [check(checks, tolerated(CHECK_TAPE_WITHIN_MM, order))];
+  const label = order.words.marking.card.check(tolerated(CHECK_TAPE_WITHIN_MM, order));
+  return checks.length === 0 ? [] : [wallFigures(order, label, checks)];
 }
 
 /** The bay as the second proof of the place, and what is left beside the framing. */

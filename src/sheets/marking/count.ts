@@ -1,6 +1,6 @@
 import { type Box, point, rectangle, text } from "../../drawing/pen.js";
 import { measureText } from "../../drawing/text.js";
-import { LINE_PITCH, textBlock } from "../../drawing/text-block.js";
+import { LINE_PITCH, stack, textBlock } from "../../drawing/text-block.js";
 import type { Opening } from "../../job.js";
 import { headed, type Part } from "../flow.js";
 import type { Order } from "../sheet.js";
@@ -25,15 +25,24 @@ export function countPart(order: Order, { openings, surface }: SurfaceStage): Pa
     ...openings.map((opening) => tick(order, opening)),
     ...unplaced.map(({ id }) => plain(`${id}: ${words.schedules.notPlaced}`)),
   ];
-  return numbered(said, inlines(ticks));
+  return numbered([said, ...notFrozen(order, openings)], inlines(ticks));
 }
 
-/** A number in words over what is to be ticked; smaller, and alone, where that is all that fits. */
-export function numbered(said: string, ticks: Part): Part {
+/** Which places may still move. */
+export function notFrozen({ words }: Order, openings: readonly Opening[]): string[] {
+  const computed = openings.filter(({ placed }) => placed === "best").map(({ speaker }) => speaker.id);
+  return computed.length === 0 ? [] : [`${words.frame.computedNotFrozen}: ${computed.join(", ")}`];
+}
+
+/** A number in words, and what goes with it, over what is to be ticked; smaller, and alone, where that is all that fits. */
+export function numbered(said: readonly string[], ticks: Part): Part {
   const at =
     (capMm: number) =>
     ({ x, y, widthMm }: Box) =>
-      textBlock(said, { x, y, widthMm, capMm, face: "bold" });
+      stack(
+        y,
+        said.map((words) => (top: number) => textBlock(words, { x, y: top, widthMm, capMm, face: "bold" })),
+      );
   return (free, fresh) =>
     headed(at(ID_MM), ticks)(free, fresh) ?? headed(at(SMALL_MM), later(ticks))(free, fresh);
 }

@@ -1,4 +1,4 @@
-import { type Item, WHITE } from "../../drawing/drawing.js";
+import { type Item, type PagePoint, WHITE } from "../../drawing/drawing.js";
 import { BASELINE, label } from "../../drawing/label.js";
 import { type LabelWish, middlesAround } from "../../drawing/label-places.js";
 import { filled, point, text } from "../../drawing/pen.js";
@@ -124,6 +124,14 @@ export function nameWishes(edges: readonly NamedEdge[], view: View): LabelWish[]
       })),
     );
     const middle = { x: box.x + box.widthMm / 2, y: box.y + box.heightMm / 2, widthMm: 0, heightMm: 0 };
-    return [{ ...words, middles: middlesAround(middle, words, [1, 3, 6, 10]) }];
+    const middles = middlesAround(middle, words, [1, 3, 6, 10]);
+    const isOut = (at: PagePoint): boolean => liesOutside(edge, at, view);
+    return [{ ...words, middles: [...middles.filter(isOut), ...middles.filter((at) => !isOut(at))] }];
   });
+}
+
+/** Whether a point of the page lies behind the edge: outlines run anticlockwise, and y is down. */
+function liesOutside(edge: NamedEdge, at: PagePoint, view: View): boolean {
+  const [from, to] = [view.place(edge.from), view.place(edge.to)];
+  return (to.x - from.x) * (at.y - from.y) - (to.y - from.y) * (at.x - from.x) > EPSILON_MM;
 }

@@ -17,7 +17,7 @@ export function fittedPages(order: Order, fitted: Fitted): { pages: Body[]; whol
   );
   const parts = [
     ...withNote(order, form.parts, leftOut + dropped),
-    ...(dropped === 0 ? [] : fitted.allFigures),
+    ...(dropped === 0 || form.tabled === true ? [] : fitted.allFigures),
   ];
   const beside = fill(parts, freeBoxes(page.area, page.drawing), GAP_MM);
   const first = body(page.size, page.facts, [...items, ...beside.items]);

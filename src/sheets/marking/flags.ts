@@ -14,14 +14,19 @@ export interface Flag {
   readonly finding: LocatedFinding;
 }
 
-/** Findings about a surface and the openings on it, the gravest first, numbered from 1. */
+/**
+ * Findings about a surface and the openings on it, the gravest first, numbered from 1. That a place is computed is said
+ * of all at once, where the openings are counted.
+ */
 export function flagsOf({ job }: Order, surface: Surface): readonly Flag[] {
   const ids = new Set(
     job.room.speakers.filter((speaker) => speaker.surface === surface.name).map(({ id }) => id),
   );
-  const own = job.findings.filter((finding) =>
-    finding.speaker === null ? finding.surface === surface.name : ids.has(finding.speaker),
-  );
+  const own = job.findings
+    .filter(({ code }) => code !== "computed-not-frozen")
+    .filter((finding) =>
+      finding.speaker === null ? finding.surface === surface.name : ids.has(finding.speaker),
+    );
   return byLevel(own).map((finding, index) => ({ number: index + 1, finding }));
 }
 

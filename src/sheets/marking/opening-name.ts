@@ -21,7 +21,7 @@ interface Named {
   readonly view: View;
 }
 
-/** Id with the numbers of its findings; under it what forbids to cut, or that the place is not frozen. */
+/** Id with the numbers of its findings; under it what forbids to cut. */
 export function nameOf(
   order: Order,
   opening: Opening,
@@ -95,6 +95,5 @@ function linesBelow(
     ...(opening.mustNotCut
       ? codesAgainst(order, opening).flatMap((code) => regular(words.marking.reason[code]))
       : []),
-    ...(opening.placed === "best" ? regular(words.frame.computedNotFrozen) : []),
   ];
 }

@@ -10,7 +10,7 @@ import type { Heights } from "./view.js";
 export const HEIGHTS: Heights = { smallMm: 2.5, wallMm: 3.5, idMm: 3.5 };
 export const GAP_MM = 2;
 const AIR_MM = 1;
-/** A drawing is not made smaller than this to bring its figures onto its page. Our own choice: at 1:50 a stud is 1 mm. */
+/** A drawing is not made smaller than this while there is a way round it. Our own choice: at 1:50 a stud is 1 mm. */
 const LEAST_READABLE = 50;
 
 /** One way to share what is to be said between the drawing and what stands beside it or follows. */
@@ -18,6 +18,8 @@ export interface Form {
   readonly sketch: Sketch;
   /** The first belongs beside the drawing; the others follow where there is room, else on pages of their own. */
   readonly parts: readonly Part[];
+  /** True where all figures are among the parts, whatever the drawing has room for. */
+  readonly tabled?: boolean;
 }
 
 /** A drawing at a round ratio with its figures. */
@@ -54,7 +56,8 @@ type Facts = Fitted["facts"];
 
 /**
  * The scale is the largest round one that fits the paper either way up, or half of it where everything then stands on
- * one page: one sheet is not lost from another. On paper too small for any round one it is smaller still.
+ * one page: one sheet is not lost from another. A plainer drawing that can be read is better than a fuller one that
+ * cannot. On paper too small for any round one it is smaller still.
  */
 export function chooseForm(order: Order, { forms, facts }: Fitted): Choice {
   const { units } = order.job.room;
@@ -63,7 +66,9 @@ export function chooseForm(order: Order, { forms, facts }: Fitted): Choice {
     const page = choosePage(order, form, { facts, ratios });
     return page === null ? null : { form, page };
   };
+  const readable = roundRatios(units).filter((ratio) => ratio <= LEAST_READABLE);
   return (
+    firstOf(forms, (form) => among(form, readable)) ??
     firstOf(forms, (form) => among(form, roundRatios(units))) ??
     among(fullest, ratiosBeyond(units)) ?? { form: fullest, page: forced(order, fullest, facts) }
   );

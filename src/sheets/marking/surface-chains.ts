@@ -121,6 +121,29 @@ function membersChain(order: Order, at: SurfaceStage): ChainOf[] {
   ];
 }
 
+/** The members' numbers alone, where their figures have no room: the figures stand in a table. */
+export function numbersOnly(chains: readonly ChainOf[], at: SurfaceStage): ChainOf[] {
+  const { framing } = at.surface;
+  const members = framing.kind === "unknown" ? [] : framing.members;
+  const numberAt = (mark: ChainMark): string[] =>
+    members.filter(({ from }) => from === mark.at).map((member) => numberText(member));
+  return chains.map((chain) =>
+    isMembers(chain)
+      ? {
+          ...chain,
+          writeMm: 0,
+          marks: chain.marks.flatMap((mark) => {
+            const lines = numberAt(mark);
+            return lines.length === 0 ? [] : [{ ...mark, lines: lines.slice(0, 1) }];
+          }),
+        }
+      : chain,
+  );
+}
+
+/** The members' chain stands on the right or at the top, those of openings opposite. */
+export const isMembers = ({ side }: ChainOf): boolean => side === "right" || side === "top";
+
 /** "7 · 9' 4"", and where the layout was struck to the near edge that figure too, in square brackets. */
 function memberMark(
   order: Order,

@@ -136,15 +136,14 @@ export const marking = {
     `${count === 1 ? "1 figure or name" : `${count} figures or names`} had no room on the drawing: see the table.`,
   card: {
     toCentre: (from: string) => `FROM ${hook(from)}`,
-    compass: (radius: string, tolerance: string) => `Compass radius ${radius}. Diameter ${tolerance}.`,
+    compass: "Compass radius",
+    diameter: "Diameter",
     sides: (across: Side, up: Side, tolerance: string) =>
       `${sideSaid(across)}, ${sideSaid(up)}. Each side ${tolerance}.`,
-    check: (tapes: readonly Tape[], within: string) =>
-      `CHECK ± ${within}, else STOP: ${tapes.map(({ from, figure }) => `from ${frame.wall(from)} ${figure}`).join("; ")}.`,
+    check: (within: string) => `CHECK ± ${within}, else STOP, from`,
     bay: (number: number, from: string) => `${ordinal(number)} bay from ${hook(from)}.`,
-    slide: (ways: readonly Way[]) => `MAY SLIDE (others stay): ${waysSaid(ways)}.`,
-    slideAssumed: (ways: readonly Way[]) =>
-      `MAY SLIDE (others stay) if framing is as ASSUMED: ${waysSaid(ways)}.`,
+    slide: "MAY SLIDE (others stay)",
+    slideAssumed: "MAY SLIDE (others stay) if framing is as ASSUMED",
     bayUnknown: "Bay: framing not known here.",
     aim: (arrow: Arrow) => `AIM: ${arrowInWords(arrow)}.`,
     aimOnSheet: (degrees: string) => `AIM: ${degrees} anticlockwise from the top of the drawing.`,
@@ -166,20 +165,6 @@ interface CornerSpan {
 }
 
 const cornerOf = (between: readonly [string, string]): string => between.map(frame.wall).join("/");
-
-/** How far something may slide, and what it comes nearer to. */
-interface Way {
-  readonly toward: string;
-  readonly figure: string;
-}
-
-const waysSaid = (ways: readonly Way[]): string =>
-  ways.map(({ toward, figure }) => `${figure} toward ${frame.wall(toward)}`).join("; ");
-
-interface Tape {
-  readonly from: string;
-  readonly figure: string;
-}
 
 /** A side of a rectangular opening, and the walls that it leads from and to. */
 interface Side {

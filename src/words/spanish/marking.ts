@@ -140,13 +140,13 @@ export const marking: typeof english = {
     `${count === 1 ? "1 cifra o nombre no cabe" : `${count} cifras o nombres no caben`} en el dibujo: vea la tabla.`,
   card: {
     toCentre: (from) => `DESDE ${hook(from)}`,
-    compass: (radius, tolerance) => `Radio del compás ${radius}. Diámetro ${tolerance}.`,
+    compass: "Radio del compás",
+    diameter: "Diámetro",
     sides: (across, up, tolerance) => `${sideSaid(across)}, ${sideSaid(up)}. Cada lado ${tolerance}.`,
-    check: (tapes, within) =>
-      `VERIFIQUE ± ${within}, si no, ALTO: ${tapes.map(({ from, figure }) => `desde ${frame.wall(from)} ${figure}`).join("; ")}.`,
+    check: (within) => `VERIFIQUE ± ${within}, si no, ALTO, desde`,
     bay: (number, from) => `${number}.º vano desde ${hook(from)}.`,
-    slide: (ways) => `PUEDE MOVERSE (solo este): ${waysSaid(ways)}.`,
-    slideAssumed: (ways) => `PUEDE MOVERSE (solo este) si la estructura es como SUPUESTA: ${waysSaid(ways)}.`,
+    slide: "PUEDE MOVERSE (solo este)",
+    slideAssumed: "PUEDE MOVERSE (solo este) si la estructura es como SUPUESTA",
     bayUnknown: "Vano: estructura desconocida aquí.",
     aim: (arrow) => `APUNTE: ${arrowInWords(arrow)}.`,
     aimOnSheet: (degrees) => `APUNTE: ${degrees} contra el reloj desde arriba del dibujo.`,
@@ -159,9 +159,6 @@ export const marking: typeof english = {
   },
   arrowInWords: (arrow) => arrowInWords(arrow),
 };
-
-const waysSaid = (ways: Parameters<typeof english.card.slide>[0]): string =>
-  ways.map(({ toward, figure }) => `${figure} hacia ${frame.wall(toward)}`).join("; ");
 
 const sideSaid = ({ figure, from, to }: Parameters<typeof english.card.sides>[0]): string =>
   `${figure} de ${frame.wall(from)} a ${frame.wall(to)}`;
