@@ -58,20 +58,32 @@ const CROWDED: Parts = {
   ],
 };
 
+/** The same under joists that run at an angle. */
+const SLANTED: Parts = {
+  ...CROWDED,
+  framing: {
+    ceiling: { run: "37 deg", from: { right: 0, front: 0 }, first: "300 mm", spacing: "300 mm", at: null },
+  },
+};
+
 const ROOMS = { HARD, CLEAR, CROWDED };
+
+function expectNoFaults(order: Order, make: (order: Order) => readonly Sheet[]): void {
+  const bodies = make(order).flatMap(({ pages, whole }) => [...pages, ...(whole === null ? [] : [whole])]);
+  expect(bodies.length).toBeGreaterThan(0);
+  expect(bodies.flatMap((body) => letteringFaults(order, body))).toEqual([]);
+}
 
 describe("no text meets another or leaves its area", () => {
   for (const [room, parts] of Object.entries(ROOMS)) {
     for (const [name, make] of Object.entries(MAKERS)) {
-      it.each(SOME_ASKED)(`${name} of ${room} on $paper in $languages`, (asked) => {
-        const order = orderFor(job(parts), asked);
-        const bodies = make(order).flatMap(({ pages, whole }) => [
-          ...pages,
-          ...(whole === null ? [] : [whole]),
-        ]);
-        expect(bodies.length).toBeGreaterThan(0);
-        expect(bodies.flatMap((body) => letteringFaults(order, body))).toEqual([]);
-      });
+      it.each(SOME_ASKED)(`${name} of ${room} on $paper in $languages`, (asked) =>
+        expectNoFaults(orderFor(job(parts), asked), make),
+      );
     }
   }
+
+  it.each(["letter", "roll-36"])("templates under joists at an angle on %s", (paper) =>
+    expectNoFaults(orderFor(job(SLANTED), { paper, languages: ["en", "es"] }), openingTemplates),
+  );
 });

@@ -8,7 +8,7 @@ import type { Opening } from "../../job.js";
 import type { Member, Obstruction } from "../../room/room.js";
 import { acrossFigures } from "../cut-figures.js";
 import type { Order } from "../sheet.js";
-import { arrowOnPage, bandOf, nearMembers, placeAbout, reachTo } from "./template-drawing.js";
+import { arrowOnPage, type Band, bandOf, nearMembers, placeAbout, reachTo } from "./template-drawing.js";
 
 const CAP_MM = 3.5;
 const SMALL_MM = 2.5;
@@ -132,13 +132,15 @@ const ARROWS = { left: "←", right: "→", up: "↑", down: "↓" };
 
 /** Between its edges where the page shows enough of it, else beside the edge with an arrow to it. */
 function memberLabel({ words }: Order, { centre, surface }: Opening, member: Member): Labelling {
-  const { along, edges } = bandOf(member, centre);
+  const band = bandOf(member, centre);
+  const { along, edges } = band;
   const box = boxAround(edges.flat());
   const upright = Math.abs(along.y) > Math.abs(along.x);
   const known = words.findings.member({ ...member, surface: surface.name });
   const basis = member.basis === "assumed" ? words.template.assumed : words.found.word;
   const isAsLaid = member.basis === "measured" && member.found === null;
   const name = isAsLaid ? known : `${known}, ${basis}`;
+  if (Math.min(Math.abs(along.x), Math.abs(along.y)) > STRAIGHT) return slantingLabel(name, band);
   return (ground) => {
     const seen = common(box, ground.within);
     if (seen === null) return nothing(ground);
@@ -148,6 +150,57 @@ function memberLabel({ words }: Order, { centre, surface }: Opening, member: Mem
     return { items: placed?.items ?? [], ground: blocked };
   };
 }
+
+/** Sine of an angle under which a band is as good as straight on a page. */
+const STRAIGHT = 0.002;
+const STEP_MM = 5;
+
+/** The same where the band runs at an angle: no box holds it and nothing else. */
+function slantingLabel(name: string, { member, along, edges }: Band): Labelling {
+  return ({ within, ...ground }) => {
+    const pointsOn = ([from, to]: readonly [PagePoint, PagePoint]): PagePoint[] =>
+      pointsAlong(from, to).filter((at) => isWithin(at, within));
+    const [near, far] = edges;
+    const middles = pointsOn([halfway(near[0], far[0]), halfway(near[1], far[1])]);
+    const outward = point(-along.y, along.x);
+    const letters = { capMm: SMALL_MM, face: "bold" as const, offMm: 1 };
+    const besideEdge = (side: PagePoint) => (at: PagePoint) =>
+      beside(
+        side.x > 0 ? `${ARROWS.left} ${name}` : `${name} ${ARROWS.right}`,
+        { at, normal: side },
+        letters,
+      );
+    const choices = [
+      ...[CAP_MM, SMALL_MM].flatMap((capMm) => middles.map((at) => centred(name, at, capMm, "bold"))),
+      ...pointsOn(near).map(besideEdge(outward)),
+      ...pointsOn(far).map(besideEdge(point(-outward.x, -outward.y))),
+    ];
+    const placed = placeLabel(choices, { within, ...ground });
+    const sideMm = member.widthMm * Math.SQRT1_2;
+    const blocked = middles.map(({ x, y }) => ({
+      x: x - sideMm / 2,
+      y: y - sideMm / 2,
+      widthMm: sideMm,
+      heightMm: sideMm,
+    }));
+    return {
+      items: placed?.items ?? [],
+      ground: taking(placed?.ground ?? { within, ...ground }, ...blocked),
+    };
+  };
+}
+
+const halfway = (a: PagePoint, b: PagePoint): PagePoint => point((a.x + b.x) / 2, (a.y + b.y) / 2);
+
+function pointsAlong(from: PagePoint, to: PagePoint): PagePoint[] {
+  const steps = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / STEP_MM));
+  return Array.from({ length: steps + 1 }, (_, index) =>
+    point(from.x + ((to.x - from.x) * index) / steps, from.y + ((to.y - from.y) * index) / steps),
+  );
+}
+
+const isWithin = (at: PagePoint, { x, y, widthMm, heightMm }: Window): boolean =>
+  at.x >= x && at.x <= x + widthMm && at.y >= y && at.y <= y + heightMm;
 
 function inBand(name: string, seen: Window, upright: boolean): Text[] {
   const thickness = upright ? seen.widthMm : seen.heightMm;
