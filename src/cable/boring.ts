@@ -157,6 +157,9 @@ const RULES: Readonly<Record<Member["kind"], Rule>> = {
   sill: "plate",
   beam: "none",
   header: "none",
+  // Cable lies behind them: they are never met.
+  strap: "none",
+  channel: "none",
 };
 
 /** Largest hole through the middle of a member, across its depth behind the surface. */

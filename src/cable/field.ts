@@ -56,18 +56,22 @@ export function fieldOf(surface: Surface, blocks: readonly Box[]): Field {
     const none = { members: [], bands: { u: [], v: [] }, aslant: [], unknown: [outline] };
     return { ...common, ...none, levelMm: 0, isOver: false };
   }
-  const depthMm = Math.max(0, ...framing.members.map((member) => member.depthMm));
+  const members = framing.members.filter(isBehindStraps);
+  const depthMm = Math.max(0, ...members.map((member) => member.depthMm));
   const isOver = surface.kind === "ceiling" && framing.cavityMm === Number.POSITIVE_INFINITY;
   return {
     ...common,
-    members: framing.members,
-    bands: { u: bandsAlong(framing.members, "u"), v: bandsAlong(framing.members, "v") },
-    aslant: framing.members.filter(isAslant),
+    members,
+    bands: { u: bandsAlong(members, "u"), v: bandsAlong(members, "v") },
+    aslant: members.filter(isAslant),
     unknown: framing.unknown,
     levelMm: isOver ? depthMm : depthMm / 2,
     isOver,
   };
 }
+
+/** Straps and channels lie in front of the framing and its cable. */
+export const isBehindStraps = ({ kind }: Member): boolean => kind !== "strap" && kind !== "channel";
 
 function borderOf(outline: Polygon): Field["border"] {
   const span = (axis: Axis, pick: (...values: number[]) => number): number =>

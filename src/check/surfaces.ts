@@ -1,9 +1,9 @@
 import { pointNameOf } from "../findings/edge-name.js";
-import type { Finding } from "../findings/finding.js";
+import type { FiguresByCode, Finding } from "../findings/finding.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { fromZeroMm, repeats } from "../place/run.js";
 import { tapeLine, tapeMm } from "../place/tapes.js";
-import type { Framing, Room, Surface } from "../room/room.js";
+import type { Layout, Member, Room, Surface } from "../room/room.js";
 import { USUAL_SPACINGS_MM } from "../standards/framing-practice.js";
 
 /** A rule about one surface that openings are asked for on. */
@@ -23,28 +23,30 @@ export const ratedAssembly: SurfaceRule = (_room, surface) => {
   ];
 };
 
-/** Framing from a first mark and a spacing: where it is assumed to be, not where somebody found it. */
-export const framingAssumed: SurfaceRule = (room, surface) => {
-  const assumed = assumedFraming(room, surface);
-  if (assumed === null) return [];
-  const { firstMm, spacingMm, from } = assumed;
-  return [
-    {
-      ...aboutSurface(surface, "framing"),
-      code: "framing-assumed",
-      level: "note",
-      figures: { surface: surface.name, firstMm, spacingMm, from },
-    },
-  ];
-};
+/** Framing, or strapping, from a first mark and a spacing: where it is assumed to be, not where somebody found it. */
+export const framingAssumed: SurfaceRule = (room, surface) =>
+  rowsOf(surface).flatMap((row): Finding[] => {
+    const assumed = assumedRow(room, surface, row);
+    if (assumed === null) return [];
+    const { firstMm, spacingMm } = assumed;
+    return [
+      {
+        ...aboutSurface(surface, "framing"),
+        code: "framing-assumed",
+        level: "note",
+        figures: { surface: surface.name, of: row.of, firstMm, spacingMm, from: row.layout.from },
+      },
+    ];
+  });
 
 /**
  * A first mark at a usual spacing less half a member, given as a centre: a layout is struck to the near edge, so
  * that mark is most often the member's edge and the centre half a member further.
  */
 export const edgeGivenAsCentre: SurfaceRule = (room, surface) => {
-  const assumed = assumedFraming(room, surface);
-  if (assumed === null || assumed.markedToNearEdge) return [];
+  const [row] = rowsOf(surface);
+  const assumed = row === undefined ? null : assumedRow(room, surface, row);
+  if (assumed === null || row?.layout.markedToNearEdge === true) return [];
   const { firstMm, spacingMm, halfMm } = assumed;
   const centreIfEdgeMm = firstMm + halfMm;
   const isUsual = [spacingMm, ...USUAL_SPACINGS_MM].some(
@@ -61,32 +63,41 @@ export const edgeGivenAsCentre: SurfaceRule = (room, surface) => {
   ];
 };
 
+/** What repeats on a surface in one layout. */
+interface Row {
+  readonly of: FiguresByCode["framing-assumed"]["of"];
+  readonly layout: Layout;
+  readonly members: readonly Member[];
+}
+
+/** Joists or studs first, then straps or channels. */
+function rowsOf({ framing }: Surface): readonly Row[] {
+  if (framing.kind === "unknown") return [];
+  const { layout, members, straps } = framing;
+  const own: Row = { of: "members", layout, members: members.filter(repeats) };
+  if (straps === null) return [own];
+  const { kind } = straps;
+  return [own, { of: kind, layout: straps.layout, members: members.filter((each) => each.kind === kind) }];
+}
+
 interface Assumed {
-  /** Centre of the first member, as a tape from the wall that the framing is measured from. */
+  /** Centre of the first, as a tape from what the row is measured from. */
   readonly firstMm: number;
   readonly spacingMm: number;
   readonly halfMm: number;
-  readonly from: string;
-  readonly markedToNearEdge: boolean;
 }
 
-function assumedFraming(room: Room, surface: Surface): Assumed | null {
-  const { framing } = surface;
-  if (framing.kind === "unknown" || framing.layout.basis !== "assumed") return null;
-  const { from, spacingMm, markedToNearEdge } = framing.layout;
-  const laid = firstAsLaid(framing);
-  if (laid === undefined || spacingMm === null) return null;
+function assumedRow(room: Room, surface: Surface, { layout, members }: Row): Assumed | null {
+  const { from, spacingMm, basis } = layout;
+  // The first that stands where the layout puts it: those in front of it were found elsewhere.
+  const laid = members.find((member) => member.basis === "assumed");
+  if (basis !== "assumed" || laid === undefined || spacingMm === null) return null;
   const laidMm =
     pointNameOf(from) === null
       ? tapeMm(tapeLine(room, surface, from), laid.from)
-      : fromZeroMm(framing, laid.from);
-  const firstMm = laidMm - (laid.number - 1) * spacingMm;
-  return { firstMm, spacingMm, halfMm: laid.widthMm / 2, from, markedToNearEdge };
+      : fromZeroMm(layout, laid.from);
+  return { firstMm: laidMm - (laid.number - 1) * spacingMm, spacingMm, halfMm: laid.widthMm / 2 };
 }
-
-/** The first member that stands where the layout puts it: those in front of it were found elsewhere. */
-const firstAsLaid = ({ members }: Extract<Framing, { kind: "known" }>) =>
-  members.filter(repeats).find(({ basis }) => basis === "assumed");
 
 /** What every finding about a surface says of itself; `under` is the part of the file that it is about. */
 const aboutSurface = ({ name }: Surface, under: "framing" | "surfaces") => ({

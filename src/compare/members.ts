@@ -1,7 +1,7 @@
 import { pointNameOf } from "../findings/edge-name.js";
 import type { MemberName } from "../findings/finding.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
-import { inner, quarterTurn } from "../geometry/surface-point.js";
+import { directionOf, inner, minus, quarterTurn } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import { fromZeroMm, repeats } from "../place/run.js";
 import type { Faces, Found, Member, Room, Surface } from "../room/room.js";
@@ -44,13 +44,18 @@ interface Side {
 export function memberChanges(before: Side, after: Side): readonly MemberChange[] {
   if (before.surface.framing.kind === "unknown" || after.surface.framing.kind === "unknown") return [];
   const { measuredTo } = after.room;
-  const from = after.surface.framing.layout.from;
-  const asked = { from, faces: measuredTo };
+  const { layout, straps } = after.surface.framing;
+  const rows = [
+    { from: layout.from, isOf: repeats },
+    { from: (straps?.layout ?? layout).from, isOf: isStrap },
+  ].map((row) => ({ ...row, faces: measuredTo }));
   return [
-    ...repeatingChanges(placed(before, asked), placed(after, asked)),
+    ...rows.flatMap((row) => repeatingChanges(placed(before, row), placed(after, row))),
     ...structureChanges(before.surface, after.surface),
   ];
 }
+
+const isStrap = ({ kind }: Member): boolean => kind === "strap" || kind === "channel";
 
 interface Placed {
   readonly member: Member;
@@ -59,26 +64,35 @@ interface Placed {
   readonly mm: number;
 }
 
-/** Joists or studs by where they stand, nearest to the wall first. */
-function placed(side: Side, asked: { from: string; faces: Faces }): readonly Placed[] {
+interface AskedRow {
+  readonly from: string;
+  readonly faces: Faces;
+  isOf(member: Member): boolean;
+}
+
+/** Joists or studs, or straps, by where they stand, nearest to the wall first. */
+function placed(side: Side, asked: AskedRow): readonly Placed[] {
   const { framing, name: surface } = side.surface;
   if (framing.kind === "unknown") return [];
+  const layouts = [framing.layout, ...(framing.straps === null ? [] : [framing.straps.layout])];
+  const own = layouts.find(({ from }) => from === asked.from);
   const reading = (point: SurfacePoint): number | null => {
     if (pointNameOf(asked.from) === null) return readingMm(side.room, side.surface, { ...asked, point });
-    return framing.layout.from === asked.from ? fromZeroMm(framing, point) : null;
+    return own === undefined ? null : fromZeroMm(own, point);
   };
   return framing.members
-    .filter(repeats)
+    .filter(asked.isOf)
     .map((member): Placed => {
       const { kind, number } = member;
       const ends = [member.from, member.to].map(reading);
       const [first = null, second = null] = ends;
       const isSquare = first !== null && second !== null && Math.abs(first - second) < EPSILON_MM;
+      const across = quarterTurn(directionOf(minus(member.to, member.from)));
       return {
         member,
         name: { surface, kind, number },
         from: isSquare ? asked.from : null,
-        mm: isSquare ? first : inner(quarterTurn(framing.direction), member.from),
+        mm: isSquare ? first : inner(across, member.from),
       };
     })
     .sort((a, b) => a.mm - b.mm);
@@ -174,7 +188,7 @@ function pairChanges(was: Placed, is: Placed): readonly MemberChange[] {
 /** Plates, end studs and the like by their kind and number: they follow the room's size, so only what they are is told. */
 function structureChanges(before: Surface, after: Surface): readonly MemberChange[] {
   const pieces = ({ framing }: Surface): readonly Member[] =>
-    framing.kind === "known" ? framing.members.filter((member) => !repeats(member)) : [];
+    framing.kind === "known" ? framing.members.filter((member) => !repeats(member) && !isStrap(member)) : [];
   const find = (all: readonly Member[], { kind, number }: Member): Member | undefined =>
     all.find((other) => other.kind === kind && other.number === number);
   const named = ({ kind, number }: Member): MemberName => ({ surface: after.name, kind, number });

@@ -33,7 +33,14 @@ export interface FiguresByCode {
     edges: "openings" | "flanges";
   };
   "framing-unknown": { surface: string; beyondMeasured: boolean };
-  "framing-assumed": { surface: string; firstMm: number; spacingMm: number; from: string };
+  "framing-assumed": {
+    surface: string;
+    /** Joists or studs, or what hangs from them. */
+    of: "members" | "strap" | "channel";
+    firstMm: number;
+    spacingMm: number;
+    from: string;
+  };
   /** The opening lies over a line where two sheets of board meet. */
   "joint-through-opening": { joint: "long" | "butt"; offCentreMm: number };
   /** A first mark that is usually struck to the near edge was given as a centre. */
@@ -126,7 +133,10 @@ export type MemberKind =
   | "header"
   | "rim"
   | "sill"
-  | "opening-stud";
+  | "opening-stud"
+  /** Between the framing and the board: strapping, and resilient channel. */
+  | "strap"
+  | "channel";
 
 /** Which member, as a person would count it. */
 export interface MemberName {

@@ -16,9 +16,9 @@ export interface Bay {
 export function bayOf(mounted: Mounted): Bay | null {
   const framing = framingAt(mounted);
   if (framing === null) return null;
-  const atMm = fromZeroMm(framing, mounted.centre);
+  const atMm = fromZeroMm(framing.layout, mounted.centre);
   const members = framing.members.filter(repeats);
-  const passed = numbersOf(members.filter(({ from }) => fromZeroMm(framing, from) < atMm));
+  const passed = numbersOf(members.filter(({ from }) => fromZeroMm(framing.layout, from) < atMm));
   const against = members.some((member) => standsAgainstWall(member, framing));
   return { number: Math.max(1, passed.size + (against ? 0 : 1)), from: framing.layout.from };
 }
@@ -29,4 +29,4 @@ const numbersOf = (members: readonly Member[]): ReadonlySet<number> =>
 
 /** Nearer to the wall than its own width, a member leaves no bay that anybody would count. Our own choice. */
 const standsAgainstWall = ({ from, widthMm }: Member, framing: KnownFraming): boolean =>
-  fromZeroMm(framing, from) - widthMm / 2 < widthMm;
+  fromZeroMm(framing.layout, from) - widthMm / 2 < widthMm;

@@ -1,11 +1,11 @@
 import { directionOf, inner, minus, quarterTurn } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
-import type { Edge, Framing, Member } from "../room/room.js";
+import type { Edge, Framing, Layout, Member } from "../room/room.js";
 
 type KnownFraming = Extract<Framing, { kind: "known" }>;
 
-/** How far a point lies from the line that the framing is measured from, square to the members, in mm. */
-export const fromZeroMm = ({ layout: { zero } }: KnownFraming, point: SurfacePoint): number =>
+/** How far a point lies from the line that a layout is measured from, square to its members, in mm. */
+export const fromZeroMm = ({ zero }: Layout, point: SurfacePoint): number =>
   inner(zero.away, minus(point, zero.at));
 
 export const inward = ({ from, to }: Edge): SurfacePoint => quarterTurn(directionOf(minus(to, from)));

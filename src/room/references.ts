@@ -177,6 +177,7 @@ function placeProblems(tree: Tree): readonly Problem[] {
       return [
         ...lookUp(textAt(tree, path), path, { of: "wall", choices: plan }),
         ...tapeProblems(tree, path, plan),
+        ...strapProblems(tree, ["framing", surface, "strapping", "from"], plan),
       ];
     }),
   ];
@@ -187,6 +188,14 @@ function surfaceProblems(tree: Tree, list: string): readonly Problem[] {
     const path = [list, index, "on"];
     return lookUp(textAt(tree, path), path, { of: "surface", choices: surfaceNames(tree) });
   });
+}
+
+/** On a wall straps are counted from the floor too. */
+function strapProblems(tree: Tree, path: Path, plan: readonly string[]): readonly Problem[] {
+  return [
+    ...lookUp(textAt(tree, path), path, { of: "wall", choices: [...plan, "floor"] }),
+    ...tapeProblems(tree, path, plan),
+  ];
 }
 
 /** Walls that joints of board are measured from. */

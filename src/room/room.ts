@@ -60,6 +60,14 @@ export interface Layout {
   readonly markedToNearEdge: boolean;
 }
 
+/** Strapping or resilient channel, across the members or otherwise. */
+export interface Straps {
+  readonly kind: "strap" | "channel";
+  readonly layout: Layout;
+  /** The direction that they run in, of length 1, to the right or up. */
+  readonly direction: SurfacePoint;
+}
+
 export type Framing =
   | { readonly kind: "unknown" }
   | {
@@ -78,6 +86,8 @@ export type Framing =
       readonly engineered: boolean;
       /** Whether a wall stands outside or carries; true where nobody has said. */
       readonly bearing: boolean;
+      /** Straps or channels, which are among the members too; null where the file tells of none, or of their depth alone. */
+      readonly straps: Straps | null;
     };
 
 export interface Obstruction {

@@ -1,5 +1,6 @@
 import { boxOfArea } from "../cable/box.js";
 import type { Cabling } from "../cable/cabling.js";
+import { isBehindStraps } from "../cable/field.js";
 import type { Leg } from "../cable/route.js";
 import type { CableRun } from "../cable/run.js";
 import type { Item, PagePoint, Window } from "../drawing/drawing.js";
@@ -65,13 +66,15 @@ function sketchOf(order: Order, cabling: Cabling, rack: Vector): Sketch {
 function joistsPiece({ surfaces }: Room, view: View): Piece {
   const items = surfaces.flatMap(({ kind, framing, frame }): Item[] => {
     if (kind !== "ceiling" || framing.kind === "unknown") return [];
-    return framing.members.map(({ from, to }) =>
-      line(
-        view.place(below(toWorld(frame, from))),
-        view.place(below(toWorld(frame, to))),
-        dashed(PEN.fine, 2, 1.5),
-      ),
-    );
+    return framing.members
+      .filter(isBehindStraps)
+      .map(({ from, to }) =>
+        line(
+          view.place(below(toWorld(frame, from))),
+          view.place(below(toWorld(frame, to))),
+          dashed(PEN.fine, 2, 1.5),
+        ),
+      );
   });
   return { layer: "framing", rank: 9, items };
 }

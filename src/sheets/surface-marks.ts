@@ -7,7 +7,7 @@ import { fittedPages } from "./marking/fitted.js";
 import { type Flag, flagsOf } from "./marking/flags.js";
 import { foundParts } from "./marking/found.js";
 import { keyPart } from "./marking/key.js";
-import { captionParts, memberParts } from "./marking/members.js";
+import { captionParts, chainlessParts, memberParts } from "./marking/members.js";
 import type { Form } from "./marking/page-choice.js";
 import { stepParts } from "./marking/steps.js";
 import { isMembers, numbersOnly } from "./marking/surface-chains.js";
@@ -56,13 +56,17 @@ function formsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]): [Form,
     ...findingParts(order, flags),
   ];
   const cards = cardParts(order, at, flags);
+  const chainless = chainlessParts(order, at);
   const inTable = { tabled: true, parts: [count, ...others, ...memberParts(order, at), ...cards] };
   const plainest: Form = { ...inTable, sketch: { ...sketch, caption: null, chains: openingsOnly } };
   // Members at an angle have no chain: their figures stand in the table.
   if (openingsOnly.length === sketch.chains.length) return [plainest];
   return [
-    { sketch, parts: [count, ...others, ...cards] },
-    { sketch: { ...sketch, caption: null }, parts: [count, ...captionParts(order, at), ...others, ...cards] },
+    { sketch, parts: [count, ...others, ...chainless, ...cards] },
+    {
+      sketch: { ...sketch, caption: null },
+      parts: [count, ...captionParts(order, at), ...others, ...chainless, ...cards],
+    },
     { ...inTable, sketch: { ...sketch, caption: null, chains: numbersOnly(sketch.chains, at) } },
     plainest,
   ];

@@ -47,6 +47,24 @@ const member = fc.constantFrom<Parts>(
 const wallFraming = (from: string, extentMm: number): fc.Arbitrary<Parts> =>
   members(extentMm).map((at) => ({ member: { width: "45 mm", depth: "120 mm" }, from, at }));
 
+/** Across the joists, under all of the ceiling. */
+const strapping = (run: string): fc.Arbitrary<Parts> =>
+  fc
+    .record({
+      kind: fc.constantFrom("strap", "channel"),
+      width: fc.constantFrom(38, 63),
+      first: whole(30, 400),
+      spacing: fc.constantFrom(406, 488, 610),
+    })
+    .map(({ kind, width, first, spacing }) => ({
+      kind,
+      depth: "19 mm",
+      width: mm(width),
+      from: run === "left-right" ? "left" : "front",
+      first: mm(first),
+      spacing: mm(spacing),
+    }));
+
 const ceilingFraming = ({ width, length }: RoomSize): fc.Arbitrary<Parts> =>
   fc
     .constantFrom(
@@ -55,7 +73,9 @@ const ceilingFraming = ({ width, length }: RoomSize): fc.Arbitrary<Parts> =>
       { run: "front-back", from: "left", extent: width },
     )
     .chain(({ extent, run, from }) =>
-      fc.record({ member, at: members(extent) }).map((one): Parts => ({ run, from, ...one })),
+      fc
+        .record({ member, at: members(extent), strapping: fc.option(strapping(run), { freq: 2 }) })
+        .map(({ strapping: straps, ...one }): Parts => ({ run, from, ...one, strapping: straps })),
     );
 
 const duct = ({ width, length }: RoomSize): fc.Arbitrary<Parts> =>

@@ -60,8 +60,22 @@ export const ROOMS: Readonly<Record<string, () => Job>> = {
     job({
       units: "imperial",
       framing: {
-        ceiling: { ...assumed("back"), run: "left-right", member: "2x10" },
-        left: assumed("front"),
+        ceiling: {
+          ...assumed("back"),
+          run: "left-right",
+          member: "2x10",
+          strapping: { depth: '3/4"', width: '2 1/2"', from: "right", first: '12"', spacing: '16"' },
+        },
+        left: {
+          ...assumed("front"),
+          strapping: {
+            kind: "channel",
+            depth: '1/2"',
+            width: '2 3/4"',
+            from: "floor",
+            at: ['3"', '27"', '51"', '75"', '100"'],
+          },
+        },
         right: assumed("back"),
         front: assumed("left"),
         back: assumed("right"),
@@ -83,6 +97,14 @@ export const ROOMS: Readonly<Record<string, () => Job>> = {
           first: "300 mm",
           spacing: "600 mm",
           found: [{ member: 3, at: "1510 mm", by: "framer", on: "2026-05-02" }],
+          strapping: {
+            kind: "channel",
+            depth: "13 mm",
+            width: "70 mm",
+            from: { left: 0, front: 0 },
+            first: "400 mm",
+            spacing: "900 mm",
+          },
         },
       },
       speakers: [overhead("TL", "1 m", "2 m"), overhead("TR", "3 m", "2 m"), overhead("TBL", "1 m", "4.4 m")],

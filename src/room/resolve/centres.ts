@@ -1,8 +1,8 @@
 import type { Problem } from "../../findings/complaint.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { Path } from "../room.js";
-import type { FramingFile } from "../schema/framing.js";
 import { MOST_MEMBERS } from "../schema/limits.js";
+import type { LaidFile } from "./laid.js";
 import { type Resolved, refused, resolved } from "./resolved.js";
 import type { Strip } from "./strip.js";
 
@@ -14,7 +14,7 @@ export interface CentresOptions {
 }
 
 /** Centres of the members from the framing face of the wall that is measured from, ascending, in mm. */
-export function centresOf(entry: FramingFile, options: CentresOptions): Resolved<readonly number[]> {
+export function centresOf(entry: LaidFile, options: CentresOptions): Resolved<readonly number[]> {
   const { first, spacing, at } = entry;
   if (at !== undefined && first === undefined && spacing === undefined) return measured(entry, at, options);
   if (at === undefined && first !== undefined && spacing !== undefined) {
@@ -25,12 +25,12 @@ export function centresOf(entry: FramingFile, options: CentresOptions): Resolved
 }
 
 /** From a typed figure to the centre: a near edge is half a member nearer to the wall. */
-export function toCentreMm({ mark, member }: FramingFile, { shiftMm }: CentresOptions): number {
+export function toCentreMm({ mark, member }: LaidFile, { shiftMm }: CentresOptions): number {
   return shiftMm + (mark === "near-edge" ? member.widthMm / 2 : 0);
 }
 
 function measured(
-  entry: FramingFile,
+  entry: LaidFile,
   at: readonly number[],
   options: CentresOptions,
 ): Resolved<readonly number[]> {
@@ -52,7 +52,7 @@ export function orderProblem(at: readonly number[], index: number, path: Path): 
 /** A member that begins past the far wall is a slip of the tape or of typing. */
 export function outsideProblem(
   centreMm: number,
-  { member }: FramingFile,
+  { member }: LaidFile,
   options: CentresOptions,
 ): readonly Problem[] {
   const byMm = centreMm - member.widthMm / 2 - options.strip.extentMm;
@@ -65,7 +65,7 @@ interface Laid {
   readonly spacingMm: number;
 }
 
-function laidOut(entry: FramingFile, laid: Laid, options: CentresOptions): Resolved<readonly number[]> {
+function laidOut(entry: LaidFile, laid: Laid, options: CentresOptions): Resolved<readonly number[]> {
   const { widthMm } = entry.member;
   const start = laid.firstMm + toCentreMm(entry, options);
   const outside = outsideProblem(start, entry, { ...options, path: [...options.path, "first"] });

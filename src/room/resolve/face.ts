@@ -11,5 +11,6 @@ export const ceilingFaceMm = (file: RoomFile, name: string = MAIN_CEILING): numb
 
 function strappingMm({ framing }: RoomFile, name: string): number {
   const entry = Object.entries(framing ?? {}).find(([surface]) => surface === name)?.[1];
-  return entry?.strapping ?? 0;
+  const strapping = entry?.strapping ?? 0;
+  return typeof strapping === "number" ? strapping : strapping.depth;
 }

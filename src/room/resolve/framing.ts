@@ -1,16 +1,17 @@
 import type { Problem } from "../../findings/complaint.js";
-import { EPSILON_MM } from "../../geometry/epsilon.js";
-import type { Polygon } from "../../geometry/shape.js";
-import type { Framing, Layout, Member, Path } from "../room.js";
+import { surfacePoint } from "../../geometry/surface-point.js";
+import type { Framing, Member, Path } from "../room.js";
 import type { FramingFile } from "../schema/framing.js";
 import type { RoomFile } from "../schema.js";
 import { centresOf } from "./centres.js";
 import { asFound, type Centre } from "./found.js";
+import { layoutOf, pastLast } from "./laid.js";
 import { piecesOf, type RoughOpening, rimsOf, roughOpeningsOf, withoutOpenings } from "./pieces.js";
 import { andThen, type Resolved, refused, resolved, together } from "./resolved.js";
 import { type Run, runOf } from "./run.js";
 import type { Shell } from "./shell.js";
-import { behind, beyond, pointIn, type Strip, stretchesOf } from "./strip.js";
+import { type Strapped, strappedBy } from "./straps.js";
+import { behind, pointIn, stretchesOf } from "./strip.js";
 import { type Structure, structureOf } from "./structure.js";
 import type { BareSurface } from "./surfaces.js";
 
@@ -21,7 +22,7 @@ export function framingOf(surface: BareSurface, file: RoomFile, shell: Shell): R
   const path: Path = ["framing", surface.name];
   const stray = strayKeys(entry, surface, path);
   if (stray.length > 0) return refused(...stray);
-  const run = runOf(entry, { surface, shell, path });
+  const run = runOf(entry, { surface, shell, path, usual: UPRIGHT });
   if (!run.ok) return run;
   const { strip, shiftMm } = run.value;
   const options = { strip, shiftMm, path };
@@ -35,8 +36,16 @@ export function framingOf(surface: BareSurface, file: RoomFile, shell: Shell): R
     openings: roughOpeningsOf(entry, { ...place, strip, structure }),
     doubled: doubledOf(entry, found.ok ? found.value.length : null, path),
   });
-  return andThen(parts, (value) => known(entry, run.value, { ...value, structure, surface }));
+  if (!parts.ok) return parts;
+  const { along } = strip;
+  const strapped = strappedBy(entry, { ...place, along, openings: parts.value.openings });
+  return andThen(strapped, (straps) =>
+    known(entry, run.value, { ...parts.value, ...{ straps, structure, surface } }),
+  );
 }
+
+/** Studs run up; of a ceiling the file always tells. */
+const UPRIGHT = surfacePoint(0, 1);
 
 /** Numbers of members that are two side by side; each is there. */
 function doubledOf(entry: FramingFile, count: number | null, path: Path): Resolved<readonly number[]> {
@@ -84,11 +93,12 @@ interface Parts {
   readonly pieces: readonly Member[];
   readonly openings: readonly RoughOpening[];
   readonly doubled: readonly number[];
+  readonly straps: Strapped;
 }
 
 function known(entry: FramingFile, run: Run, parts: Parts): Framing {
   const { strip } = run;
-  const { centres, surface, structure, pieces, openings, doubled } = parts;
+  const { centres, surface, structure, pieces, openings, doubled, straps } = parts;
   const { widthMm, depthMm } = entry.member;
   const basis = centres.every(({ basis }) => basis === "measured") ? "measured" : "assumed";
   const members = centres.flatMap((centre, index) =>
@@ -118,28 +128,23 @@ function known(entry: FramingFile, run: Run, parts: Parts): Framing {
       ...openings.flatMap((opening) => opening.members),
       ...rimsOf(entry, surface, strip),
       ...pieces,
+      ...straps.members,
     ],
-    unknown: [...pastLast(entry, strip, centres), ...behind(strip)],
+    unknown: [
+      ...pastLast(
+        entry,
+        strip,
+        centres.map(({ mm }) => mm),
+      ),
+      ...behind(strip),
+      ...straps.unknown,
+    ],
     cavityMm: cavityMm(entry),
     engineered: entry.engineered ?? false,
     bearing: entry.bearing ?? true,
+    straps: straps.straps,
   };
 }
-
-/** The stretch past the last measured member: nobody has said what is there. */
-function pastLast(entry: FramingFile, strip: Strip, centres: readonly Centre[]): readonly Polygon[] {
-  if (entry.at === undefined) return [];
-  const fromMm = (centres.at(-1)?.mm ?? 0) + entry.member.widthMm / 2;
-  return fromMm >= strip.extentMm - EPSILON_MM ? [] : beyond(strip, fromMm);
-}
-
-const layoutOf = (entry: FramingFile, { from, strip }: Run, basis: Layout["basis"]): Layout => ({
-  from,
-  zero: strip.zero,
-  spacingMm: entry.spacing ?? null,
-  basis,
-  markedToNearEdge: entry.mark === "near-edge",
-});
 
 const cavityMm = ({ cavity, member }: FramingFile): number =>
   cavity === "open" ? Number.POSITIVE_INFINITY : (cavity ?? member.depthMm);

@@ -202,16 +202,18 @@ export function withoutOpenings(member: Member, openings: readonly RoughOpening[
 
 function cutBy(member: Member, { min, max }: Box): readonly Member[] {
   const half = member.widthMm / 2;
-  const { u } = member.from;
-  if (u + half <= min.u + EPSILON_MM || u - half >= max.u - EPSILON_MM) return [member];
-  const [low, high] = [Math.min(member.from.v, member.to.v), Math.max(member.from.v, member.to.v)];
-  const under =
-    min.v - low > EPSILON_MM ? [{ ...member, from: { u, v: low }, to: { u, v: Math.min(min.v, high) } }] : [];
-  const over =
-    high - max.v > EPSILON_MM
-      ? [{ ...member, from: { u, v: Math.max(max.v, low) }, to: { u, v: high } }]
-      : [];
-  return [...under, ...over];
+  // Studs stand up, straps lie across them.
+  const isUp = Math.abs(member.to.v - member.from.v) > Math.abs(member.to.u - member.from.u);
+  const [along, across] = isUp ? (["v", "u"] as const) : (["u", "v"] as const);
+  const at = member.from[across];
+  if (at + half <= min[across] + EPSILON_MM || at - half >= max[across] - EPSILON_MM) return [member];
+  const ends = [member.from[along], member.to[along]];
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  const piece = (from: number, to: number): readonly Member[] => {
+    const end = (mm: number): SurfacePoint => (isUp ? { u: at, v: mm } : { u: mm, v: at });
+    return to - from > EPSILON_MM ? [{ ...member, from: end(from), to: end(to) }] : [];
+  };
+  return [...piece(low, Math.min(min[along], high)), ...piece(Math.max(max[along], low), high)];
 }
 
 /** Doors and windows as what openings must stay away from; a wrong tape of one is told with the framing. */

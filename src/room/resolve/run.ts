@@ -1,10 +1,11 @@
 import type { Problem } from "../../findings/complaint.js";
 import { pointName } from "../../findings/edge-name.js";
-import { surfacePoint } from "../../geometry/surface-point.js";
+import { EPSILON_MM } from "../../geometry/epsilon.js";
+import { minus, outer, surfacePoint } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Edge, Path } from "../room.js";
 import type { FramingFile } from "../schema/framing.js";
-import { linesToMeasureFrom, runsAlong } from "./hooks.js";
+import { linesToMeasureFrom } from "./hooks.js";
 import { andThen, type Resolved, refused, resolved } from "./resolved.js";
 import type { Shell } from "./shell.js";
 import { type Strip, stripOf, stripThrough } from "./strip.js";
@@ -29,25 +30,30 @@ interface Place {
   readonly path: Path;
 }
 
+interface Asked extends Place {
+  /** The way that they run where the file says nothing of it. */
+  readonly usual: SurfacePoint;
+}
+
 /** Measured from a wall that they run along, or square to themselves from a corner or a mark. */
-export function runOf({ run, from }: RunFile, place: Place): Resolved<Run> {
-  const { surface, shell } = place;
-  const walls = edgesToMeasureFrom(surface, run, shell);
-  const direction = surface.kind === "ceiling" ? directionOfRun(run) : null;
+export function runOf({ run, from }: RunFile, asked: Asked): Resolved<Run> {
+  const { surface, shell, path, usual } = asked;
+  const direction = run === undefined ? usual : directionOfRun(run);
+  const walls = edgesToMeasureFrom(surface, direction, shell);
   if (typeof from !== "string") {
-    if (direction !== null) return fromPoint(from, direction, place);
-    return refused(wrongFrom(Object.keys(from).join(", "), walls, place.path));
+    if (direction !== null && surface.kind === "ceiling") return fromPoint(from, direction, asked);
+    return refused(wrongFrom(Object.keys(from).join(", "), walls, path));
   }
-  if (typeof run === "number") return refused(noPoint(from, place.path));
   const edge = walls.find(({ along }) => along === from);
-  if (edge === undefined) return refused(wrongFrom(from, walls, place.path));
+  if (edge === undefined)
+    return refused(walls.length === 0 ? noPoint(from, path) : wrongFrom(from, walls, path));
   const shiftMm = shell.measuredTo === "finish" ? edge.boardMm : 0;
   return resolved({ strip: stripOf(surface, edge), from, shiftMm });
 }
 
 /** Along a ceiling's u, toward the left, and v, toward the front: an angle turns the left end toward the front. */
-function directionOfRun(run: RunFile["run"]): SurfacePoint | null {
-  if (run === undefined || run === "along") return null;
+function directionOfRun(run: NonNullable<RunFile["run"]>): SurfacePoint | null {
+  if (run === "along") return null;
   if (run === "left-right") return surfacePoint(1, 0);
   if (run === "front-back") return surfacePoint(0, 1);
   const radians = (run * Math.PI) / 180;
@@ -68,12 +74,15 @@ function fromPoint(
   }));
 }
 
-/** Walls that the members can be measured from: the ones that they run along. */
-function edgesToMeasureFrom(surface: BareSurface, run: RunFile["run"], shell: Shell): readonly Edge[] {
-  const lines = linesToMeasureFrom(surface, shell).filter(({ along }) => along !== "floor");
-  if (surface.kind === "wall") return lines.filter((line) => runsAlong(line, "v"));
-  if (run === "along") return lines;
-  return lines.filter((line) => runsAlong(line, run === "left-right" ? "u" : "v"));
+/** Walls, or the floor, that lie along the direction; any wall where it is not given. */
+function edgesToMeasureFrom(
+  surface: BareSurface,
+  direction: SurfacePoint | null,
+  shell: Shell,
+): readonly Edge[] {
+  const lines = linesToMeasureFrom(surface, shell);
+  if (direction === null) return lines.filter(({ along }) => along !== "floor");
+  return lines.filter(({ from, to }) => Math.abs(outer(minus(to, from), direction)) <= EPSILON_MM);
 }
 
 function wrongFrom(from: string, lines: readonly Edge[], path: Path): Problem {

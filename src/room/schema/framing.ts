@@ -4,11 +4,11 @@ import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
 import { block, byName } from "./block.js";
 import { complain } from "./complain.js";
-import { CAVITY, MEMBER_SHIFT, MEMBER_SIDE, MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
-import { length, readQuantity, wholeNumber } from "./measures.js";
+import { layout, runOn } from "./layout.js";
+import { CAVITY, MEMBER_SHIFT, MEMBER_SIDE, MOST_MEMBERS, TAPE } from "./limits.js";
+import { length, wholeNumber } from "./measures.js";
 import { pieces, rims, roughOpenings } from "./structure.js";
-import { reference, tapes } from "./tapes.js";
-import { readWord, type Texts, trueOrFalse, word } from "./texts.js";
+import { type Texts, trueOrFalse, word } from "./texts.js";
 
 /** By its nominal name: the actual size. */
 const lumber = z
@@ -73,26 +73,7 @@ const found = (texts: Texts) => {
 
 const common = (texts: Texts) => ({
   member,
-  from: z
-    .union([
-      reference("Wall that the members are measured from, along the surface"),
-      tapes(
-        "Corner that the members are measured from, square to themselves, such as { right: 0, front: 0 }, or a mark on a wall; all of them lie to one side of it",
-      ),
-    ])
-    .describe("What the members are measured from: a wall that they run along, or a corner"),
-  first: length(TAPE, "The first member").optional(),
-  spacing: length(SPACING, "From one member to the next, centre to centre").optional(),
-  at: z
-    .array(length(TAPE, "One member"))
-    .min(1)
-    .max(MOST_MEMBERS)
-    .describe("Members as found, each measured from the same wall")
-    .optional(),
-  mark: word(
-    ["near-edge", "centre"],
-    "Which line of a member the figures are to; its centre unless said",
-  ).optional(),
+  ...layout,
   cavity: cavity.optional(),
   engineered: trueOrFalse(
     "I-joists, trusses or laminated members, which are bored only as their maker says; false unless said",
@@ -101,25 +82,9 @@ const common = (texts: Texts) => ({
   ...pieces,
 });
 
-const RUNS = ["left-right", "front-back", "along"] as const;
-
-/** A word, or an angle: what begins as a figure is meant as one. */
-const run = z
-  .string()
-  .transform((typed, context) =>
-    /^[-+.\d]/u.test(typed)
-      ? readQuantity(typed, context, { quantity: "deg", least: 0, most: 180 })
-      : readWord(typed, context, { choices: RUNS, besides: "30 deg" }),
-  )
-  .meta({
-    description:
-      "Which way the members run: along, as the wall does that they are measured from; or, for members that lie along no wall, how far they are turned from left-right, the left end toward the front wall: 30 deg. On a slope the angle is measured on the slope itself",
-    anyOf: [
-      { type: "string", enum: [...RUNS] },
-      { type: "string", pattern: "^\\d+(\\.\\d+)? ?(deg|°)$" },
-      { type: "number", minimum: 0, maximum: 0 },
-    ],
-  });
+const run = runOn(
+  "Which way the members run: along, as the wall does that they are measured from; or, for members that lie along no wall, how far they are turned from left-right, the left end toward the front wall: 30 deg. On a slope the angle is measured on the slope itself",
+);
 
 const ceilingFraming = (texts: Texts) =>
   block({

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { block } from "./block.js";
+import { layout, runOn } from "./layout.js";
 import { MEMBER_SIDE, MOST_MEMBERS } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
 import { tapes } from "./tapes.js";
@@ -33,6 +34,19 @@ const roughOpening = (texts: Texts) =>
     }).optional(),
   });
 
+/** Strapping or resilient channel by where each length of it stands. */
+const straps = block({
+  kind: word(["strap", "channel"], "Strapping, or resilient channel; strapping unless said").optional(),
+  depth: length(MEMBER_SIDE, "Between the framing and the board"),
+  width: length(MEMBER_SIDE, "Across one, along the surface; of a channel the whole of it, lips and all"),
+  run: runOn("Which way they run on a ceiling; across the members unless said").optional(),
+  ...layout,
+});
+
+const strapping = z
+  .union([length(MEMBER_SIDE, "Their depth alone: where they stand is then unknown to every check"), straps])
+  .describe("Strapping or resilient channel between the framing and the board");
+
 /** Keys of the framing of any surface. */
 export const pieces = {
   also: z.array(piece).max(MOST_PIECES).describe("Blocking, beams, headers, rims, as found").optional(),
@@ -41,10 +55,7 @@ export const pieces = {
     .max(MOST_PIECES)
     .describe("Members that are two side by side, about the line that is given")
     .optional(),
-  strapping: length(
-    MEMBER_SIDE,
-    "Depth of strapping or resilient channel between the framing and the board",
-  ).optional(),
+  strapping: strapping.optional(),
 };
 
 /** Keys of the framing of a ceiling. */
@@ -57,5 +68,6 @@ export const roughOpenings = (texts: Texts) => ({
   openings: z.array(roughOpening(texts)).max(MOST_PIECES).describe("Doors and windows").optional(),
 });
 
+export type StrapsFile = z.output<typeof straps>;
 export type PieceFile = z.output<typeof piece>;
 export type RoughOpeningFile = z.output<ReturnType<typeof roughOpening>>;

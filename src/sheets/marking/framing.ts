@@ -1,4 +1,11 @@
-import { grey, type Item, type PagePoint, type Window } from "../../drawing/drawing.js";
+import {
+  grey,
+  type Ink,
+  type Item,
+  type PagePoint,
+  type Stroke,
+  type Window,
+} from "../../drawing/drawing.js";
 import { hatch } from "../../drawing/hatch.js";
 import { type Label, label } from "../../drawing/label.js";
 import { boxAbout, inTurn, leader, middleOf, middlesAlong, middlesOver } from "../../drawing/label-places.js";
@@ -12,7 +19,6 @@ import { spansInside } from "../../geometry/ring.js";
 import type { Polygon } from "../../geometry/shape.js";
 import { directionOf, minus, plus, times } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
-import { repeats } from "../../place/run.js";
 import type { Member, Surface } from "../../room/room.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import type { Order } from "../sheet.js";
@@ -20,8 +26,8 @@ import { numberText } from "./found.js";
 import { LINES } from "./lines.js";
 import { obstructionBox } from "./obstructions.js";
 import type { Piece, WordsWish } from "./piece.js";
+import { isAlongAxis, isStrap, type Row, rowsOf } from "./rows.js";
 import { boxOf, type View } from "./view.js";
-import { isAlongAxis } from "./zero-mark.js";
 
 /** Distance of the lines that cover what is unknown, on the page. */
 const HATCH_MM = 4;
@@ -32,15 +38,19 @@ const LEAST_BAND_MM = 1.4;
 export function framingPiece(order: Order, surface: Surface, view: View): Piece {
   const { framing } = surface;
   const members = framing.kind === "known" ? framing.members : [];
-  const assumed = members.filter((member) => repeats(member) && member.basis === "assumed");
+  const rows = rowsOf(surface);
+  const assumed = rows.map((row) => row.members.filter(({ basis }) => basis === "assumed"));
   const found = members.filter((member) => member.found !== null);
   return {
     layer: "framing",
     rank: 4,
-    items: members.flatMap((member) => memberItems(member, surface, view)),
+    // Straps hang from the framing, nearer to whoever looks.
+    items: [...members.filter((member) => !isStrap(member)), ...members.filter(isStrap)].flatMap((member) =>
+      memberItems(member, surface, view),
+    ),
     wishes: [
-      ...numbers(surface, view),
-      ...wordOn(order.words.marking.assumed, assumed, view),
+      ...rows.flatMap((row) => numbers(order, row, view)),
+      ...assumed.flatMap((each) => wordOn(order.words.marking.assumed, each, view)),
       ...found.flatMap((member) => wordOn(order.words.found.word, [member], view)),
     ],
   };
@@ -60,16 +70,17 @@ export function unknownPiece(order: Order, surface: Surface, outlineNow: Polygon
 }
 
 function memberItems(member: Member, surface: Surface, view: View): Item[] {
-  const measured = member.basis === "measured";
-  const stroke = measured ? PEN.thin : LINES.assumed;
-  const body = bandsOf(member, surface).map((band) =>
-    outline(band.map(view.place), measured ? { stroke, fill: grey(0.92) } : { stroke }),
-  );
-  if (view.shrunk(member.widthMm) < LEAST_BAND_MM) return body;
+  const body = bandsOf(member, surface).map((band) => outline(band.map(view.place), lookOf(member)));
+  if (isStrap(member) || view.shrunk(member.widthMm) < LEAST_BAND_MM) return body;
   const centres = centreLines(member, surface).map(([from, to]) =>
     line(view.place(from), view.place(to), dashed(PEN.fine, 5, 1, 0.6, 1)),
   );
   return [...body, ...centres];
+}
+
+function lookOf(member: Member): { stroke: Stroke; fill?: Ink } {
+  if (isStrap(member)) return { stroke: LINES.strap, fill: grey(1) };
+  return member.basis === "measured" ? { stroke: PEN.thin, fill: grey(0.92) } : { stroke: LINES.assumed };
 }
 
 /** The member's outline on the surface; what runs at an angle ends where the surface does. */
@@ -93,10 +104,12 @@ const isAslant = ({ from, to }: Member): boolean =>
   Math.abs(to.u - from.u) > EPSILON_MM && Math.abs(to.v - from.v) > EPSILON_MM;
 
 /** Numbers on members that no chain at the drawing's side can show, since they run at an angle. */
-function numbers({ framing }: Surface, view: View): WordsWish[] {
-  if (framing.kind === "unknown" || isAlongAxis(framing)) return [];
-  return framing.members.filter(repeats).map((member) => ({
-    ...label([{ ...smallBold(view), words: numberText(member) }]),
+function numbers({ words }: Order, row: Row, view: View): WordsWish[] {
+  if (isAlongAxis(row)) return [];
+  const name = (member: Member): string =>
+    isStrap(member) ? words.findings.member({ surface: "", ...member }) : numberText(member);
+  return row.members.map((member) => ({
+    ...label([{ ...smallBold(view), words: name(member) }]),
     middles: partsAlong(view.place(member.from), view.place(member.to)),
   }));
 }

@@ -12,7 +12,6 @@ import {
 import { layer, outline, PEN, point } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
 import type { Opening } from "../../job.js";
-import { repeats } from "../../place/run.js";
 import type { Edge, Member } from "../../room/room.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import { acrossFigures } from "../cut-figures.js";
@@ -26,11 +25,11 @@ import { obstructionsPiece } from "./obstructions.js";
 import { aimPiece, openingBox, openingsPiece } from "./openings.js";
 import { drawPieces, type Piece, type WordsWish } from "./piece.js";
 import { codesAgainst } from "./reasons.js";
+import { axisOf, isAlongAxis, rowsOf } from "./rows.js";
 import { slideLines } from "./slide-lines.js";
 import type { SurfaceStage } from "./surface-stage.js";
 import { type Heights, type View, viewOf } from "./view.js";
 import { voidsPiece } from "./voids.js";
-import { isAlongAxis } from "./zero-mark.js";
 
 /** Read from the floor or from a ladder: larger than on a sheet in the hand. */
 const HEIGHTS: Heights = { smallMm: 7, wallMm: 20, idMm: 25 };
@@ -124,17 +123,17 @@ function across({ words }: Order, opening: Opening, view: View): Item {
 }
 
 function memberNames(order: Order, at: SurfaceStage, view: View): WordsWish[] {
-  const { framing } = at.surface;
-  if (framing.kind === "unknown") return [];
-  const across = framing.run === "u" ? at.zero.v : at.zero.u;
-  const zero = isAlongAxis(framing) ? across : null;
-  return framing.members.filter(repeats).flatMap((member) => {
-    const words = memberLabel(order, at, member, zero);
-    return everySoOften(view.place(member.from), view.place(member.to)).map((middle) => ({
-      ...words,
-      middles: [middle],
-      optional: true,
-    }));
+  return rowsOf(at.surface).flatMap((row) => {
+    const across = axisOf(row) === "u" ? at.zero.v : at.zero.u;
+    const zero = isAlongAxis(row) ? across : null;
+    return row.members.flatMap((member) => {
+      const words = memberLabel(order, at, member, zero);
+      return everySoOften(view.place(member.from), view.place(member.to)).map((middle) => ({
+        ...words,
+        middles: [middle],
+        optional: true,
+      }));
+    });
   });
 }
 

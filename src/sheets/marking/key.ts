@@ -2,12 +2,14 @@ import { grey, type Stroke } from "../../drawing/drawing.js";
 import { line, outline, PEN, point, text } from "../../drawing/pen.js";
 import { measureText, wrapText } from "../../drawing/text.js";
 import { LINE_PITCH, textBlock } from "../../drawing/text-block.js";
+import type { Straps } from "../../room/room.js";
 import { headed, type Part } from "../flow.js";
 import type { Order } from "../sheet.js";
 import { slideIn } from "../slides.js";
 import { clearSample } from "./clear.js";
 import { type Inline, inlines } from "./inline.js";
 import { LINES } from "./lines.js";
+import { isStrap } from "./rows.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
 const CAP_MM = 2.5;
@@ -19,11 +21,14 @@ export function keyPart(order: Order, { surface, openings }: SurfaceStage): Part
   const { key } = order.words.marking;
   const { framing, obstructions, joints } = surface;
   const slides = openings.some((opening) => slideIn(order.job, opening) !== null);
-  const members = framing.kind === "known" ? framing.members : [];
+  const members = framing.kind === "known" ? framing.members.filter((member) => !isStrap(member)) : [];
   const samples = [
     ...(members.some(({ basis }) => basis === "measured") ? [sample(key.measured, measuredSample)] : []),
     ...(members.some(({ basis }) => basis === "assumed")
       ? [sample(key.assumed, dashedSample(LINES.assumed))]
+      : []),
+    ...(framing.kind === "known" && framing.straps !== null
+      ? [sample(strapWords(key, framing.straps), dashedSample(LINES.strap))]
       : []),
     ...(obstructions.some(({ keepMm }) => keepMm > 0) ? [sample(key.keep, dashedSample(LINES.keep))] : []),
     ...(obstructions.some(({ behindMm }) => behindMm !== null)
@@ -36,6 +41,11 @@ export function keyPart(order: Order, { surface, openings }: SurfaceStage): Part
     ({ x, y, widthMm }) => textBlock(key.brackets, { x, y, widthMm, capMm: CAP_MM }),
     inlines(samples),
   );
+}
+
+function strapWords(key: Order["words"]["marking"]["key"], { kind, layout }: Straps): string {
+  if (layout.basis === "measured") return key[kind];
+  return kind === "strap" ? key.strapAssumed : key.channelAssumed;
 }
 
 export type Drawing = (x: number, y: number) => ReturnType<Inline["draw"]>;

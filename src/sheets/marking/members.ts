@@ -4,7 +4,8 @@ import { textBlock } from "../../drawing/text-block.js";
 import { headed, type Part, whole } from "../flow.js";
 import type { Order } from "../sheet.js";
 import { type Inline, inlines } from "./inline.js";
-import { memberMarks, membersCaption, WRITE_MM } from "./surface-chains.js";
+import { axisOf, isAlongAxis, type Row, rowsOf } from "./rows.js";
+import { memberMarks, membersCaption, rowCaption, WRITE_MM } from "./surface-chains.js";
 import type { SurfaceStage } from "./surface-stage.js";
 
 const CAP_MM = 2.5;
@@ -18,13 +19,24 @@ export function captionParts(order: Order, at: SurfaceStage): Part[] {
   return [whole(({ x, y, widthMm }) => textBlock(caption, { x, y, widthMm, capMm: CAP_MM }))];
 }
 
-/** Every joist or stud with its figures, and a box to write the found one in where it is only assumed. */
-export function memberParts(order: Order, at: SurfaceStage): Part[] {
-  const { framing } = at.surface;
-  const caption = membersCaption(order, at);
-  if (framing.kind === "unknown" || caption === null) return [];
-  const writeMm = framing.layout.basis === "assumed" ? WRITE_MM : 0;
-  const said = memberMarks(order, at, "top").map(({ lines }) => lines.join(" "));
+/** Every joist, stud or strap with its figures, and a box to write the found one in where it is only assumed. */
+export const memberParts = (order: Order, at: SurfaceStage): Part[] =>
+  rowsOf(at.surface).flatMap((row) => rowParts(order, at, row));
+
+/** The rows that have no chain beside the drawing: one that runs at an angle, or as another does. */
+export const chainlessParts = (order: Order, at: SurfaceStage): Part[] =>
+  rowsOf(at.surface)
+    .filter(
+      (row, index, rows) =>
+        !isAlongAxis(row) || rows.findIndex((other) => axisOf(other) === axisOf(row)) < index,
+    )
+    .flatMap((row) => rowParts(order, at, row));
+
+function rowParts(order: Order, at: SurfaceStage, row: Row): Part[] {
+  const caption = rowCaption(order, at, row);
+  if (caption === null) return [];
+  const writeMm = row.layout.basis === "assumed" ? WRITE_MM : 0;
+  const said = memberMarks(order, at, row, "top").map(({ lines }) => lines.join(" "));
   const widest = Math.max(0, ...said.map((words) => measureText(words, LETTERS).widthMm));
   const all = said.map((words) => figure(words, { wordsMm: widest + 1.5, writeMm }));
   return [

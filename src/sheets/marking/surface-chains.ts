@@ -2,7 +2,6 @@ import { EPSILON_MM } from "../../geometry/epsilon.js";
 import { inner, minus } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
-import { repeats } from "../../place/run.js";
 import type { Edge, Member } from "../../room/room.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import { figuresOf } from "../figures.js";
@@ -10,15 +9,16 @@ import type { Order } from "../sheet.js";
 import { tapeFromEdge, tapesOf } from "../tapes.js";
 import type { ChainMark, ChainOf } from "./chains.js";
 import { numberText } from "./found.js";
+import { axisOf, isAlongAxis, type Row, rowsOf } from "./rows.js";
 import type { SurfaceStage } from "./surface-stage.js";
-import { isAlongAxis, type Known, zeroPoint } from "./zero-mark.js";
+import { zeroPoint } from "./zero-mark.js";
 
 /** Length of a box to write a found figure in. */
 export const WRITE_MM = 15;
 
 /** Running dimensions of the openings along the bottom and the left, of the members on the side across their run. */
 export function chainsOf(order: Order, at: SurfaceStage): ChainOf[] {
-  return [...openingsChain(order, at, "u"), ...openingsChain(order, at, "v"), ...membersChain(order, at)];
+  return [...openingsChain(order, at, "u"), ...openingsChain(order, at, "v"), ...rowChains(order, at)];
 }
 
 function openingsChain(order: Order, at: SurfaceStage, axis: "u" | "v"): ChainOf[] {
@@ -69,54 +69,58 @@ function openingMark(order: Order, at: SurfaceStage, zero: Edge, group: readonly
     : { at: centre, lines: [figure], face: "bold", kind: "mark" };
 }
 
-/** The edge that a chain across the members counts from; null where there is none, or they run at an angle. */
-function zeroAcross({ surface: { framing }, membersZero: zero }: SurfaceStage): Edge | null {
-  if (framing.kind === "unknown" || !isAlongAxis(framing)) return null;
-  return framing.run === "u" ? zero.v : zero.u;
+/** The edge that a chain across a row counts from; null where there is none, or it runs at an angle. */
+function zeroAcross({ membersZero: zero }: SurfaceStage, row: Row): Edge | null {
+  if (!isAlongAxis(row)) return null;
+  return axisOf(row) === "u" ? zero.v : zero.u;
 }
 
-/** What the members' figures count from, and the figure of a point. */
+/** What the figures of a row count from, and the figure of a point. */
 interface Counted {
   readonly from: string;
   mm(point: SurfacePoint): number;
 }
 
 /** The edge of the chain, else what they were measured from. */
-function countedFrom({ job: { room } }: Order, at: SurfaceStage): Counted | null {
-  const { framing } = at.surface;
-  if (framing.kind === "unknown") return null;
-  const edge = zeroAcross(at) ?? at.edges.find(({ along }) => along === framing.layout.from);
+function countedFrom({ job: { room } }: Order, at: SurfaceStage, row: Row): Counted | null {
+  const { from, zero } = row.layout;
+  const edge = zeroAcross(at, row) ?? at.edges.find(({ along }) => along === from);
   if (edge !== undefined) return { from: edge.along, mm: (point) => tapeFromEdge(edge, point, at.stage).mm };
-  const zeroAt = zeroPoint(room, at);
+  const zeroAt = zeroPoint(room, at, row.layout);
   if (zeroAt === null) return null;
-  const { from, zero } = framing.layout;
   return { from, mm: (point) => inner(zero.away, minus(point, zeroAt)) };
 }
 
-/** The figures of joists or studs in their order, as they stand on a side of the drawing. */
-export function memberMarks(order: Order, at: SurfaceStage, side: "right" | "top"): ChainMark[] {
-  const { framing } = at.surface;
-  const zero = countedFrom(order, at);
-  if (framing.kind === "unknown" || zero === null) return [];
-  const repeated = framing.members.filter(repeats);
+/** The figures of a row in its order, as they stand on a side of the drawing. */
+export function memberMarks(order: Order, at: SurfaceStage, row: Row, side: "right" | "top"): ChainMark[] {
+  const zero = countedFrom(order, at, row);
+  if (zero === null) return [];
+  const { members } = row;
   // In an L one joist's line may come twice; it has one figure.
-  return repeated
-    .filter(({ number }, index) => repeated.findIndex((other) => other.number === number) === index)
-    .map((member) => memberMark(order, { member, framing, zero, side }));
+  return members
+    .filter(({ number }, index) => members.findIndex((other) => other.number === number) === index)
+    .map((member) => memberMark(order, { member, row, zero, side }));
 }
 
-function membersChain(order: Order, at: SurfaceStage): ChainOf[] {
-  const { framing } = at.surface;
-  const side = framing.kind === "known" && framing.run === "u" ? "right" : "top";
-  const marks = memberMarks(order, at, side);
-  const zero = zeroAcross(at);
-  if (framing.kind === "unknown" || zero === null || marks.length === 0) return [];
+/** One for each row on the side across its run; a second row that runs as the first does stands in the table alone. */
+function rowChains(order: Order, at: SurfaceStage): ChainOf[] {
+  const rows = rowsOf(at.surface);
+  return rows
+    .filter((row, index) => rows.findIndex((other) => axisOf(other) === axisOf(row)) === index)
+    .flatMap((row) => rowChain(order, at, row));
+}
+
+function rowChain(order: Order, at: SurfaceStage, row: Row): ChainOf[] {
+  const side = axisOf(row) === "u" ? "right" : "top";
+  const marks = memberMarks(order, at, row, side);
+  const zero = zeroAcross(at, row);
+  if (zero === null || marks.length === 0) return [];
   return [
     {
       side,
       marks: [zeroMark(order, zero), ...marks],
       extended: [],
-      writeMm: framing.layout.basis === "assumed" ? WRITE_MM : 0,
+      writeMm: row.layout.basis === "assumed" ? WRITE_MM : 0,
     },
   ];
 }
@@ -147,25 +151,30 @@ export const isMembers = ({ side }: ChainOf): boolean => side === "right" || sid
 /** "7 · 9' 4"", and where the layout was struck to the near edge that figure too, in square brackets. */
 function memberMark(
   order: Order,
-  { member, framing, zero, side }: { member: Member; framing: Known; zero: Counted; side: "right" | "top" },
+  { member, row, zero, side }: { member: Member; row: Row; zero: Counted; side: "right" | "top" },
 ): ChainMark {
   const { units } = order.job.room;
+  const { layout } = row;
   const centreMm = zero.mm(member.from);
   const centre = `${numberText(member)} · ${figuresOf(centreMm, units).main}`;
   const mark = { at: member.from, face: "regular", kind: "mark" } as const;
-  if (!framing.layout.markedToNearEdge) return { ...mark, lines: [centre] };
-  const nearer = framing.layout.from === zero.from ? -1 : 1;
+  if (!layout.markedToNearEdge) return { ...mark, lines: [centre] };
+  const nearer = layout.from === zero.from ? -1 : 1;
   const edge = `[${figuresOf(centreMm + (nearer * member.widthMm) / 2, units).main}]`;
   return { ...mark, lines: side === "right" ? [centre, edge] : [`${centre} ${edge}`] };
 }
 
-/** What the members' figures are; null where there are none. */
-export function membersCaption(order: Order, at: SurfaceStage): string | null {
-  const { framing, kind } = at.surface;
-  const zero = countedFrom(order, at);
-  if (framing.kind === "unknown" || zero === null) return null;
+/** What the figures of a row are; null where there are none. */
+export function rowCaption(order: Order, at: SurfaceStage, row: Row): string | null {
+  const zero = countedFrom(order, at, row);
+  if (zero === null) return null;
   const { caption } = order.words.marking;
-  const said = caption[kind === "ceiling" ? "joist" : "stud"];
-  const figures = said(framing.layout.markedToNearEdge, framing.layout.basis === "assumed");
-  return zeroAcross(at) === null ? `${figures}. ${caption.square(zero.from)}` : figures;
+  const figures = caption[row.of](row.layout.markedToNearEdge, row.layout.basis === "assumed");
+  return zeroAcross(at, row) === null ? `${figures}. ${caption.square(zero.from)}` : figures;
+}
+
+/** The same of all rows; null where no row has figures. */
+export function membersCaption(order: Order, at: SurfaceStage): string | null {
+  const said = rowsOf(at.surface).flatMap((row) => rowCaption(order, at, row) ?? []);
+  return said.length === 0 ? null : said.join(". ");
 }

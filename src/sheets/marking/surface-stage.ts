@@ -7,6 +7,7 @@ import { inward } from "../../place/run.js";
 import type { Edge, Room, Surface } from "../../room/room.js";
 import type { Order } from "../sheet.js";
 import { facesAt, type Stage, tapesOf } from "../tapes.js";
+import { rowsOf } from "./rows.js";
 
 /** One surface as it stands when its openings are cut, and where its running dimensions begin. */
 export interface SurfaceStage {
@@ -31,7 +32,7 @@ export function surfaceAt(order: Order, surface: Surface, stage: Stage): Surface
   const own = openings.filter((opening) => opening.surface.name === surface.name);
   const edges = edgesOn(surface, facesAt(stage));
   const hooked = own.flatMap((opening) => tapesOf(room, opening, stage).governing.map(({ from }) => from));
-  const layoutFrom = surface.framing.kind === "known" ? [surface.framing.layout.from] : [];
+  const layoutFrom = rowsOf(surface).map(({ layout }) => layout.from);
   const corners = edges.map(({ from }) => from);
   const zeroBefore = (points: readonly SurfacePoint[]): Zero => {
     const of = (axis: "u" | "v"): Edge | null =>

@@ -2,6 +2,7 @@ import { grey, type Item, type PagePoint, type Stroke } from "../../drawing/draw
 import { hatch } from "../../drawing/hatch.js";
 import { dashed, layer, line, outline, PEN, point } from "../../drawing/pen.js";
 import { LINES } from "../marking/lines.js";
+import { isStrap } from "../marking/rows.js";
 import type { Pole, PoleMember, PoleOpenings, Stretch } from "./pole.js";
 
 /** Heights of what stands on a pole, up from the line that its marks meet, in mm. */
@@ -64,8 +65,9 @@ function unknownItems(stretch: Stretch): Item[] {
 function memberItems(on: PoleMember, pole: Pole, { membersMm }: Rise): Item[] {
   const seen = within(on, pole);
   if (seen.toMm <= seen.fromMm) return [];
-  const measured = on.member.basis === "measured";
-  const stroke: Stroke = measured ? PEN.thin : LINES.assumed;
+  const strap = isStrap(on.member);
+  const measured = on.member.basis === "measured" && !strap;
+  const stroke: Stroke = strap ? LINES.strap : measured ? PEN.thin : LINES.assumed;
   const box = outline(boxOf(seen, membersMm), measured ? { stroke, fill: grey(0.92) } : { stroke });
   const centre = line(up(on.centreMm, 0), up(on.centreMm, CENTRE_LINE_MM), stroke);
   return isOn(on.centreMm, pole) ? [box, centre] : [box];

@@ -4,8 +4,8 @@ import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
 import type { Edge, Framing, Member } from "../../room/room.js";
 import { codesAgainst } from "../marking/reasons.js";
+import { isAlongAxis } from "../marking/rows.js";
 import type { SurfaceStage } from "../marking/surface-stage.js";
-import { isAlongAxis } from "../marking/zero-mark.js";
 import type { Order } from "../sheet.js";
 import { tapeFromEdge } from "../tapes.js";
 
@@ -65,7 +65,7 @@ export function poleOf(order: Order, at: SurfaceStage, axis: Axis): Pole | null 
     far: farOf(at, place),
     openings: levelled(together(at.openings.map((opening) => alone(order, opening, { axis, place })))),
     members: members.filter((member) => crosses(member, axis)).map((member) => onPole(member, place)),
-    unknown: unknownOn(framing, axis, place),
+    unknown: unknownOn(framing, axis, { place, farMm: farOf(at, place).mm }),
     oblique: members.filter((member) => !crosses(member, "u") && !crosses(member, "v")).length,
   };
 }
@@ -139,12 +139,21 @@ function levelled(all: readonly PoleOpenings[]): PoleOpenings[] {
 const overlap = (a: Stretch, b: Stretch): boolean =>
   a.fromMm < b.toMm + APART_MM && b.fromMm < a.toMm + APART_MM;
 
-/** Stretches past the last measured member lie across the members, so they show only on the axis that crosses those. */
-function unknownOn(framing: Framing, axis: Axis, place: Place): readonly Stretch[] {
+/**
+ * Stretches past the last measured member lie across the members, so they show only on the axis that crosses those;
+ * with straps across them, those of either show where they do not take the whole axis.
+ */
+function unknownOn(
+  framing: Framing,
+  axis: Axis,
+  { place, farMm }: { readonly place: Place; readonly farMm: number },
+): readonly Stretch[] {
   if (framing.kind === "unknown") return [{ fromMm: 0, toMm: Number.POSITIVE_INFINITY }];
-  if (framing.run === axis && isAlongAxis(framing)) return [];
-  return framing.unknown.map((area) => {
+  if (framing.straps === null && framing.run === axis && isAlongAxis(framing)) return [];
+  const stretches = framing.unknown.map((area) => {
     const places = area.map(place);
     return { fromMm: Math.min(...places), toMm: Math.max(...places) };
   });
+  const isWhole = ({ fromMm, toMm }: Stretch): boolean => toMm - fromMm > farMm - EPSILON_MM;
+  return framing.straps === null ? stretches : stretches.filter((stretch) => !isWhole(stretch));
 }

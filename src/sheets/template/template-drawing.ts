@@ -5,6 +5,7 @@ import { radians, type SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
 import type { Member, Obstruction } from "../../room/room.js";
 import { MAX_PAGE_SIDE_MM } from "../../standards/paper.js";
+import { isStrap } from "../marking/rows.js";
 
 /** Around an outline, so that no part of it stands on a page's edge. */
 const AROUND_MM = 2;
@@ -20,6 +21,7 @@ const LINES = {
   cross: dashed(PEN.fine, 12, 2, 2, 2),
   measured: PEN.thin,
   assumed: dashed(PEN.thin, 6, 2),
+  strap: dashed(PEN.thin, 3, 1.2, 3, 5),
   obstruction: dashed(PEN.outline, 4, 1.5, 1, 1.5),
 } as const satisfies Record<string, Stroke>;
 
@@ -116,7 +118,8 @@ function distanceMm({ from, to }: Member, centre: SurfacePoint): number {
 }
 
 function memberLines(member: Member, { centre }: Opening): Item[] {
-  const stroke = member.basis === "measured" ? LINES.measured : LINES.assumed;
+  const known = member.basis === "measured" ? LINES.measured : LINES.assumed;
+  const stroke = isStrap(member) ? LINES.strap : known;
   const [near, far] = bandOf(member, centre).edges;
   return [
     line(near[0], near[1], stroke),

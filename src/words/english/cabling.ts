@@ -103,6 +103,8 @@ const MEMBERS: Readonly<Record<MemberName["kind"], readonly [one: string, many: 
   rim: ["rim", "rims"],
   sill: ["sill", "sills"],
   "opening-stud": ["stud beside an opening", "studs beside an opening"],
+  strap: ["strap", "straps"],
+  channel: ["channel", "channels"],
 };
 
 const BETWEEN = { joist: "joists", stud: "studs" };

@@ -8,9 +8,9 @@ import type { ExplainPages } from "../phrases.js";
 /** What each finding means, why it matters, where its limit comes from and how to fix it. */
 export const explain: ExplainPages = {
   "opening-cuts-member": {
-    meaning: "the cut line goes into a joist, a stud, a plate or blocking",
+    meaning: "the cut line goes into a joist, a stud, a plate, blocking, or a strap or channel under them",
     matters:
-      "the saw would weaken or sever what carries the ceiling or wall. An opening for a loudspeaker is never a bored hole: it is far larger than any hole that is allowed.",
+      "the saw would weaken or sever what carries the ceiling or wall. An opening for a loudspeaker is never a bored hole: it is far larger than any hole that is allowed. A strap or a resilient channel carries the board, and its place can be chosen while it is not yet up (common practice, no source).",
     limit:
       "distance 0 from the opening's edge to the member's edge, in the framing plane. Joists: International Residential Code R502.8.1 (a hole at most a third of the depth, 2 in from both edges); studs R602.6; top plates R602.6.1; trusses, I-joists and laminated members only by their maker's rules (R502.8.2). The local code prevails.",
     fix: "move the opening to the clear centre that the finding names, or take a smaller loudspeaker. If the member is not where the file says, measure it and write it under `framing`. Never notch it.",
@@ -71,7 +71,8 @@ export const explain: ExplainPages = {
     fix: "find the members (bare framing, a stud finder, a small test hole), measure their centres from a named wall and write them under `framing`.",
   },
   "framing-assumed": {
-    meaning: "the members' places are worked out from a first mark and a spacing; nobody has measured them",
+    meaning:
+      "the places of members, straps or channels are worked out from a first mark and a spacing; nobody has measured them",
     matters: "layouts drift and joists are moved for pipes; the sheets print these members as ASSUMED.",
     limit: "our own rule: only centres given one by one, under `at:`, count as measured.",
     fix: "before anything is cut measure the members beside each opening, write the centres under `at:` and print again.",

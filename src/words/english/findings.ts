@@ -16,6 +16,8 @@ const MEMBERS: Readonly<Record<MemberName["kind"], string>> = {
   rim: "rim",
   sill: "sill",
   "opening-stud": "stud beside the door or window",
+  strap: "strap",
+  channel: "channel",
 };
 
 const member = ({ kind, number }: MemberName): string => `${MEMBERS[kind]} ${number}`;
@@ -58,7 +60,7 @@ const phrase: Phrases = {
       ? `stands past the last member measured on the ${frame.surface(unknown.surface)}: what is there is unknown`
       : `the framing of the ${frame.surface(unknown.surface)} is unknown: find and measure it before anything is cut`,
   "framing-assumed": (assumed, measure) =>
-    `${frame.surface(assumed.surface)}: framing is assumed, not measured: first centre ${measure.length(assumed.firstMm)} from ${frame.wall(assumed.from)}, then every ${measure.length(assumed.spacingMm)}`,
+    `${frame.surface(assumed.surface)}: ${{ members: "framing is", strap: "straps are", channel: "channels are" }[assumed.of]} assumed, not measured: first centre ${measure.length(assumed.firstMm)} from ${frame.wall(assumed.from)}, then every ${measure.length(assumed.spacingMm)}`,
   "joint-through-opening": (through, measure) =>
     `the opening lies over a joint of the board (${through.joint === "long" ? "between the long sides of two sheets" : "between the ends of two sheets"}), ${measure.length(through.offCentreMm)} from its centre`,
   "edge-given-as-centre": (edge, measure) =>

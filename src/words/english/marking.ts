@@ -89,6 +89,8 @@ export const marking = {
   caption: {
     joist: (edges: boolean, assumed: boolean) => `Joists: ${memberFigures(edges, assumed)}`,
     stud: (edges: boolean, assumed: boolean) => `Studs: ${memberFigures(edges, assumed)}`,
+    strap: (edges: boolean, assumed: boolean) => `Straps: ${memberFigures(edges, assumed)}`,
+    channel: (edges: boolean, assumed: boolean) => `Channels: ${memberFigures(edges, assumed)}`,
     /** Of members at an angle: how the tape to them is held. */
     square: (from: string) => `Square to them from ${hook(from)}`,
   },
@@ -128,6 +130,10 @@ export const marking = {
     assumed: "framing, ASSUMED",
     keep: "keep-off",
     behind: "behind the board",
+    strap: "strap, measured",
+    strapAssumed: "strap, ASSUMED",
+    channel: "resilient channel, measured",
+    channelAssumed: "resilient channel, ASSUMED",
     joint: "joint of the board",
     clear: "centre may slide inside this line (others stay)",
     brackets: "Figures in ( ) only check. Running figures count from 0.",

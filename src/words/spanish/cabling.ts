@@ -96,6 +96,8 @@ const MEMBERS: Readonly<Record<MemberName["kind"], readonly [one: string, many: 
   rim: ["viga de borde", "vigas de borde"],
   sill: ["solera de ventana", "soleras de ventana"],
   "opening-stud": ["montante junto a un vano", "montantes junto a un vano"],
+  strap: ["listón", "listones"],
+  channel: ["canal", "canales"],
 };
 
 const BETWEEN = { joist: "viguetas", stud: "montantes" };

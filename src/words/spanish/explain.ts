@@ -7,9 +7,10 @@ import type { explain as english } from "../english/explain.js";
 
 export const explain: typeof english = {
   "opening-cuts-member": {
-    meaning: "la línea de corte entra en una vigueta, un montante, una solera o un bloque",
+    meaning:
+      "la línea de corte entra en una vigueta, un montante, una solera, un bloque, o un listón o canal bajo ellos",
     matters:
-      "la sierra debilitaría o cortaría lo que sostiene el cielo raso o la pared. El hoyo de una bocina nunca es un barreno: es mucho más grande que cualquier barreno permitido.",
+      "la sierra debilitaría o cortaría lo que sostiene el cielo raso o la pared. El hoyo de una bocina nunca es un barreno: es mucho más grande que cualquier barreno permitido. El listón o el canal resiliente carga la tablaroca, y su lugar se puede elegir mientras no está puesto (práctica común, sin fuente).",
     limit:
       "distancia 0 del borde del hoyo al borde de la pieza, en el plano de la estructura. Viguetas: International Residential Code R502.8.1 (barreno de un tercio del peralte como máximo, a 2 in de los dos bordes); montantes R602.6; soleras superiores R602.6.1; armaduras, vigas I y madera laminada solo según su fabricante (R502.8.2). El código local manda.",
     fix: "mueva el hoyo al centro libre que indica el hallazgo, o use una bocina más chica. Si la pieza no está donde dice el archivo, mídala y escríbala en `framing`. Nunca la rebaje.",
@@ -68,7 +69,8 @@ export const explain: typeof english = {
     fix: "busque las piezas (estructura a la vista, detector, un hoyito de prueba), mida sus centros desde una pared con nombre y escríbalos en `framing`.",
   },
   "framing-assumed": {
-    meaning: "los lugares de las piezas salen de una primera marca y una separación; nadie las ha medido",
+    meaning:
+      "los lugares de las piezas, listones o canales salen de una primera marca y una separación; nadie las ha medido",
     matters:
       "los trazos se corren y las viguetas se mueven por los tubos; las hojas imprimen estas piezas como SUPUESTAS.",
     limit: "regla nuestra: solo cuentan como medidos los centros dados uno por uno, en `at:`.",

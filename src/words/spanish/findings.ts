@@ -17,6 +17,8 @@ const MEMBERS: Readonly<Record<MemberName["kind"], string>> = {
   rim: "viga de borde",
   sill: "solera de ventana",
   "opening-stud": "montante junto a la puerta o ventana",
+  strap: "listón",
+  channel: "canal",
 };
 
 const member = ({ kind, number }: MemberName): string => `${MEMBERS[kind]} ${number}`;
@@ -63,7 +65,7 @@ const phrase: Phrases = {
       ? `está más allá de la última pieza medida (${frame.surface(unknown.surface)}): no se sabe qué hay ahí`
       : `no se conoce la estructura (${frame.surface(unknown.surface)}): búsquela y mídala antes de cortar`,
   "framing-assumed": (assumed, measure) =>
-    `${frame.surface(assumed.surface)}: estructura supuesta, no medida: primer centro a ${measure.length(assumed.firstMm)} desde ${frame.wall(assumed.from)}, luego cada ${measure.length(assumed.spacingMm)}`,
+    `${frame.surface(assumed.surface)}: ${{ members: "estructura supuesta", strap: "listones supuestos", channel: "canales supuestos" }[assumed.of]}, no medida: primer centro a ${measure.length(assumed.firstMm)} desde ${frame.wall(assumed.from)}, luego cada ${measure.length(assumed.spacingMm)}`,
   "joint-through-opening": (through, measure) =>
     `el hoyo cae sobre una junta de la tablaroca (${through.joint === "long" ? "entre los lados largos de dos hojas" : "entre las puntas de dos hojas"}), a ${measure.length(through.offCentreMm)} de su centro`,
   "edge-given-as-centre": (edge, measure) =>

@@ -24,7 +24,13 @@ export function sizeOf(room: Room): Size {
   if (ceiling === undefined) throw new Error("no ceiling");
   const us = ceiling.edges.map(({ from }) => from.u);
   const vs = ceiling.edges.map(({ from }) => from.v);
-  return { width: Math.max(...us), length: Math.max(...vs), height: ceiling.frame.origin.z };
+  // Straps hold the board that much lower than the joists.
+  const strapMm = room.surfaces
+    .flatMap(({ name, framing }) => (name === "ceiling" && framing.kind === "known" ? framing.members : []))
+    .filter(({ kind }) => kind === "strap" || kind === "channel")
+    .reduce((most, { depthMm }) => Math.max(most, depthMm), 0);
+  const height = ceiling.frame.origin.z - strapMm;
+  return { width: Math.max(...us), length: Math.max(...vs), height };
 }
 
 /** The finished face of each surface of a box in the room: u to the right of a person who faces it, v up or forward. */
