@@ -1,5 +1,5 @@
-import type { Window } from "./drawing.js";
-import { type Ground, isFree, type Placed, taking } from "./free-place.js";
+import type { PagePoint, Window } from "./drawing.js";
+import { type Ground, isFree, NEAR_MM, type Placed, taking } from "./free-place.js";
 import { shifted } from "./pen.js";
 import type { Block } from "./text-block.js";
 import { common } from "./touches.js";
@@ -13,7 +13,6 @@ export interface Writing {
 
 const LEAST_WIDTH_MM = 32;
 const WIDTHS = [1, 0.85, 0.7, 0.55, 0.45, 0.35, 0.25] as const;
-const AIR_MM = 2;
 
 /**
  * A block of words where the drawing leaves room: in a corner of one of the four parts that the point `about` makes
@@ -40,34 +39,44 @@ function placeIn(part: Window, widthMm: number, writing: Writing, ground: Ground
   return { items: [shifted(items, free)], ground: taking(ground, { ...free, widthMm, heightMm }) };
 }
 
-function freeCorner(
-  part: Window,
-  size: { widthMm: number; heightMm: number },
-  ground: Ground,
-): { x: number; y: number } | undefined {
-  const right = part.x + part.widthMm - size.widthMm;
-  const bottom = part.y + part.heightMm - size.heightMm;
-  const corners = [
-    { x: part.x, y: part.y },
-    { x: right, y: part.y },
-    { x: part.x, y: bottom },
+interface Size {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** In a corner of the part, or under or beside what already stands. */
+function freeCorner(part: Window, size: Size, ground: Ground): PagePoint | undefined {
+  for (const corner of cornersFor(part, size)) {
+    if (isFree({ ...corner, ...size }, ground)) return corner;
+  }
+  for (const box of ground.taken) {
+    const under = { x: box.x, y: box.y + box.heightMm + NEAR_MM };
+    if (isFree({ ...under, ...size }, ground)) return under;
+    const beside = { x: box.x + box.widthMm + NEAR_MM, y: box.y };
+    if (isFree({ ...beside, ...size }, ground)) return beside;
+  }
+  return undefined;
+}
+
+function cornersFor({ x, y, widthMm, heightMm }: Window, size: Size): readonly PagePoint[] {
+  const right = x + widthMm - size.widthMm;
+  const bottom = y + heightMm - size.heightMm;
+  return [
+    { x, y },
+    { x: right, y },
+    { x, y: bottom },
     { x: right, y: bottom },
-    ...ground.taken.flatMap(({ x, y, widthMm, heightMm }) => [
-      { x, y: y + heightMm + AIR_MM },
-      { x: x + widthMm + AIR_MM, y },
-    ]),
   ];
-  return corners.find((corner) => isFree({ ...corner, ...size }, ground));
 }
 
 /** The four quarters about a point with air along the lines between them, and the whole where the point is not in it. */
 function parts(within: Window, { x, y }: { x: number; y: number }): Window[] {
   const far = 1e5;
   const quarters = [
-    { x: x + AIR_MM, y: y + AIR_MM },
-    { x: x - AIR_MM - far, y: y + AIR_MM },
-    { x: x - AIR_MM - far, y: y - AIR_MM - far },
-    { x: x + AIR_MM, y: y - AIR_MM - far },
+    { x: x + NEAR_MM, y: y + NEAR_MM },
+    { x: x - NEAR_MM - far, y: y + NEAR_MM },
+    { x: x - NEAR_MM - far, y: y - NEAR_MM - far },
+    { x: x + NEAR_MM, y: y - NEAR_MM - far },
   ];
   return quarters.flatMap((corner) => common(within, { ...corner, widthMm: far, heightMm: far }) ?? []);
 }

@@ -8,28 +8,43 @@ export interface Ground {
   /** Ink that words must not stand on. */
   readonly items: readonly Item[];
   readonly taken: readonly Window[];
+  /** What is taken, with the air round it. */
+  readonly closed: readonly Window[];
 }
 
 /** Air between words and whatever is beside them, in mm. */
 const AIR_MM = 0.8;
 
-/** The ground of a drawing, without the items that are nowhere near. */
-export const groundOf = (items: readonly Item[], within: Window, taken: readonly Window[] = []): Ground => ({
-  within,
-  items: items.filter((item) => touches(item, within)),
-  taken,
-});
+const withAir = (box: Window): Window => grown(box, AIR_MM);
+
+/** Words and what they stand under or beside are never further apart than this, in mm. */
+export const NEAR_MM = 2;
+
+/** The ground of a drawing, without the items and boxes that are nowhere near. */
+export function groundOf(items: readonly Item[], within: Window, taken: readonly Window[] = []): Ground {
+  const near = taken.filter((box) => boxesMeet(grown(box, NEAR_MM), within));
+  return {
+    within,
+    items: items.filter((item) => touches(item, within)),
+    taken: near,
+    closed: near.map(withAir),
+  };
+}
 
 export const taking = (ground: Ground, ...boxes: readonly Window[]): Ground => ({
   ...ground,
   taken: [...ground.taken, ...boxes],
+  closed: [...ground.closed, ...boxes.map(withAir)],
 });
 
-export const fitsWithin = (box: Window, { within, taken }: Ground): boolean =>
-  liesIn(box, within) && !taken.some((other) => boxesMeet(grown(other, AIR_MM), box));
+export const fitsWithin = (box: Window, { within, closed }: Ground): boolean =>
+  liesIn(box, within) && !closed.some((other) => boxesMeet(other, box));
 
-export const isFree = (box: Window, ground: Ground): boolean =>
-  fitsWithin(box, ground) && !ground.items.some((item) => touches(item, grown(box, AIR_MM)));
+export function isFree(box: Window, ground: Ground): boolean {
+  if (!fitsWithin(box, ground)) return false;
+  const wide = withAir(box);
+  return !ground.items.some((item) => touches(item, wide));
+}
 
 export interface Placed {
   readonly items: readonly Item[];

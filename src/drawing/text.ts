@@ -1,5 +1,6 @@
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { BETWEEN_LANGUAGES } from "../words/bilingual.js";
+import { byFace, byText } from "./by-text.js";
 import { drawable } from "./coverage.js";
 import type { Face, PagePoint, Text, Window } from "./drawing.js";
 import { type Typeface, typeface } from "./typeface.js";
@@ -34,16 +35,9 @@ interface Extent {
   readonly highest: number;
 }
 
-/** Frames and tables say the same words on every page, so what was measured is kept. */
-const measured: Readonly<Record<Face, Map<string, Extent>>> = { regular: new Map(), bold: new Map() };
+const extents = byFace((face) => byText((text) => addUp(drawable(text), typeface(face))));
 
-function extentOf(text: string, face: Face): Extent {
-  const known = measured[face].get(text);
-  if (known !== undefined) return known;
-  const extent = addUp(drawable(text), typeface(face));
-  measured[face].set(text, extent);
-  return extent;
-}
+const extentOf = (text: string, face: Face): Extent => extents[face](text);
 
 function addUp(text: string, { byCodePoint, capHeight }: Typeface): Extent {
   const extent = { advance: 0, lowest: 0, highest: capHeight };
@@ -95,10 +89,29 @@ export interface Column extends LetterSize {
  */
 export function wrapText(text: string, column: Column): readonly string[] {
   if (fits(text, column)) return [text];
-  const languages = text.split(BETWEEN_LANGUAGES);
-  if (languages.length > 1) return languages.flatMap((part) => wrapText(part, column));
-  return wrapWords(text.split(/ +/u).filter(Boolean), column);
+  const kept = wrappings(text);
+  const known = kept.find(({ column: other }) => isSame(column, other));
+  if (known !== undefined) return known.lines;
+  const lines = broken(text, column);
+  if (kept.length < MOST_COLUMNS) kept.push({ column, lines });
+  return lines;
 }
+
+/** The same note is tried in the same widths on page after page. */
+const wrappings = byText((): { readonly column: Column; readonly lines: readonly string[] }[] => []);
+const MOST_COLUMNS = 64;
+
+const isSame = (a: Column, b: Column): boolean =>
+  a.widthMm === b.widthMm && a.capMm === b.capMm && a.face === b.face;
+
+function broken(text: string, column: Column): readonly string[] {
+  const languages = languagesIn(text);
+  if (languages.length > 1) return languages.flatMap((part) => wrapText(part, column));
+  return wrapWords(wordsIn(text), column);
+}
+
+const languagesIn = byText((text) => text.split(BETWEEN_LANGUAGES));
+const wordsIn = byText((text) => text.split(/ +/u).filter(Boolean));
 
 const fits = (text: string, column: Column): boolean =>
   measureText(text, column).widthMm <= column.widthMm + EPSILON_MM;

@@ -18,5 +18,11 @@ export function figure(value: number): string {
 /** A factor of a matrix, which multiplies up to a page's length: to 1e-10 and never in exponent form. */
 export function factor(value: number): string {
   refuseUnprintable(value);
-  return String(Number(value.toFixed(10)) === 0 ? 0 : value.toFixed(10));
+  return Number.isInteger(value) ? String(value + 0) : shortened(value.toFixed(10));
+}
+
+/** Without the zeros at its end, nor a minus before nothing. */
+function shortened(decimal: string): string {
+  const short = decimal.replace(/\.?0+$/u, "");
+  return short === "-0" ? "0" : short;
 }

@@ -2,6 +2,7 @@ import { type PDFContext, PDFRawStream, type PDFRef, PDFString } from "pdf-lib";
 import type { Face } from "../drawing/drawing.js";
 import { TYPEFACE_FILES, type Typeface, typeface } from "../drawing/typeface.js";
 import { readTypefaceFile } from "../drawing/typeface-files.js";
+import { deflated } from "./deflate.js";
 
 /** Six letters before the name say that a font is a subset (ISO 32000-1, 9.6.4). */
 const SUBSET_TAG = "BAYMRK";
@@ -35,7 +36,7 @@ export function embedFont(context: PDFContext, face: Face, used: ReadonlyMap<num
       BaseFont: name,
       Encoding: "Identity-H",
       DescendantFonts: [descendant],
-      ToUnicode: context.register(context.flateStream(toUnicode(used))),
+      ToUnicode: toUnicodeMap(context, used),
     }),
   );
 }
@@ -76,6 +77,13 @@ function widths(metrics: Typeface, glyphs: readonly number[]): (number | number[
 const BLOCK = 100;
 
 const hexOf = (number: number): string => number.toString(16).padStart(4, "0");
+
+function toUnicodeMap(context: PDFContext, used: ReadonlyMap<number, number>): PDFRef {
+  const bytes = deflated(toUnicode(used));
+  return context.register(
+    PDFRawStream.of(context.obj({ Filter: "FlateDecode", Length: bytes.length }), bytes),
+  );
+}
 
 /** The character map by which readers get text back out of glyph numbers (ISO 32000-1, 9.10.3). */
 function toUnicode(used: ReadonlyMap<number, number>): string {

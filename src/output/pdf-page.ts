@@ -3,6 +3,7 @@ import type { Face, Layer, Page } from "../drawing/drawing.js";
 import { InternalError } from "../findings/internal-error.js";
 import { MAX_PAGE_SIDE_PDF_UNITS, PDF_UNITS_PER_INCH } from "../standards/page-units.js";
 import { MM_PER_INCH } from "../units/definitions.js";
+import { deflated } from "./deflate.js";
 import { factor, figure } from "./figure.js";
 import { contentOf, type Noted } from "./pdf-content.js";
 import { noGlyphs } from "./pdf-text.js";
@@ -30,13 +31,12 @@ interface Remembered {
 /** A page stands in the whole packet and in its trade's, and is drawn for the first of them only. */
 const remembered = new WeakMap<Page, Remembered>();
 
-/** Draws a page; `context` lends its deflating and keeps nothing. */
-export function drawPage(context: PDFContext, page: Page, correction = NO_CORRECTION): DrawnPage {
+export function drawPage(page: Page, correction = NO_CORRECTION): DrawnPage {
   const before = remembered.get(page);
   if (before?.correction.x === correction.x && before.correction.y === correction.y) return before.drawn;
   const noted: Noted = { glyphs: noGlyphs(), layers: new Set<Layer>() };
   const content = framed(page, contentOf(page, noted), correction);
-  const drawn = { ...noted, content, deflated: context.flateStream(content).getContents() };
+  const drawn = { ...noted, content, deflated: deflated(content) };
   remembered.set(page, { correction, drawn });
   return drawn;
 }

@@ -1,3 +1,4 @@
+import { byFace, byText } from "../drawing/by-text.js";
 import { drawable } from "../drawing/coverage.js";
 import type { Face, Text } from "../drawing/drawing.js";
 import { emMm, measureText } from "../drawing/text.js";
@@ -14,17 +15,36 @@ export const FONT_KEY: Readonly<Record<Face, string>> = { regular: "R", bold: "B
 
 const SHIFT_BEFORE: Readonly<Record<Text["anchor"], number>> = { start: 0, middle: 0.5, end: 1 };
 
-const hex = (glyph: number): string => glyph.toString(16).padStart(4, "0");
+/** A text as it stands in a content stream: a literal string of glyph numbers, two bytes each, high byte first. */
+interface Letters {
+  readonly literal: string;
+  /** Each glyph and what it stands for. */
+  readonly glyphs: readonly (readonly [glyph: number, codePoint: number])[];
+}
 
-function encode(text: string, face: Typeface, used: Map<number, number>): string {
-  return [...drawable(text)]
-    .map((character) => {
-      const codePoint = character.codePointAt(0) ?? 0;
-      const glyph = face.byCodePoint.get(codePoint)?.[1] ?? 0;
-      if (!used.has(glyph)) used.set(glyph, codePoint);
-      return hex(glyph);
-    })
-    .join("");
+const lettersIn = byFace((face) => byText((text) => encode(drawable(text), typeface(face))));
+
+function encode(text: string, { byCodePoint }: Typeface): Letters {
+  const glyphs = Array.from(text, (character) => {
+    const codePoint = character.codePointAt(0) ?? 0;
+    return [byCodePoint.get(codePoint)?.[1] ?? 0, codePoint] as const;
+  });
+  const bytes = glyphs.map(([glyph]) => String.fromCharCode(glyph >> 8, glyph & 0xff)).join("");
+  return {
+    literal: `(${bytes.replace(NOT_AS_IT_IS, (byte) => AS_WRITTEN.get(byte) ?? `\\${byte}`)})`,
+    glyphs,
+  };
+}
+
+/** What means something else in a literal string (ISO 32000-1, 7.3.4.2): brackets, and line ends, which readers exchange. */
+const NOT_AS_IT_IS = /[()\\\r\n]/gu;
+const AS_WRITTEN: ReadonlyMap<string, string> = new Map([
+  ["\r", "\\r"],
+  ["\n", "\\n"],
+]);
+
+function note(used: Map<number, number>, glyphs: Letters["glyphs"]): void {
+  for (const [glyph, codePoint] of glyphs) if (!used.has(glyph)) used.set(glyph, codePoint);
 }
 
 /**
@@ -43,6 +63,7 @@ function matrix(item: Text): string {
 
 /** Operators that draw a text, its glyphs noted among those used. */
 export function textOperators(item: Text, used: UsedGlyphs): string {
-  const letters = encode(item.text, typeface(item.face), used[item.face]);
-  return `BT /${FONT_KEY[item.face]} ${figure(emMm(item))} Tf ${matrix(item)} Tm <${letters}> Tj ET`;
+  const { literal, glyphs } = lettersIn[item.face](item.text);
+  note(used[item.face], glyphs);
+  return `BT /${FONT_KEY[item.face]} ${figure(emMm(item))} Tf ${matrix(item)} Tm ${literal} Tj ET`;
 }

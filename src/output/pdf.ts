@@ -31,7 +31,7 @@ const PRODUCER = "baymark";
  */
 export async function writePdf(pages: readonly Page[], options: PdfOptions): Promise<Uint8Array> {
   const context = PDFContext.create();
-  const drawn = pages.map((page) => drawPage(context, page, options.correction));
+  const drawn = pages.map((page) => drawPage(page, options.correction));
   const noted = together(drawn);
   const layers = layersOf(context, noted.layers, options.layerNames);
   const resources = context.register(context.obj(resourcesOf(context, noted, layers)));

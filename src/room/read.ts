@@ -79,10 +79,19 @@ function checkTree(
   const wrong = wrongWhole(tree);
   if (wrong !== null) return { file: null, problems: [wrong] };
   // A file is read once: what zod would compile for a schema that is used often costs more than it saves.
-  const parsed = roomFileSchema(hasGlyph).safeParse(tree, { jitless: true });
+  const parsed = schemaFor(hasGlyph).safeParse(tree, { jitless: true });
   const shape = parsed.success ? [] : problemsOf(parsed.error.issues, tree);
   const problems = [...shape, ...problemsAcross(tree, locate)];
   return { file: parsed.success ? parsed.data : null, problems };
+}
+
+/** Of several rooms in one run all are read by one schema: making it takes longer than reading a room by it. */
+const schemas = new WeakMap<HasGlyph, ReturnType<typeof roomFileSchema>>();
+
+function schemaFor(hasGlyph: HasGlyph): ReturnType<typeof roomFileSchema> {
+  const schema = schemas.get(hasGlyph) ?? roomFileSchema(hasGlyph);
+  schemas.set(hasGlyph, schema);
+  return schema;
 }
 
 /** What is wrong with a file that holds no keys at all. */
