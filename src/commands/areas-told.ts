@@ -1,18 +1,15 @@
 import type { Job } from "../job.js";
 import { type Coverage, driveOver } from "../listen/covered.js";
-import type { Spread } from "../listen/level-together.js";
-import type { Drive } from "../listen/power.js";
 import { bayOf } from "../place/bay.js";
 import type { CoverPlace, Filling } from "../place/cover/fill.js";
 import { nearestGap } from "../place/gaps.js";
 import { TAPE_STEP_MM } from "../place/nearest-clear.js";
 import { atTexts } from "../place-json.js";
-import type { CoveredArea, Room, Tape } from "../room/room.js";
-import { coverageDiameterMm, EVEN_WITHIN_DB } from "../standards/coverage-spacing.js";
+import type { Room, Tape } from "../room/room.js";
+import { levelLines, spacingLine } from "../sheets/area-lines.js";
 import { type Measure, measureIn } from "../words/measure.js";
 import type { Words } from "../words/words.js";
 import { inColumns } from "./columns.js";
-import { decibels, signed, watts } from "./listening-cells.js";
 import type { Terminal } from "./terminal.js";
 
 /** How areas that are filled evenly read on a terminal: those filled now, and those that the file has filled. */
@@ -33,15 +30,15 @@ export function coverageTold(
   { colours }: Terminal,
   words: Words,
   { area, mounted, spread, drive }: Coverage,
-  { units, listening }: Room,
+  room: Room,
 ): readonly string[] {
   if (spread === null) return [];
   const { areas, frame } = words;
   return [
     `${colours.bold(area.name)}  ${areas.count(mounted.length, area.model.name, frame.surface(area.surface))}`,
-    `  ${circleTold(words, area, measureIn(units))}`,
-    ...spreadTold(words, area, spread),
-    ...driveTold(words, area, drive, listening),
+    ...[spacingLine(words, area, room.units), ...levelLines(words, { area, spread, drive }, room)].map(
+      (line) => `  ${line}`,
+    ),
   ];
 }
 
@@ -57,26 +54,18 @@ function fillingTold(
   if (filling.kind === "unfilled") return [`${name}  ${areas.unfilled[filling.because]}`];
   if (filling.kind === "too-many") return [`${name}  ${areas.tooMany(filling.count, filling.most)}`];
   const measure = measureIn(room.units);
-  const { lattice, places, nowhere } = filling;
+  const { lattice, places, nowhere, spread } = filling;
   return [
     `${name}  ${areas.count(places.length, area.model.name, frame.surface(area.surface))}`,
     `  ${areas.rows[lattice.pattern](lattice.rows, lattice.perRow)}; ${areas.along[lattice.along]}`,
-    `  ${circleTold(words, area, measure)}`,
+    `  ${spacingLine(words, area, room.units)}`,
     `  ${areas.got(measure.length(lattice.spacingMm), measure.length(lattice.rowMm))}`,
     ...placesTable(words, places, measure, room.units).map((line) => `  ${line}`),
     ...nowhere.map(({ tapes }) => `  ${areas.nowhere(tapesTold(tapes, room.units).join(", "))}`),
-    ...spreadTold(words, area, filling.spread),
-    ...driveTold(words, area, driveOver(area, filling.spread, room.listening), room.listening),
+    ...levelLines(words, { area, spread, drive: driveOver(area, spread, room.listening) }, room).map(
+      (line) => `  ${line}`,
+    ),
   ];
-}
-
-function circleTold({ areas }: Words, area: CoveredArea, measure: Measure): string {
-  const coverageDeg = area.model.coverageDeg ?? 0;
-  const most = measure.length(area.spacingMm);
-  const stated = area.overlap === null ? areas.stated(most) : areas.overlap[area.overlap](most);
-  if (coverageDeg >= 180) return stated;
-  const diameter = measure.length(coverageDiameterMm(area.dropMm, coverageDeg));
-  return `${areas.circle(measure.angle(coverageDeg), measure.length(area.dropMm), diameter)} ${stated}`;
 }
 
 function placesTable(
@@ -102,25 +91,3 @@ function placesTable(
 
 const tapesTold = (tapes: readonly Tape[], units: "imperial" | "metric"): readonly string[] =>
   atTexts(tapes, units).map(([key, text]) => `${key}: ${text}`);
-
-function spreadTold({ areas }: Words, { model }: CoveredArea, spread: Spread): readonly string[] {
-  const { leastDb, mostDb, deviationDb, evenShare, meanDb } = spread;
-  const within = `${(100 * evenShare).toFixed(0)} %`;
-  return [
-    `  ${areas.level(signed(leastDb), signed(mostDb), decibels(deviationDb))}`,
-    `  ${areas.even(within, EVEN_WITHIN_DB)}`,
-    ...(model.sensitivityDb === null ? [] : [`  ${areas.mean(decibels(meanDb))}`]),
-  ];
-}
-
-function driveTold(
-  { areas }: Words,
-  { model }: CoveredArea,
-  drive: Drive | null,
-  { targetDb, headroomDb }: Room["listening"],
-): readonly string[] {
-  if (drive === null) return [];
-  const needed = areas.power(watts(drive.powerW), decibels(targetDb), decibels(headroomDb));
-  if (model.powerW === null || drive.headroomDb === null) return [`  ${needed}`];
-  return [`  ${needed} ${areas.leaves(watts(model.powerW), decibels(drive.headroomDb))}`];
-}

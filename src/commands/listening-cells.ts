@@ -6,7 +6,7 @@ import type { Words } from "../words/words.js";
 /** A level as people read it: one place after the point, and its sign where it is a difference. */
 export const decibels = (db: number): string => `${Number(db.toFixed(1)) + 0} dB`;
 
-export const signed = (db: number): string => (Number(db.toFixed(1)) > 0 ? `+${decibels(db)}` : decibels(db));
+const signed = (db: number): string => (Number(db.toFixed(1)) > 0 ? `+${decibels(db)}` : decibels(db));
 
 export const watts = (w: number): string => `${w < 10 ? w.toFixed(1) : w.toFixed(0)} W`;
 

@@ -62,9 +62,10 @@ function columns(
   return [colours.bold(heading), ...lines];
 }
 
-/** A row for each loudspeaker and seat; nothing where nothing has a position. */
+/** A row for each loudspeaker and seat, but for those that fill an area and are heard all over it. */
 function seatsTold(terminal: Terminal, words: Words, { room, openings }: Job): readonly string[] {
-  if (openings.length === 0) return [];
+  const fromSeats = openings.filter(({ speaker }) => speaker.area === null);
+  if (fromSeats.length === 0) return [];
   const { columns: heading, ...say } = words.listening;
   const headings = [
     heading.speaker,
@@ -78,7 +79,7 @@ function seatsTold(terminal: Terminal, words: Words, { room, openings }: Job): r
     heading.samples,
   ];
   const measure = measureIn(room.units);
-  const rows = openings.flatMap((opening) =>
+  const rows = fromSeats.flatMap((opening) =>
     opening.listening.heard.map((heard) => [opening.speaker.id, ...heardCells(words, measure, heard)]),
   );
   return [

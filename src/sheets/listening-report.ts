@@ -2,6 +2,7 @@ import type { Cell, Table } from "../drawing/table.js";
 import { textBlock } from "../drawing/text-block.js";
 import type { Opening } from "../job.js";
 import type { Heard } from "../listen/heard.js";
+import { areaParts, heardFromSeats } from "./area-parts.js";
 import { figuresOf } from "./figures.js";
 import { headed, type Part, rowsOf } from "./flow.js";
 import { MIDDLE_MM, middle, readingPages, SMALL_MM, saying } from "./reading-pages.js";
@@ -13,11 +14,17 @@ export function listeningReport(order: Order): Sheet[] {
   const { room, openings } = order.job;
   if (openings.length === 0) return [];
   const { listening } = order.words;
+  const fromSeats = heardFromSeats(order).length > 0;
   const pages = readingPages(order, { title: listening.title, use: null }, [
-    saying(listening.model),
-    saying(listening.delays(`${room.listening.temperatureC} °C`)),
-    ...room.seats.map((seat) => seatPart(order, seat.name)),
-    ...powerParts(order),
+    ...(fromSeats
+      ? [
+          saying(listening.model),
+          saying(listening.delays(`${room.listening.temperatureC} °C`)),
+          ...room.seats.map((seat) => seatPart(order, seat.name)),
+          ...powerParts(order),
+        ]
+      : []),
+    ...areaParts(order),
   ]);
   return [{ name: "listening", trades: ["installer"], title: listening.title, pages, whole: null }];
 }
@@ -36,7 +43,7 @@ function seatPart(order: Order, name: string): Part {
       { heading: columns.delay, weight: 1 },
       { heading: columns.samples, weight: 0 },
     ],
-    rows: order.job.openings.flatMap((opening) => {
+    rows: heardFromSeats(order).flatMap((opening) => {
       const heard = opening.listening.heard.find((each) => each.seat.name === name);
       return heard === undefined ? [] : [heardRow(order, opening, heard)];
     }),
@@ -74,7 +81,7 @@ function powerParts(order: Order): Part[] {
   const { job, words } = order;
   const { columns, power, powerFor, byDistance } = words.listening;
   const { targetDb, headroomDb } = job.room.listening;
-  const rows = job.openings.flatMap(({ speaker, listening }): Cell[][] => {
+  const rows = heardFromSeats(order).flatMap(({ speaker, listening }): Cell[][] => {
     const { drive } = listening;
     if (drive === null) return [];
     return [
@@ -88,7 +95,7 @@ function powerParts(order: Order): Part[] {
       ],
     ];
   });
-  const stars = job.openings.some(({ listening }) => !listening.byCoverage)
+  const stars = heardFromSeats(order).some(({ listening }) => !listening.byCoverage)
     ? [saying(`* ${byDistance}`)]
     : [];
   if (rows.length === 0) return stars;

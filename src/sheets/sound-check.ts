@@ -1,5 +1,6 @@
 import type { Cell, Table } from "../drawing/table.js";
 import type { Opening } from "../job.js";
+import { areaSoundParts, heardFromSeats } from "./area-parts.js";
 import { figuresOf } from "./figures.js";
 import { rowsOf } from "./flow.js";
 import { main, middle, readingPages, SMALL_MM, saying, small } from "./reading-pages.js";
@@ -11,19 +12,24 @@ export function soundCheck(order: Order): Sheet[] {
   const { room, openings } = order.job;
   if (openings.length === 0) return [];
   const { sound } = order.words.checks;
-  const pages = readingPages(order, sound, [
-    saying(sound.how(room.reference.name, `${room.listening.targetDb} dB`)),
-    rowsOf(tableOf(order)),
+  const fromSeat = heardFromSeats(order);
+  const use = fromSeat.length > 0 ? sound.use : null;
+  const pages = readingPages(order, { title: sound.title, use }, [
+    ...(fromSeat.length > 0
+      ? [
+          saying(sound.how(room.reference.name, `${room.listening.targetDb} dB`)),
+          rowsOf(tableOf(order, fromSeat)),
+        ]
+      : []),
+    ...areaSoundParts(order),
   ]);
   return [{ name: "sound-check", trades: ["installer"], title: sound.title, pages, whole: null }];
 }
 
 /** Two rows for each loudspeaker: what is expected, and under it what is measured. */
-function tableOf(order: Order): Table {
+function tableOf(order: Order, openings: readonly Opening[]): Table {
   const { columns } = order.words.checks.sound;
-  const softestDb = Math.min(
-    ...order.job.openings.flatMap(({ listening }) => listening.drive?.atVoltageDb ?? []),
-  );
+  const softestDb = Math.min(...openings.flatMap(({ listening }) => listening.drive?.atVoltageDb ?? []));
   return {
     capMm: SMALL_MM,
     columns: [
@@ -33,10 +39,7 @@ function tableOf(order: Order): Table {
       { heading: columns.delay, weight: 1 },
       { heading: columns.trim, weight: 1 },
     ],
-    rows: order.job.openings.flatMap((opening) => [
-      expected(order, opening, softestDb),
-      measured(order, opening),
-    ]),
+    rows: openings.flatMap((opening) => [expected(order, opening, softestDb), measured(order, opening)]),
   };
 }
 

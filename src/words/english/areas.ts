@@ -30,6 +30,17 @@ export const areas = {
   leaves: (stated: string, headroom: string) => `The stated ${stated} leave ${headroom} of headroom.`,
   model:
     "Levels: inverse square law and a MODEL of the stated coverage (a smooth lobe, -6 dB at half the angle, alike at every frequency); powers of all loudspeakers of the area added as if unrelated. Direct sound alone, no reflections: near its walls a real room has more.",
+  sound: {
+    how: (ear: string) =>
+      `One level at the amplifier, the microphone ${ear} over the floor straight under each: write what it differs from the mean of them all. What is far off is a slip: its wiring, its tap, something in front of it. No delays: everybody hears the nearest first.`,
+    columns: {
+      speaker: "Loudspeaker",
+      polarity: "+ to +",
+      plays: "Plays",
+      under: "Under it, of the area's mean",
+      measured: "Measured",
+    },
+  },
   again: "Filled already. To fill an area anew, take its loudspeakers out of the file first.",
   unfilled: {
     "framing-unknown": "not filled: the framing of its ceiling is unknown; find and measure it first",

@@ -29,6 +29,17 @@ export const areas: typeof english = {
   leaves: (stated, headroom) => `Los ${stated} indicados dejan ${headroom} de reserva.`,
   model:
     "Niveles: ley del inverso del cuadrado y un MODELO de la cobertura indicada (un lóbulo suave, -6 dB a la mitad del ángulo, igual en toda frecuencia); se suman las potencias de todas las bocinas de la zona como si no tuvieran relación. Solo sonido directo, sin reflexiones: junto a sus paredes un cuarto real tiene más.",
+  sound: {
+    how: (ear) =>
+      `Un solo nivel en el amplificador, el micrófono a ${ear} del piso justo debajo de cada una: escriba cuánto difiere del promedio de todas. Lo que difiere mucho es un error: su cableado, su derivación, algo que la tapa. Sin retardos: cada quien oye primero la más cercana.`,
+    columns: {
+      speaker: "Bocina",
+      polarity: "+ con +",
+      plays: "Suena",
+      under: "Debajo, del promedio de la zona",
+      measured: "Medido",
+    },
+  },
   again: "Ya está llena. Para llenar una zona de nuevo, quite primero sus bocinas del archivo.",
   unfilled: {
     "framing-unknown": "sin llenar: no se conoce la estructura de su techo; búsquela y mídala primero",
