@@ -33,9 +33,9 @@ export function coverageTold(
   room: Room,
 ): readonly string[] {
   if (spread === null) return [];
-  const { areas, frame } = words;
+  const { areas } = words;
   return [
-    `${colours.bold(area.name)}  ${areas.count(mounted.length, area.model.name, frame.surface(area.surface))}`,
+    `${colours.bold(area.name)}  ${areas.count(mounted.length, area.model.name, area.surface)}`,
     ...[spacingLine(words, area, room.units), ...levelLines(words, { area, spread, drive }, room)].map(
       (line) => `  ${line}`,
     ),
@@ -48,7 +48,7 @@ function fillingTold(
   { room }: Job,
   filling: Filling,
 ): readonly string[] {
-  const { areas, frame } = words;
+  const { areas } = words;
   const { area } = filling;
   const name = colours.bold(area.name);
   if (filling.kind === "unfilled") return [`${name}  ${areas.unfilled[filling.because]}`];
@@ -56,7 +56,7 @@ function fillingTold(
   const measure = measureIn(room.units);
   const { lattice, places, nowhere, spread } = filling;
   return [
-    `${name}  ${areas.count(places.length, area.model.name, frame.surface(area.surface))}`,
+    `${name}  ${areas.count(places.length, area.model.name, area.surface)}`,
     `  ${areas.rows[lattice.pattern](lattice.rows, lattice.perRow)}; ${areas.along[lattice.along]}`,
     `  ${spacingLine(words, area, room.units)}`,
     `  ${areas.got(measure.length(lattice.spacingMm), measure.length(lattice.rowMm))}`,

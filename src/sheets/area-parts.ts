@@ -29,7 +29,7 @@ function evennessPart(order: Order, coverage: Filled): Part {
   const { job, words } = order;
   const { area, mounted } = coverage;
   const lines = [
-    words.areas.count(mounted.length, area.model.name, words.frame.surface(area.surface)),
+    words.areas.count(mounted.length, area.model.name, area.surface),
     spacingLine(words, area, job.room.units),
     ...levelLines(words, coverage, job.room),
   ];

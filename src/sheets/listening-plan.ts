@@ -1,6 +1,7 @@
 import type { Opening } from "../job.js";
 import { coneOf } from "../listen/coverage.js";
 import { breachesOf, windowOf } from "../listen/window.js";
+import { heardFromSeats } from "./area-parts.js";
 import { axesPiece, coveredOn, curvesPiece } from "./ear/curves.js";
 import { degreesText, figuresTable, keyOf } from "./ear/parts.js";
 import { isCrowded, loudspeakersPiece, seatsPiece } from "./ear/places.js";
@@ -24,7 +25,9 @@ export function listeningPlan(order: Order): Sheet[] {
     const own = openings.filter(({ surface }) => surface.kind === kind);
     return own.some((opening) => coneOf(opening) !== null) ? [coveragePages(order, kind, own)] : [];
   });
-  const pages = [directionPages(order), ...kinds].flat();
+  const directed = heardFromSeats(order).length > 0 ? directionPages(order) : [];
+  const pages = [directed, ...kinds].flat();
+  if (pages.length === 0) return [];
   return [{ name: "listening-plan", trades: ["installer"], title, pages, whole: null }];
 }
 
@@ -37,7 +40,8 @@ const factsOf = ({ words }: Order, title: string) => ({
 });
 
 function directionPages(order: Order): Body[] {
-  const { room, openings } = order.job;
+  const { room } = order.job;
+  const openings = heardFromSeats(order);
   const { directions } = order.words.earPlane;
   const layers = layersOf(openings);
   const parts: Part[] = [
@@ -45,7 +49,7 @@ function directionPages(order: Order): Body[] {
     saying(room.layout === null ? directions.noLayout : directions.windows),
     ...(room.layout !== null && layers.length > 1 ? [saying(directions.rings(layers))] : []),
     keyOf(order, "inCeiling", "inWall", "direction", ...(room.layout === null ? [] : (["window"] as const))),
-    figuresTable(order),
+    figuresTable(order, openings),
   ];
   const facts = factsOf(order, directions.title);
   const forms = [{ sketch: directionSketch(order), parts }] as const;
@@ -53,7 +57,8 @@ function directionPages(order: Order): Body[] {
 }
 
 function directionSketch(order: Order): Sketch {
-  const { room, openings } = order.job;
+  const { room } = order.job;
+  const openings = heardFromSeats(order);
   return {
     ...planOutline(order),
     chains: [],
@@ -71,8 +76,9 @@ function directionSketch(order: Order): Sketch {
 }
 
 /** Where very many share an area only those have a line that the layout has a place for. */
-function pointedAt({ job }: Order): readonly Opening[] {
-  const { openings, room } = job;
+function pointedAt(order: Order): readonly Opening[] {
+  const { room } = order.job;
+  const openings = heardFromSeats(order);
   if (!isCrowded(openings)) return openings;
   return openings.filter(({ speaker }) => windowOf(room, speaker.channel) !== null);
 }

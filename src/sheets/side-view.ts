@@ -61,17 +61,18 @@ function pagesTo(order: Order, looked: Looked): Body[] {
     front: side === "left" ? 90 : 270,
     faces: null,
   };
+  const isDirectedSeen = seen.some(isDirected);
   const has = (kind: "ceiling" | "wall"): boolean => seen.some(({ surface }) => surface.kind === kind);
   const parts = [
     saying(say.use(job.room.reference.name), "bold"),
-    saying(say.dial),
+    ...(isDirectedSeen ? [saying(say.dial)] : []),
     saying(say.cut),
     saying(words.earPlane.coverage.model),
     keyOf(
       order,
       ...(has("ceiling") ? (["inCeiling", "overhead"] as const) : []),
       ...(has("wall") ? (["inWall", "wall"] as const) : []),
-      "direction",
+      ...(isDirectedSeen ? (["direction"] as const) : []),
       "earPlane",
       ...(job.room.layout === null ? [] : (["window"] as const)),
     ),
@@ -110,9 +111,11 @@ function sketchOf(order: Order, looked: Looked): Sketch {
   };
 }
 
-const elevationSaid = ({ words }: Order, { direction }: Opening): string[] => [
-  words.earPlane.elevation(degreesText(direction.elevationDeg)),
-];
+/** One of many that fill an area is heard all over it: nobody asks where it is from one seat. */
+const isDirected = ({ speaker }: Opening): boolean => speaker.area === null;
+
+const elevationSaid = ({ words }: Order, opening: Opening): string[] =>
+  isDirected(opening) ? [words.earPlane.elevation(degreesText(opening.direction.elevationDeg))] : [];
 
 /** Floor and the walls at both ends by name; ceilings are not named, their form says it. */
 function edgesOf({ words }: Order, { section }: Looked, onPage: (at: SurfacePoint) => SurfacePoint) {
@@ -161,7 +164,11 @@ function dialPiece(
   const { room } = order.job;
   const centre = view.place(projected(room.reference.ear));
   const outerMm = dialMm(centre, view);
-  const { items, taken, rays } = elevationDial(room, seen, { centre, outerMm, front: frontOf(side) });
+  const { items, taken, rays } = elevationDial(room, seen.filter(isDirected), {
+    centre,
+    outerMm,
+    front: frontOf(side),
+  });
   return {
     layer: "notes",
     rank: 2,

@@ -21,10 +21,10 @@ const ranged = ({ words }: Order, [from, to]: RangeDeg): string =>
 const name = ({ speaker }: Opening): Cell => ({ kind: "lines", lines: [middle(speaker.id)] });
 
 /**
- * Every direction from the reference seat with what the layout allows, to the tenth of a degree, and how much of the
+ * The direction of each from the reference seat with what the layout allows, to the tenth of a degree, and how much of the
  * ear plane the coverage takes.
  */
-export function figuresTable(order: Order): Part {
+export function figuresTable(order: Order, openings: readonly Opening[]): Part {
   const { columns } = order.words.earPlane;
   const table: Table = {
     capMm: SMALL_MM,
@@ -37,7 +37,7 @@ export function figuresTable(order: Order): Part {
       { heading: columns.angle, weight: 0 },
       { heading: columns.footprint, weight: 1 },
     ],
-    rows: order.job.openings.map((opening) => rowOf(order, opening)),
+    rows: openings.map((opening) => rowOf(order, opening)),
   };
   return rowsOf(table);
 }

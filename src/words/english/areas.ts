@@ -1,8 +1,10 @@
+import { frame } from "./frame.js";
+
 /** What `place` and `report` say of areas that are filled evenly. */
 export const areas = {
   title: "How evenly areas are filled",
   count: (count: number, model: string, surface: string) =>
-    `${count === 1 ? "1 loudspeaker" : `${count} loudspeakers`} ${model} on the ${surface}`,
+    `${count === 1 ? "1 loudspeaker" : `${count} loudspeakers`} ${model} on the ${frame.surface(surface)}`,
   rows: {
     square: (rows: number, perRow: number) => `square pattern, ${counted(rows, perRow)}`,
     hexagon: (rows: number, perRow: number) => `hexagonal pattern, ${counted(rows, perRow)}`,

@@ -1,8 +1,10 @@
 import type { areas as english } from "../english/areas.js";
+import { frame } from "./frame.js";
 
 export const areas: typeof english = {
   title: "Qué tan parejo se llenan las zonas",
-  count: (count, model, surface) => `${count === 1 ? "1 bocina" : `${count} bocinas`} ${model} en ${surface}`,
+  count: (count, model, surface) =>
+    `${count === 1 ? "1 bocina" : `${count} bocinas`} ${model} en ${frame.surface(surface)}`,
   rows: {
     square: (rows, perRow) => `trazo cuadrado, ${counted(rows, perRow)}`,
     hexagon: (rows, perRow) => `trazo hexagonal, ${counted(rows, perRow)}`,
