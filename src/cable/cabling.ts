@@ -12,6 +12,7 @@ import type { Boring, Spot } from "./network.js";
 import { type Route, routeThrough } from "./route.js";
 import { type CableRun, type Ends, endsOf, runOf } from "./run.js";
 import { type PullPlan, pullPlanOf } from "./spools.js";
+import { withoutRimsPassedOver } from "./steps.js";
 import { trunkFrom } from "./trunk.js";
 import { alongMembers, boxToldOn, toldOn } from "./turned.js";
 
@@ -105,7 +106,7 @@ export interface Ways {
 export function waysIn(room: Room, all: readonly Mounted[], equipment: Vector): Ways {
   const cableMm = diametersOf(room).four;
   const fields = room.surfaces.map((own) => {
-    const surface = alongMembers(own);
+    const surface = withoutRimsPassedOver(alongMembers(own), room.surfaces);
     // What stands further behind the face than the cable and its distance is passed in front.
     const inTheWay = surface.obstructions.filter(
       ({ behindMm, keepMm }) => behindMm === null || behindMm < keepMm + cableMm,

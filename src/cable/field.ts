@@ -1,4 +1,4 @@
-import { isInside } from "../geometry/distance.js";
+import { distanceToSegmentMm, isInside, sidesOf } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { Polygon } from "../geometry/shape.js";
 import { minus, plus, times } from "../geometry/surface-point.js";
@@ -119,8 +119,19 @@ export function isOpen(field: Field, stretch: Stretch, leavesWood: boolean): boo
   return leavesWood || field.isOver || !runsInWood(field, stretch, middle);
 }
 
-const liesOn = ({ border, outline }: Field, point: SurfacePoint): boolean =>
-  border.isAll || isInside(point, outline);
+const liesOn = ({ border, outline, surface }: Field, point: SurfacePoint): boolean =>
+  (border.isAll || isInside(point, outline)) &&
+  surface.voids.every(
+    ({ edges }) =>
+      !isAmid(
+        point,
+        edges.map(({ from }) => from),
+      ),
+  );
+
+/** Inside a polygon and not on its border: round a tray cable may lie along the edge. */
+const isAmid = (point: SurfacePoint, polygon: Polygon): boolean =>
+  isInside(point, polygon) && sidesOf(polygon).every((side) => distanceToSegmentMm(point, side) > EPSILON_MM);
 
 const runsInWood = ({ bands }: Field, { axis }: Stretch, middle: SurfacePoint): boolean =>
   bands[axis].some(

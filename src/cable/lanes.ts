@@ -1,7 +1,7 @@
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { toSurface, toWorld } from "../geometry/frame.js";
 import { lengthMm, minus, plus, times } from "../geometry/surface-point.js";
-import { length, type SurfacePoint, subtract } from "../geometry/vector.js";
+import { dot, length, type SurfacePoint, subtract, vector } from "../geometry/vector.js";
 import type { Edge } from "../room/room.js";
 import { type Axis, type Field, isInWood, otherAxis } from "./field.js";
 
@@ -16,39 +16,55 @@ export interface Lanes {
   readonly vs: readonly number[];
 }
 
+/** A point on a surface that cable goes to or comes from. */
+export interface Spot {
+  readonly field: Field;
+  readonly at: SurfacePoint;
+}
+
 /** Where two surfaces meet and cable may go from one into the other. */
 export interface Join {
   readonly fields: readonly [Field, Field];
   readonly edges: readonly [Edge, Edge];
 }
 
-/** Walls and ceilings that have an edge in common; between wall and wall stand corner studs, so there no cable goes. */
+/**
+ * Walls and ceilings that have an edge in common, and ceilings of which one ends over the other's edge, as a soffit's:
+ * behind its face cable goes up or down. Between wall and wall stand corner studs, and where ceilings meet at one
+ * height a ridge or a beam, so there no cable goes.
+ */
 export function joinsOf(fields: readonly Field[]): readonly Join[] {
-  return fields.flatMap((wall) =>
-    wall.surface.kind === "ceiling"
-      ? []
-      : fields
-          .filter(({ surface }) => surface.kind === "ceiling")
-          .flatMap((ceiling) =>
-            commonEdges(wall, ceiling).map((edges) => ({ fields: [wall, ceiling], edges }) as const),
-          ),
-  );
+  const ceilings = fields.filter(({ surface }) => surface.kind === "ceiling");
+  const walls = fields.filter(({ surface }) => surface.kind === "wall");
+  const pairs = [
+    ...walls.flatMap((wall) => ceilings.map((ceiling) => [wall, ceiling] as const)),
+    ...ceilings.flatMap((one, index) => ceilings.slice(index + 1).map((other) => [one, other] as const)),
+  ];
+  return pairs.flatMap((pair) => commonEdges(...pair).map((edges): Join => ({ fields: pair, edges })));
 }
 
 function commonEdges(one: Field, other: Field): readonly (readonly [Edge, Edge])[] {
-  return one.surface.edges.flatMap((edge) =>
-    other.surface.edges
+  return edgesOf(one).flatMap((edge) =>
+    edgesOf(other)
       .filter((candidate) => liesAlong(one, edge, other, candidate))
       .map((candidate) => [edge, candidate] as const),
   );
 }
 
-/** Both ends of one edge lie on the other: a ceiling over part of a wall has a shorter one. */
+/** With those round what lies in it, as a tray. */
+const edgesOf = ({ surface }: Field): readonly Edge[] => [
+  ...surface.edges,
+  ...surface.voids.flatMap(({ edges }) => edges),
+];
+
+/** Both ends of one edge lie on the other, or over it: a ceiling over part of a wall has a shorter one. */
 function liesAlong(one: Field, edge: Edge, other: Field, candidate: Edge): boolean {
+  const isStep = one.surface.kind === other.surface.kind;
   const onto = (from: Field, on: Field, point: SurfacePoint): SurfacePoint | null => {
     const at = toWorld(from.surface.frame, point);
-    const found = toSurface(on.surface.frame, at);
-    return length(subtract(toWorld(on.surface.frame, found), at)) < EPSILON_MM ? found : null;
+    const found = carried(from, on, point);
+    const apartMm = length(subtract(toWorld(on.surface.frame, found), at));
+    return apartMm < EPSILON_MM === isStep ? null : found;
   };
   const within = (points: readonly (SurfacePoint | null)[], { from, to }: Edge): boolean =>
     points.every((point) => point !== null && distanceToMm(point, from, to) < EPSILON_MM);
@@ -65,9 +81,27 @@ function distanceToMm(point: SurfacePoint, from: SurfacePoint, to: SurfacePoint)
   return lengthMm(minus(point, plus(from, times(along, Math.min(1, Math.max(0, share))))));
 }
 
-/** The same point of the world on the other surface of a join. */
-export const carried = (from: Field, to: Field, point: SurfacePoint): SurfacePoint =>
-  toSurface(to.surface.frame, toWorld(from.surface.frame, point));
+/** The same point of the world on the other surface of a join; of two ceilings the one straight over or under it. */
+export function carried(from: Field, to: Field, point: SurfacePoint): SurfacePoint {
+  const at = toWorld(from.surface.frame, point);
+  const { frame, kind } = to.surface;
+  if (kind === "wall" || from.surface.kind === "wall") return toSurface(frame, at);
+  const offMm = dot(subtract(at, frame.origin), frame.n);
+  return toSurface(frame, vector(at.x, at.y, at.z - offMm / frame.n.z));
+}
+
+/**
+ * How far cable goes from one surface into the other at a join, in mm: in and out behind the faces of a wall and a
+ * ceiling; straight up or down between two ceilings, from where it lies over the one to where it lies over the other.
+ */
+export function turnMm(from: Spot, to: Spot): number {
+  const inOutMm = from.field.levelMm + to.field.levelMm;
+  if (from.field.surface.kind !== to.field.surface.kind) return inOutMm;
+  const [a, b] = [from, to].map(({ field, at }) => ({ zMm: toWorld(field.surface.frame, at).z, ...field }));
+  if (a === undefined || b === undefined) return inOutMm;
+  const stepMm = Math.abs(a.zMm - b.zMm);
+  return Math.max(stepMm, Math.abs(a.zMm + a.levelMm - b.zMm - b.levelMm));
+}
 
 /** The middle of every bay of a field, with those between its border and the members next to it. */
 export function bayMiddles({ bands, border }: Field): readonly SurfacePoint[] {
@@ -100,8 +134,9 @@ export function lanesOf(
   return [...seeds].map(([field, own]) => lanesThrough(field, own));
 }
 
-const cornersOf = ({ blocks, outline }: Field): readonly SurfacePoint[] => [
+const cornersOf = ({ blocks, outline, surface }: Field): readonly SurfacePoint[] => [
   ...outline,
+  ...surface.voids.flatMap(({ edges }) => edges.map(({ from }) => from)),
   ...blocks.flatMap(({ min, max }) => [min, max]),
 ];
 

@@ -2,14 +2,10 @@ import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
 import { type Axis, crossedBy, type Field, isOpen, isUncounted, otherAxis, type Stretch } from "./field.js";
-import { carried, type Join, type Lanes, meetings } from "./lanes.js";
+import { carried, type Join, type Lanes, meetings, type Spot, turnMm } from "./lanes.js";
 import type { Link } from "./shortest.js";
 
-/** A point on a surface that cable goes to or comes from. */
-export interface Spot {
-  readonly field: Field;
-  readonly at: SurfacePoint;
-}
+export type { Spot };
 
 /** The lanes of all fields as a graph: a node for each crossing of lanes and each way that cable may leave it. */
 export interface Network {
@@ -163,10 +159,11 @@ function crossingsOf(
   for (const { fields, edges } of joins) {
     const [one, other] = fields;
     const own = lanes.find(({ field }) => field === one);
-    const cost = one.levelMm + other.levelMm;
     for (const at of own === undefined ? [] : meetings(own, edges[0])) {
+      const end = { field: other, at: carried(one, other, at) };
+      const cost = turnMm({ field: one, at }, end);
       const here = nodesAt(lanes, firsts, { field: one, at });
-      const there = nodesAt(lanes, firsts, { field: other, at: carried(one, other, at) });
+      const there = nodesAt(lanes, firsts, end);
       for (const node of here)
         links.set(node, [...(links.get(node) ?? []), ...there.map((to) => ({ to, cost }))]);
       for (const node of there)

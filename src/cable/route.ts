@@ -13,7 +13,7 @@ import {
   otherAxis,
   runOf,
 } from "./field.js";
-import { bayMiddles, joinsOf, lanesOf } from "./lanes.js";
+import { bayMiddles, joinsOf, lanesOf, turnMm } from "./lanes.js";
 import { type Boring, type Network, networkOf, type Spot } from "./network.js";
 import { shortestWay } from "./shortest.js";
 
@@ -155,7 +155,7 @@ function routeOf(way: readonly Spot[]): Route {
   for (const run of straightRuns(way)) {
     const [first, last] = [run[0], run.at(-1)];
     if (first === undefined || last === undefined) continue;
-    if (first.field !== last.field) turnsMm += first.field.levelMm + last.field.levelMm;
+    if (first.field !== last.field) turnsMm += turnMm(first, last);
     else if (distanceMm(first.at, last.at) > 0) legs.push(legOf(first.field, first.at, last.at));
   }
   return { legs, lengthMm: turnsMm + legs.reduce((sum, leg) => sum + leg.lengthMm, 0) };

@@ -6,7 +6,7 @@ import { type Cabling, cablingOf } from "../../src/cable/cabling.js";
 import type { CableRun } from "../../src/cable/run.js";
 import { mountedIn } from "../../src/listen/mounted.js";
 import { type Parts, room } from "../rooms/build.js";
-import { sloped } from "../rooms/not-boxes.js";
+import { L_WITH_SOFFIT, sloped } from "../rooms/not-boxes.js";
 
 /*
  * The plain room is 4 x 6 x 2.6 m, joists 45 x 220 mm left to right every 600 mm, studs 45 x 120 mm every 600 mm. Cable
@@ -405,4 +405,119 @@ describe("as a general graph library finds it", () => {
     );
     expect(reached).toBeGreaterThan(10);
   });
+});
+
+describe("a soffit", () => {
+  /** Along all of the left wall of the L, 800 mm wide, its framing 300 mm lower; the rack is across on the right wall. */
+  const inL = (rims: boolean): Parts => ({
+    ...L_WITH_SOFFIT,
+    framing: {
+      ceiling: {
+        run: "left-right",
+        member: { width: "45 mm", depth: "220 mm" },
+        from: "front",
+        at: null,
+        first: "600 mm",
+        spacing: "600 mm",
+      },
+      soffit: {
+        run: "left-right",
+        member: { width: "45 mm", depth: "95 mm" },
+        rims,
+        from: "front",
+        first: "600 mm",
+        spacing: "600 mm",
+      },
+      right: {
+        member: { width: "45 mm", depth: "120 mm" },
+        from: "front",
+        at: null,
+        first: "600 mm",
+        spacing: "600 mm",
+      },
+      left: {
+        member: { width: "45 mm", depth: "120 mm" },
+        from: "front",
+        at: null,
+        first: "600 mm",
+        spacing: "600 mm",
+      },
+    },
+    equipment: { at: { right: "0", front: "2700 mm" }, up: "500 mm" },
+    speakers: [{ id: "S", on: "soffit", at: { left: "400 mm", front: "2700 mm" } }],
+  });
+
+  test("is reached over the room's ceiling and down behind its face", () => {
+    const one = run(inL(false));
+    // Up the right wall 2100, round the corner 110 + 60, 3200 to the soffit, from 110 over the joists' face down to
+    // 47.5 over the soffit's, 300 mm lower, and 400 in.
+    expect(inShort(one)).toEqual([
+      ["right", "ceiling", 2100, "along", 2],
+      ["ceiling", "soffit", 3200, "along", 0],
+      ["soffit", "left", 400, "along", 0],
+    ]);
+    expect(one.routeMm).toBeCloseTo(2100 + 170 + 3200 + (300 + 110 - 47.5) + 400, 6);
+  });
+
+  test("its rims are lower than the step: cable comes over them", () => {
+    expect(run(inL(true)).bored).toBe(2);
+  });
+
+  test("is on the way to the wall under it", () => {
+    const wall = {
+      ...inL(true),
+      speakers: [{ on: "left", model: "upright", at: { front: "2700 mm", up: "1.2 m" } }],
+    };
+    const one = run(wall);
+    expect(one.legs.map(({ field }) => field.surface.name)).toEqual(["right", "ceiling", "soffit", "left"]);
+    // In at the soffit's far side 47.5 + 60 and down 2300 - 1200, through its two plates.
+    expect(one.routeMm).toBeCloseTo(2100 + 170 + 3200 + 362.5 + 800 + 107.5 + 1100, 6);
+    expect(one.bored).toBe(4);
+  });
+});
+
+test("a tray in a ceiling is crossed up and down behind its sides, or gone round", () => {
+  const tray: Parts = {
+    room: {
+      ceilings: [
+        {
+          name: "tray",
+          corners: [
+            ["1 m", "2 m"],
+            ["3 m", "2 m"],
+            ["3 m", "4 m"],
+            ["1 m", "4 m"],
+          ],
+          height: "2.9 m",
+        },
+      ],
+    },
+    framing: {
+      tray: {
+        run: "left-right",
+        member: { width: "45 mm", depth: "95 mm" },
+        from: "front",
+        first: "600 mm",
+        spacing: "600 mm",
+      },
+    },
+    equipment: { at: { right: "0", front: "3300 mm" }, up: "500 mm" },
+  };
+  const past = run({ ...tray, speakers: [{ id: "S", at: { left: "500 mm", front: "3300 mm" } }] });
+  // Up 300 and down again; round by way of the tray's back edge, 700 mm off, would be longer.
+  expect(past.legs.map(({ field }) => field.surface.name)).toEqual(["right", "ceiling", "tray", "ceiling"]);
+  expect(past.routeMm).toBeCloseTo(2100 + ROUND_CORNER_MM + 3500 + 2 * 300, 6);
+  const whole = {
+    on: "tray",
+    corner: { left: "1 m", front: "2 m" },
+    opposite: { left: "3 m", front: "4 m" },
+  };
+  const round = run({
+    ...tray,
+    cable: { avoid: [whole] },
+    speakers: [{ id: "S", at: { left: "500 mm", front: "3300 mm" } }],
+  });
+  expect(round.routeMm).toBeCloseTo(2100 + ROUND_CORNER_MM + 3500 + 2 * 700, 6);
+  const onto = run({ ...tray, speakers: [{ id: "S", on: "tray", at: { left: "2 m", front: "3300 mm" } }] });
+  expect(onto.legs.map(({ field }) => field.surface.name)).toEqual(["right", "ceiling", "tray"]);
 });
