@@ -17,8 +17,9 @@ export interface Measure {
 
 /** The text in plain ASCII marks and lower case, or null where it is too long to be a figure with a unit. */
 export function tidy(text: string): string | null {
-  const trimmed = text.length > 4 * MAX_CHARACTERS ? "" : text.trim();
-  if (trimmed === "" || trimmed.length > MAX_CHARACTERS) return null;
+  if (text.length > 4 * MAX_CHARACTERS) return null;
+  const trimmed = text.trim();
+  if (trimmed.length > MAX_CHARACTERS) return null;
   return trimmed
     .replace(/[¼-¾⅐-⅞]/gu, (character) => ` ${character.normalize("NFKC")}`)
     .replace(/\u2044/gu, "/")
@@ -47,9 +48,9 @@ export function readFigure(figure: string): Fraction | null {
 }
 
 function readFraction(figure: string): Fraction | null {
-  const { whole, over, under } = FRACTION.exec(figure)?.groups ?? {};
-  if (over === undefined || under === undefined) return null;
+  const { whole, over = "", under = "" } = FRACTION.exec(figure)?.groups ?? {};
   const fraction = { over: BigInt(over), under: BigInt(under) };
+  // BigInt of nothing is 0: what is no fraction has nothing under it, as 1/0 has.
   if (fraction.under === 0n) return null;
   if (whole === undefined) return fraction;
   return fraction.over < fraction.under ? sum({ over: BigInt(whole), under: 1n }, fraction) : null;
@@ -60,9 +61,8 @@ function readDecimal(figure: string): Fraction | null {
   return digits === "" && decimals === "" ? null : fromDecimal(digits, decimals);
 }
 
-/** A figure and the unit after it, both as tidied; null where the text does not begin with a figure's characters. */
-export function splitUnit(rest: string): { readonly figure: string; readonly unit: string } | null {
-  const { figure, unit } = /^(?<figure>[\d./ -]*[\d/])(?<unit>.*)$/u.exec(rest)?.groups ?? {};
-  if (figure === undefined || unit === undefined) return null;
-  return { figure: figure.trim(), unit: unit.trim() };
+/** A figure and the unit after it, as tidied; no figure where the text does not begin with the characters of one. */
+export function splitUnit(rest: string): { readonly figure: string; readonly unit: string } {
+  const [figure = ""] = /^[\d./ -]*[\d/]/u.exec(rest) ?? [];
+  return { figure, unit: rest.slice(figure.length).trimStart() };
 }

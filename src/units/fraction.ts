@@ -16,10 +16,11 @@ const SHIFT_BITS = 320;
  * sets its last bit so that nothing falls on a false half, and `Number` of a bigint rounds only once (ECMA-262).
  */
 export function nearestDouble({ over, under }: Fraction): number {
-  const size = (over < 0n ? -over : over) << BigInt(SHIFT_BITS);
+  const isNegative = over < 0n;
+  const size = (isNegative ? -over : over) << BigInt(SHIFT_BITS);
   const remainder = size % under === 0n ? 0n : 1n;
   const magnitude = Number((size / under) | remainder) / 2 ** SHIFT_BITS;
-  return over < 0n ? -magnitude : magnitude;
+  return isNegative ? -magnitude : magnitude;
 }
 
 /** `digits` and `decimals` as written, such as "9" and "125". */

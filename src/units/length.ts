@@ -1,6 +1,6 @@
 import { FOOT_IN_MM, INCH_IN_MM, ONE } from "./definitions.js";
-import { readFigure, splitSign } from "./figure.js";
-import { nearestDouble, product, sum } from "./fraction.js";
+import { splitSign } from "./figure.js";
+import { fromDecimal, nearestDouble, product, sum } from "./fraction.js";
 import { type MeasureProblem, type MeasureResult, readable, readMeasure, type UnitTable } from "./measure.js";
 
 /** What is wrong with a length. `no-unit` also stands for the inches of `9' 1`. */
@@ -32,7 +32,7 @@ const LENGTHS: UnitTable = new Map([
   ...FOOT_NAMES.map((name) => [name, FOOT_IN_MM] as const),
 ]);
 
-const FEET_AND_MORE = /^(?<feet>\d+) ?(?:'|ft\.?|foot|feet) ?-? ?(?<inches>[\d.].*)$/u;
+const FEET_AND_MORE = /^(?<feet>\d+) ?(?:'|ft\.?|foot|feet) ?-? ?(?<inches>[\d.].*)/u;
 
 /**
  * The length in mm, as the double nearest to what is written, so that every notation of one length gives one number.
@@ -56,12 +56,11 @@ type FeetAndInches =
 
 /** Whole feet and then inches; null where the text is not of that form. */
 function readFeetAndInches(rest: string): FeetAndInches | null {
-  const { feet, inches } = FEET_AND_MORE.exec(rest)?.groups ?? {};
-  if (feet === undefined || inches === undefined) return null;
+  const { feet = "", inches = "" } = FEET_AND_MORE.exec(rest)?.groups ?? {};
+  if (feet === "") return null;
   const read = readMeasure(inches, INCHES);
-  const whole = readFigure(feet);
-  if (!read.ok || whole === null) return read;
-  const feetMm = product(whole, FOOT_IN_MM);
+  if (!read.ok) return read;
+  const feetMm = product(fromDecimal(feet, ""), FOOT_IN_MM);
   if (read.value.over * FOOT_IN_MM.under >= FOOT_IN_MM.over * read.value.under) {
     return { ok: false, problem: { kind: "inches-over-twelve", feet, inches } };
   }

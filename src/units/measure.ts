@@ -23,8 +23,8 @@ export const NOT_A_FIGURE: MeasureResult = { ok: false, problem: { kind: "not-a-
 /** One figure with one unit, without a sign, exactly. A bare 0 needs no unit. */
 export function readMeasure(rest: string, units: UnitTable): MeasureResult {
   const parts = splitUnit(rest);
-  const value = parts === null ? null : readFigure(parts.figure);
-  if (parts === null || value === null) return NOT_A_FIGURE;
+  const value = readFigure(parts.figure);
+  if (value === null) return NOT_A_FIGURE;
   const unit = parts.unit === "" && value.over === 0n ? ONE : units.get(parts.unit.replace(/\.$/u, ""));
   if (unit !== undefined) return { ok: true, value: product(value, unit) };
   return { ok: false, problem: unitProblem(parts) };

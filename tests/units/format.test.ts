@@ -66,6 +66,7 @@ describe("inches and millimetres", () => {
     expect(inches(2780).text).toBe('≈109 7/16"');
     expect(inches(304.8).text).toBe('12"');
     expect(inches(0).text).toBe('0"');
+    expect(inches(12.7).text).toBe('1/2"');
   });
 
   test.each([
@@ -80,6 +81,9 @@ describe("inches and millimetres", () => {
     [2780.1, { rounding: "up" }, "≈2781 mm"],
     [2780.9, { rounding: "down" }, "≈2780 mm"],
     [2780, { rounding: "up" }, "2780 mm"],
+    // Half a millionth of a millimetre past the figure is the noise of doubles, in whatever steps it is read.
+    [1.2340005, { decimals: 3, rounding: "up" }, "1.234 mm"],
+    [1.2339995, { decimals: 3, rounding: "down" }, "1.234 mm"],
   ] as const)("%f mm with %j is %s", (mm, options, text) => expect(millimetres(mm, options).text).toBe(text));
 });
 
@@ -164,5 +168,6 @@ describe("round trips", () => {
 });
 
 test.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])("%f is refused", (mm) => {
-  for (const write of [feetInches, inches, millimetres]) expect(() => write(mm)).toThrow(RangeError);
+  for (const write of [feetInches, inches, millimetres])
+    expect(() => write(mm)).toThrow(new RangeError(`not a length: ${mm}`));
 });

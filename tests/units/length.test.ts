@@ -180,7 +180,18 @@ describe("refusals", () => {
     "five mm",
     "±5 mm",
     "5 mm\u0000",
+    "5 m.m",
+    "9 f.t",
+    `9' 1" 2"`,
   ])("%j is no length", (text) => expect(problemOf(text)).toEqual({ kind: "not-a-length" }));
+
+  test("a figure with its unit is 64 characters long at most, however much space stands round it", () => {
+    const long = (length: number): string => `5 mm`.padStart(length, "0");
+    expect(mmOf(long(64))).toBe(5);
+    expect(problemOf(long(65))).toEqual({ kind: "not-a-length" });
+    expect(mmOf(`5 mm`.padStart(130).padEnd(256))).toBe(5);
+    expect(problemOf(`5 mm`.padStart(130).padEnd(257))).toEqual({ kind: "not-a-length" });
+  });
 
   test("never throws, never gives what is not a finite number within the limit", () => {
     const pieces = fc.constantFrom(

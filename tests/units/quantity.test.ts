@@ -35,6 +35,15 @@ test.each<[string, Quantity, number]>([
   ["7 1/2 lbs", "kg", 3.401942775],
   ["5%", "percent", 5],
   ["12.5 %", "percent", 12.5],
+  ["30 C", "C", 30],
+  ["30 °C", "C", 30],
+  ["86 F", "F", 86],
+  ["86°F", "F", 86],
+  ["2.5 mm2", "mm2", 2.5],
+  ["2.5 mm²", "mm2", 2.5],
+  ["1000000 W", "W", 1_000_000],
+  // Nothing is plain 0, whatever stands before it.
+  ["-0 dB", "dB", 0],
 ])("%s in %s", (text, quantity, value) => expect(amountOf(text, quantity)).toBe(value));
 
 test("masses agree with a general unit library (mathjs)", () => {

@@ -16,6 +16,9 @@ describe("roundInto", () => {
     [100.6, { lowMm: Number.NEGATIVE_INFINITY, highMm: Number.POSITIVE_INFINITY, stepMm: 1 }, 101],
     // An end that is itself on a step belongs to the range, whatever the last digit of its double.
     [30, { lowMm: 3 * SIXTEENTH + 1e-9, highMm: 3 * SIXTEENTH + 1, stepMm: SIXTEENTH }, 3 * SIXTEENTH],
+    [3, { lowMm: 0, highMm: 3 * SIXTEENTH - 1e-9, stepMm: 3 * SIXTEENTH }, 3 * SIXTEENTH],
+    [0, { lowMm: 1.2340005, highMm: 2, stepMm: 0.001 }, 1.234],
+    [2, { lowMm: 0, highMm: 1.2339995, stepMm: 0.001 }, 1.234],
     [0.1, { lowMm: 0.3, highMm: 0.9, stepMm: 0.3 }, 0.3],
     [50, { lowMm: 100.1, highMm: 100.9, stepMm: 1 }, null],
     [50, { lowMm: 101, highMm: 100, stepMm: 1 }, null],
