@@ -23,10 +23,45 @@ export interface Seam {
   readonly direction: "across" | "down";
   readonly from: PagePoint;
   readonly to: PagePoint;
-  /** One letter for the cross at a quarter, one for the cross at three quarters. */
-  readonly letters: readonly [string, string];
+  /** One about a quarter along it, one about three quarters. */
+  readonly crosses: readonly Cross[];
   /** Tiles before it (left, above) and after it. */
   readonly cells: readonly [Cell, Cell];
+}
+
+/** A cross that both tiles print, and the letter beside it. */
+export interface Cross {
+  readonly at: PagePoint;
+  readonly letter: string;
+}
+
+/** Shares of a seam's length at which its crosses may stand, best first; the second counts from the other end. */
+const PLACES: readonly number[] = [
+  0.25, 0.22, 0.28, 0.19, 0.31, 0.16, 0.34, 0.13, 0.37, 0.1, 0.4, 0.07, 0.43, 0.05, 0.46,
+];
+
+/** The crosses of a seam, where no words of the drawing stand if there is such a place. */
+export function crossesOn(
+  { from, to }: Pick<Seam, "from" | "to">,
+  letters: readonly [string, string],
+  words: readonly Window[],
+): Cross[] {
+  return letters.map((letter, index) => {
+    const places = PLACES.map((part) => along(from, to, index === 0 ? part : 1 - part));
+    const isFree = (at: PagePoint): boolean => !words.some((box) => boxesMeet(box, reachOf(letter, at)));
+    return { letter, at: places.find(isFree) ?? along(from, to, index === 0 ? 0.25 : 0.75) };
+  });
+}
+
+const along = (from: PagePoint, to: PagePoint, part: number): PagePoint =>
+  point(from.x + (to.x - from.x) * part, from.y + (to.y - from.y) * part);
+
+/** What a cross and its letter on either side of the seam may cover. */
+function reachOf(letter: string, { x, y }: PagePoint): Window {
+  const style = { capMm: LETTER_MM, face: "bold" } as const;
+  const across = Math.max(ARM_MM, ASIDE_MM + measureText(letter, style).widthMm);
+  const down = Math.max(ARM_MM, ASIDE_MM + LETTER_MM * LINE_PITCH);
+  return { x: x - across, y: y - down, widthMm: 2 * across, heightMm: 2 * down };
 }
 
 /** A, B ... Z, AA, AB ...; 0 is A. */
@@ -46,18 +81,11 @@ const ASIDE_MM = 1.2;
 
 /** Trim line and crosses of one seam as the tile on that side of it prints them. */
 export function seamMarks(seam: Seam, side: "before" | "after", avoid: readonly Window[]): Item {
-  const crosses = ([0.25, 0.75] as const).flatMap((part, index) => {
-    const at = point(
-      seam.from.x + (seam.to.x - seam.from.x) * part,
-      seam.from.y + (seam.to.y - seam.from.y) * part,
-    );
-    const letter = seam.letters[index] ?? "";
-    return [
-      line(point(at.x - ARM_MM, at.y), point(at.x + ARM_MM, at.y), PEN.fine),
-      line(point(at.x, at.y - ARM_MM), point(at.x, at.y + ARM_MM), PEN.fine),
-      crossLetter(letter, at, { direction: seam.direction, side, avoid }),
-    ];
-  });
+  const crosses = seam.crosses.flatMap(({ at, letter }) => [
+    line(point(at.x - ARM_MM, at.y), point(at.x + ARM_MM, at.y), PEN.fine),
+    line(point(at.x, at.y - ARM_MM), point(at.x, at.y + ARM_MM), PEN.fine),
+    crossLetter(letter, at, { direction: seam.direction, side, avoid }),
+  ]);
   return layer("notes", [line(seam.from, seam.to, dashed(PEN.fine, 4, 2)), ...crosses]);
 }
 

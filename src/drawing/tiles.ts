@@ -3,6 +3,7 @@ import { point } from "./pen.js";
 import { textBox } from "./text.js";
 import {
   type Cell,
+  crossesOn,
   type Grid,
   letters,
   type Seam,
@@ -80,7 +81,7 @@ export function tile<Paper extends Lie>(request: TileRequest<Paper>): Tiling<Pap
   const layouts = request.lies.map((lie) => layOut(request, lie)).filter(({ cells }) => cells.length > 0);
   const best = fewest(request.forced ? layouts : layouts.filter(({ grid }) => isModest(grid)));
   if (best === undefined) return { kind: "too-large", grid: fewest(layouts)?.grid ?? null };
-  const seams = seamsOf(best);
+  const seams = seamsOf(best, textBoxes(request.drawing));
   const tiles = best.cells.map((cell) => drawTile(request, best, cell, seams));
   return { kind: "tiled", lie: best.lie, grid: best.grid, tiles };
 }
@@ -172,7 +173,7 @@ const areNeighbours = (a: Cell, b: Cell): boolean =>
   Math.abs(a.row - b.row) + Math.abs(a.column - b.column) === 1;
 
 /** Every edge that two printed tiles share, each cross with a letter of its own. */
-function seamsOf(layout: Layout<Lie>): Seam[] {
+function seamsOf(layout: Layout<Lie>, texts: readonly Window[]): Seam[] {
   const pairs = layout.cells.flatMap((cell) =>
     layout.cells
       .filter((other) => areNeighbours(cell, other) && other.row + other.column > cell.row + cell.column)
@@ -192,7 +193,7 @@ function seamsOf(layout: Layout<Lie>): Seam[] {
       direction,
       from,
       to,
-      letters: [letters(2 * index), letters(2 * index + 1)],
+      crosses: crossesOn({ from, to }, [letters(2 * index), letters(2 * index + 1)], texts),
       cells: [cell, other],
     };
   });

@@ -10,7 +10,7 @@ import type { Body, Order } from "../../src/sheets/sheet.js";
 import { MAX_PAGE_SIDE_MM } from "../../src/standards/paper.js";
 import { job } from "../rooms/job.js";
 import { ROOMS } from "./marking-rooms.js";
-import { collisions, outside, textsOf } from "./no-collisions.js";
+import { collisions, letteringFaults, outside, textsOf } from "./no-collisions.js";
 import { type Asked, orderFor, wordsOn } from "./orders.js";
 
 const asked = (one: Job, more: Asked): Order => ({ ...orderFor(one, more), fullSize: true });
@@ -155,6 +155,20 @@ describe("marking sheets at full size", () => {
     },
   );
 });
+
+it.each(["gallery", "loft"])(
+  "the parts on a roll: no words meet the frame, a joint's letter or each other: %s",
+  (name) => {
+    const one = ROOMS[name]?.() ?? job(SMALL);
+    const order = orderFor(one, { paper: "roll-36", languages: ["en", "es"] });
+    const pages = fullSizeMarks(order).flatMap((sheet) => sheet.pages);
+    expect(pages.length).toBeGreaterThan(20);
+    const meeting = pages
+      .flatMap((page) => letteringFaults(order, page))
+      .filter((fault) => fault.startsWith("collision"));
+    expect(meeting).toEqual([]);
+  },
+);
 
 describe("pages of one length", () => {
   it("are one where a page holds it, else as few and as short as may be", () => {

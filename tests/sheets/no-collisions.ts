@@ -24,8 +24,28 @@ export function textsOf(items: readonly Item[], shift: PagePoint = { x: 0, y: 0 
     if (item.kind !== "group") return [];
     const inner = moved(item.shift ?? { x: 0, y: 0 }, shift);
     const window = item.window === undefined ? null : { ...item.window, ...moved(item.window, shift) };
-    return textsOf(item.items, inner).filter(({ corners }) => window === null || isSeen(corners, window));
+    const inside = textsOf(item.items, inner);
+    if (window === null) return inside;
+    return inside
+      .filter(({ corners }) => isSeen(corners, window))
+      .map((placed) => ({ ...placed, corners: seenOf(placed.corners, window) }));
   });
+}
+
+/** What a window shows of a text: upright boxes for what it cuts. */
+function seenOf(corners: readonly PagePoint[], { x, y, widthMm, heightMm }: Window): readonly PagePoint[] {
+  const across = spanOf(corners.map((corner) => corner.x));
+  const down = spanOf(corners.map((corner) => corner.y));
+  const [left, right] = [Math.max(across.low, x), Math.min(across.high, x + widthMm)];
+  const [top, bottom] = [Math.max(down.low, y), Math.min(down.high, y + heightMm)];
+  if (left === across.low && right === across.high && top === down.low && bottom === down.high)
+    return corners;
+  return [
+    { x: left, y: top },
+    { x: right, y: top },
+    { x: right, y: bottom },
+    { x: left, y: bottom },
+  ];
 }
 
 const moved = (at: PagePoint, by: PagePoint): PagePoint => ({ x: at.x + by.x, y: at.y + by.y });
