@@ -13,6 +13,8 @@ export interface ComparisonJson {
   readonly members: readonly object[];
   readonly obstructions: readonly object[];
   readonly seats: readonly object[];
+  readonly cables: readonly object[];
+  readonly holes: readonly object[];
   readonly findings: {
     readonly new: readonly FindingJson[];
     readonly gone: readonly FindingJson[];
@@ -22,7 +24,7 @@ export interface ComparisonJson {
 
 /** The parts of a comparison; what is open or not to be said is null. */
 export function comparisonJson(comparison: Comparison, before: Job, after: Job): ComparisonJson {
-  const { openings, surfaces, members, obstructions, seats, findings } = comparison;
+  const { openings, surfaces, members, obstructions, seats, cables, holes, findings } = comparison;
   const old = (finding: LocatedFinding): FindingJson => findingJson(finding, before.room.units);
   const now = (finding: LocatedFinding): FindingJson => findingJson(finding, after.room.units);
   return {
@@ -31,6 +33,8 @@ export function comparisonJson(comparison: Comparison, before: Job, after: Job):
     members: members.map(plain),
     obstructions: obstructions.map(plain),
     seats: seats.map(plain),
+    cables: cables.map(plain),
+    holes: holes.map(plain),
     findings: {
       new: findings.added.map(now),
       gone: findings.gone.map(old),

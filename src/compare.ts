@@ -1,3 +1,4 @@
+import { type CablesCompared, cablesCompared } from "./compare/cables.js";
 import { type FindingsCompared, findingsCompared } from "./compare/findings.js";
 import { type OpeningChange, openingChanges } from "./compare/openings.js";
 import { type SeatChange, seatChanges } from "./compare/seats.js";
@@ -5,7 +6,7 @@ import { type SurfacesCompared, surfacesCompared } from "./compare/surfaces.js";
 import type { Job } from "./job.js";
 
 /** What is otherwise between two answers, by the names that people use; empty lists where nothing is. */
-export interface Comparison extends SurfacesCompared {
+export interface Comparison extends SurfacesCompared, CablesCompared {
   readonly openings: readonly OpeningChange[];
   readonly seats: readonly SeatChange[];
   readonly findings: FindingsCompared;
@@ -20,6 +21,7 @@ export function compareJobs(before: Job, after: Job): Comparison {
     openings: openingChanges(before, after),
     ...surfacesCompared(before.room, after.room),
     seats: seatChanges(before.room, after.room),
+    ...cablesCompared(before, after),
     findings: findingsCompared(before.findings, after.findings),
   };
 }
@@ -31,10 +33,12 @@ export function isNothing({
   members,
   obstructions,
   seats,
+  cables,
+  holes,
   findings,
 }: Comparison): boolean {
   const { added, gone, changed } = findings;
-  return [openings, surfaces, members, obstructions, seats, added, gone, changed].every(
+  return [openings, surfaces, members, obstructions, seats, cables, holes, added, gone, changed].every(
     (list) => list.length === 0,
   );
 }

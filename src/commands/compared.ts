@@ -6,15 +6,14 @@ import type { Size, SurfaceChange } from "../compare/surfaces.js";
 import type { Comparison } from "../compare.js";
 import type { Shape } from "../geometry/shape.js";
 import type { Job } from "../job.js";
-import type { TapeRead } from "../words/english/compare.js";
 import { findingText } from "../words/finding-text.js";
-import { type Measure, measureIn } from "../words/measure.js";
+import { measureIn } from "../words/measure.js";
 import type { Words } from "../words/words.js";
+import { cableSaid, holeLines } from "./compared-cables.js";
+import { isNext, type Line, type Saying, tapeRead } from "./saying.js";
 import type { Terminal } from "./terminal.js";
 
 /** How a comparison reads on a terminal: under each heading a line for each thing, its name and what is otherwise. */
-
-export type Line = readonly [name: string, said: string];
 
 export function comparisonLines(
   terminal: Terminal,
@@ -50,28 +49,18 @@ export function comparisonLines(
       headings.seats,
       comparison.seats.flatMap((change) => seatSaid(say, change).map((said): Line => [change.seat, said])),
     ),
+    ...section(
+      headings.cables,
+      comparison.cables.map((change) => [change.id, cableSaid(say, change)]),
+    ),
+    ...section(headings.holes, holeLines(say, comparison.holes)),
     ...section(headings.findings, findingLines(say, comparison.findings)),
   ];
-}
-
-interface Saying {
-  readonly words: Words;
-  readonly measure: Measure;
 }
 
 export function inTwoColumns(lines: readonly Line[]): readonly string[] {
   const width = Math.max(...lines.map(([name]) => name.length));
   return lines.map(([name, said]) => `  ${name.padEnd(width)}  ${said}`);
-}
-
-function tapeRead({ measure }: Saying, from: string | null, before: number, after: number): TapeRead {
-  return {
-    from,
-    before: measure.tape(before),
-    after: measure.tape(after),
-    by: measure.length(Math.abs(after - before)),
-    further: after > before,
-  };
 }
 
 function openingSaid(say: Saying, change: OpeningChange): string {
@@ -161,9 +150,6 @@ function memberLines(say: Saying, changes: readonly MemberChange[]): readonly Li
     first === last ? memberSaid(say, first) : said,
   ]);
 }
-
-const isNext = ({ member: before }: MemberChange, { member }: MemberChange): boolean =>
-  member.surface === before.surface && member.kind === before.kind && member.number === before.number + 1;
 
 /** What may be said of several at once. */
 function alikeSaid(say: Saying, change: MemberChange): string {

@@ -1,6 +1,7 @@
 import type { Reprint } from "../sheets/reprint.js";
 import type { Words } from "../words/words.js";
-import { inTwoColumns, type Line } from "./compared.js";
+import { inTwoColumns } from "./compared.js";
+import type { Line } from "./saying.js";
 import type { Terminal } from "./terminal.js";
 
 /** Which sheets to print again, with the command that does; the new packet's numbers are of `all` pages. */

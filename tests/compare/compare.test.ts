@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Comparison, compareJobs, isNothing } from "../../src/compare.js";
+import { comparisonJson } from "../../src/compare-json.js";
 import type { Parts, Value } from "../rooms/build.js";
 import { job } from "../rooms/job.js";
 
@@ -317,5 +318,90 @@ describe("whatever is moved by so much, in a room of any size and from any wall"
       }),
       { numRuns: 60 },
     );
+  });
+});
+
+describe("cable", () => {
+  /** Up the right wall's bay, in through two plates, 3 m along the joists' bay (tests/cable). */
+  const wired: Parts = {
+    equipment: { at: { right: "0", back: "700 mm" }, up: "500 mm" },
+    cable: { loop: "1 m", spare: "0%", gauges: [16, 14, 12] },
+    models: { round: { impedance: "8 ohm" } },
+    speakers: [{ id: "S", at: { left: "1 m", front: "5300 mm" } }],
+  };
+  const changed = (after: Parts) => {
+    const { cables, holes } = compareJobs(job(wired), job({ ...wired, ...after }));
+    return { cables, holes };
+  };
+
+  it("that is otherwise in nothing is not told", () => {
+    expect(changed({ job: { revision: "B" } })).toEqual({ cables: [], holes: [] });
+  });
+
+  it("longer by what its loudspeaker moved along the bay", () => {
+    expect(changed({ speakers: [{ id: "S", at: { left: "700 mm", front: "5300 mm" } }] })).toEqual({
+      cables: [
+        { id: "S", what: "length", beforeMm: expect.closeTo(7270, 6), afterMm: expect.closeTo(7570, 6) },
+      ],
+      holes: [],
+    });
+  });
+
+  it("that goes another way now takes holes where there were none", () => {
+    const { cables, holes } = changed({ speakers: [{ id: "S", at: { left: "1 m", front: "3500 mm" } }] });
+    expect(cables.map(({ what }) => what)).toEqual(["length", "way"]);
+    // Along the right wall to the bay of the joists at 3000 and 3600: the studs at 3600, 4200 and 4800 are the sixth to
+    // the eighth. One cable of 8 mm takes 11 mm, a bit of 1/2 in.
+    expect(holes.filter(({ what }) => what === "added")).toEqual(
+      [6, 7, 8].map((number) => ({
+        member: { surface: "right", kind: "stud", number },
+        what: "added",
+        holes: 1,
+        diameterMm: 12.7,
+      })),
+    );
+  });
+
+  it("of another size, with other conductors, through a larger hole", () => {
+    const thick = { ...(wired.cable as Parts), gauges: [12], wiring: "doubled" };
+    const { cables, holes } = changed({ cable: thick });
+    expect(cables).toEqual([
+      { id: "S", what: "size", before: { kind: "gauge", gauge: 16 }, after: { kind: "gauge", gauge: 12 } },
+      { id: "S", what: "conductors", before: 2, after: 4 },
+    ]);
+    // 10 mm / sqrt(0.53) is 13.7 mm: the next eighth of an inch is 5/8.
+    expect(holes).toEqual(
+      [1, 2].map((number) => ({
+        member: { surface: "right", kind: "top-plate", number },
+        what: "bit",
+        beforeMm: 12.7,
+        afterMm: 15.875,
+      })),
+    );
+  });
+
+  it("that comes or goes with the equipment", () => {
+    const none = { ...wired, equipment: null };
+    const bare = compareJobs(job(none), job(wired));
+    expect(bare.cables).toEqual([{ id: "S", what: "added", lengthMm: expect.closeTo(7270, 6) }]);
+    const gone = compareJobs(job(wired), job(none));
+    expect(gone.cables).toEqual([{ id: "S", what: "gone" }]);
+    expect(gone.holes.map(({ what }) => what)).toEqual(["gone", "gone"]);
+    expect(isNothing(gone)).toBe(false);
+  });
+
+  it("is told for machines in keys without units", () => {
+    const [before, after] = [
+      job(wired),
+      job({ ...wired, speakers: [{ id: "S", at: { left: "1 m", front: "3500 mm" } }] }),
+    ];
+    const json = comparisonJson(compareJobs(before, after), before, after);
+    expect(json.cables[0]).toEqual({
+      id: "S",
+      what: "length",
+      before: expect.closeTo(7270, 6),
+      after: expect.any(Number),
+    });
+    expect(json.holes[0]).toMatchObject({ what: "added", holes: 1, diameter: 12.7 });
   });
 });

@@ -32,6 +32,8 @@ export const compare = {
     members: "Framing",
     obstructions: "Obstructions",
     seats: "Seats",
+    cables: "Cable",
+    holes: "Holes to bore",
     findings: "Findings",
     sheets: "Print again",
   },
@@ -98,6 +100,21 @@ export const compare = {
     fromLeft: readings,
     fromFront: readings,
     ear: ({ before, after }: Lengths) => `ear ${before} -> ${after}`,
+  },
+  cable: {
+    added: (length: string) => `a way now, cut to ${length}`,
+    gone: "no cable any more",
+    length: ({ before, after, by, further }: TapeRead) =>
+      `cut to ${before} -> ${after} (${by} ${further ? "longer" : "shorter"})`,
+    size: (before: string, after: string) => `${before} -> ${after}`,
+    conductors: (before: number, after: number) => `${before} -> ${after} conductors`,
+    way: "goes another way",
+  },
+  hole: {
+    added: (count: number, bit: string) => `${count === 1 ? "a new hole" : `${count} new holes`}, ${bit}`,
+    gone: (count: number) => (count === 1 ? "a hole fewer" : `${count} holes fewer`),
+    bit: (before: string, after: string) => `bit ${before} -> ${after}`,
+    moved: "bored elsewhere on it",
   },
   finding: {
     added: "NEW",

@@ -18,6 +18,8 @@ export const compare: typeof english = {
     members: "Estructura",
     obstructions: "Obstáculos",
     seats: "Asientos",
+    cables: "Cable",
+    holes: "Barrenos por hacer",
     findings: "Hallazgos",
     sheets: "Imprimir otra vez",
   },
@@ -80,6 +82,21 @@ export const compare: typeof english = {
     fromLeft: readings,
     fromFront: readings,
     ear: ({ before, after }) => `oído ${before} -> ${after}`,
+  },
+  cable: {
+    added: (length) => `ahora tiene camino, cortar a ${length}`,
+    gone: "ya no hay cable",
+    length: ({ before, after, by, further }) =>
+      `cortar a ${before} -> ${after} (${by} más ${further ? "largo" : "corto"})`,
+    size: (before, after) => `${before} -> ${after}`,
+    conductors: (before, after) => `${before} -> ${after} conductores`,
+    way: "va por otro camino",
+  },
+  hole: {
+    added: (count, bit) => `${count === 1 ? "un barreno nuevo" : `${count} barrenos nuevos`}, ${bit}`,
+    gone: (count) => (count === 1 ? "un barreno menos" : `${count} barrenos menos`),
+    bit: (before, after) => `broca ${before} -> ${after}`,
+    moved: "barreno en otro lugar de la pieza",
   },
   finding: {
     added: "NUEVO",
