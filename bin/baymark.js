@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 "use strict";
+const { join } = require("node:path");
 const { PROGRAM, programIn, scriptFor } = require("./load.js");
 
 const typed = process.argv.slice(2);
@@ -15,7 +16,7 @@ function program() {
 }
 
 program()
-  .run(typed)
+  .run(typed, { crewScript: join(__dirname, "crew-member.js") })
   .then((code) => {
     process.exitCode = code;
   });

@@ -1,5 +1,8 @@
+import { availableParallelism } from "node:os";
+import type { MessagePort } from "node:worker_threads";
 import { Command, CommanderError, Option } from "commander";
 import packageFile from "../package.json" with { type: "json" };
+import type { Briefing, Crew } from "./commands/crew.js";
 import { EXIT, type ExitCode } from "./commands/exit-code.js";
 import { languagesTyped } from "./commands/options.js";
 import { processTerminal, type Terminal } from "./commands/terminal.js";
@@ -7,23 +10,38 @@ import { UsageError } from "./commands/usage-error.js";
 import type { Language } from "./units/language.js";
 import { type Words, wordsIn } from "./words/words.js";
 
+export interface Surroundings {
+  readonly terminal?: Terminal;
+  /** What a thread runs that calls `workInCrew`; without it rooms are printed one after the other. */
+  readonly crewScript?: string | null;
+}
+
 /**
  * Runs one command line and gives the exit code: 0 clean, 1 errors among the findings, 2 unusable input or wrong
  * usage, 3 our own failure. Each command's code is loaded only when it is asked for.
  */
 export async function run(
   typed: readonly string[],
-  terminal: Terminal = processTerminal(),
+  { terminal = processTerminal(), crewScript = null }: Surroundings = {},
 ): Promise<ExitCode> {
-  const words = wordsIn([spokenLanguage(typed)]);
+  const language = spokenLanguage(typed);
+  const words = wordsIn([language]);
   const ended: { code: ExitCode } = { code: EXIT.clean };
+  const count = availableParallelism();
+  const crew = crewScript === null || count < 2 ? null : { script: crewScript, count, language };
   try {
-    const program = programOf(terminal, words, ended);
+    const program = programOf({ terminal, words, crew, ended });
     await program.parseAsync([...typed], { from: "user" });
     return ended.code;
   } catch (cause) {
     return complained(terminal, words, cause);
   }
+}
+
+/** One thread of a crew that prints many rooms. */
+export async function workInCrew(port: MessagePort, briefing: Briefing): Promise<void> {
+  const { serve } = await import("./commands/crew-member.js");
+  serve(port, briefing);
 }
 
 /** The terminal speaks the first language asked for; the sheets may carry both. */
@@ -55,7 +73,14 @@ function commanderEnded(terminal: Terminal, words: Words, cause: CommanderError)
   return EXIT.unusable;
 }
 
-function programOf(terminal: Terminal, words: Words, ended: { code: ExitCode }): Command {
+interface Around {
+  readonly terminal: Terminal;
+  readonly words: Words;
+  readonly crew: Crew | null;
+  readonly ended: { code: ExitCode };
+}
+
+function programOf({ terminal, words, crew, ended }: Around): Command {
   const { describe, argument, option } = words.commands;
   const language = () => new Option("--language <codes>", option.language);
   const spoken = (flags: { language?: string }) => languagesTyped(flags.language ?? "en", words);
@@ -118,7 +143,7 @@ function programOf(terminal: Terminal, words: Words, ended: { code: ExitCode }):
     .option("--json", option.json)
     .action(async (files: string[], flags: import("./commands/print.js").PrintFlags) => {
       const { print } = await import("./commands/print.js");
-      ended.code = await print(terminal, words, files, flags);
+      ended.code = await print(terminal, words, files, { flags, crew });
     });
 
   program

@@ -36,7 +36,7 @@ export async function rememberCompiled(root: string): Promise<void> {
   for (const command of loading.REMEMBERED) {
     const script = loading.scriptFor(command);
     setFlagsFromString("--no-flush-bytecode");
-    await loading.programIn(script).run([command, ...files], quiet(scratch));
+    await loading.programIn(script).run([command, ...files], { terminal: quiet(scratch) });
     setFlagsFromString("--flush-bytecode");
     await writeFile(loading.memoryOf(command), script.createCachedData());
   }

@@ -36,7 +36,7 @@ export function workFolder(): { folder: string; type: (...typed: string[]) => Pr
         progress: () => undefined,
         colours: pico.createColors(false),
       };
-      const code = await run(typed, terminal);
+      const code = await run(typed, { terminal });
       return { code, ...said };
     },
   };

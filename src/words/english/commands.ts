@@ -51,6 +51,7 @@ export const commands = {
     "Exit codes: 0 clean or warnings only, 1 errors among the findings, 2 unusable input or wrong usage, 3 a failure of baymark itself.",
   wrote: (what: string) => `wrote ${what}`,
   packetOf: (pages: number, drawings: number) => `${pages} pages, ${drawings} drawings`,
+  roomsDone: (done: number, of: number) => `${done} of ${of} rooms`,
   progress: (room: string, done: number, of: number) => `${room}: ${done} of ${of}`,
   findings: (errors: number, warnings: number, notes: number) =>
     errors + warnings + notes === 0

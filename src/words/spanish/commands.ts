@@ -52,6 +52,7 @@ export const commands: typeof english = {
     "Códigos de salida: 0 limpio o solo avisos, 1 errores entre los hallazgos, 2 entrada inservible o uso incorrecto, 3 una falla del propio baymark.",
   wrote: (what) => `se escribió ${what}`,
   packetOf: (pages, drawings) => `${pages} páginas, ${drawings} dibujos`,
+  roomsDone: (done, of) => `${done} de ${of} cuartos`,
   progress: (room, done, of) => `${room}: ${done} de ${of}`,
   findings: (errors, warnings, notes) =>
     errors + warnings + notes === 0
