@@ -3,7 +3,7 @@ import { defineConfig } from "vitest/config";
 /** Tests that `npm test` runs too, on some of their cases. */
 const LOOKED_AT_LONGER = [
   "tests/check/mirrored.test.ts",
-  "tests/paper/{pdfjs,poppler,resvg}.test.ts",
+  "tests/paper/{packet,pdfjs,poppler,resvg}.test.ts",
   "tests/place/{clear-area,nearest-clear}.test.ts",
   "tests/place/best/{apart,grid,pairs}.test.ts",
   "tests/sheets/{marking-lettering,story-pole,template-lettering}.test.ts",

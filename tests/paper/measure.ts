@@ -40,6 +40,8 @@ export interface Measured {
 const SEARCH_MM = 8;
 const CUT_LINE_MM = 0.7;
 const STEPS_PER_PIXEL = 2;
+/** Ink no darker than this is ground: bare paper, or the faint filling of a clear area, which is 0.05. */
+const GROUND = 0.08;
 
 type Ray = (mm: number) => Point;
 
@@ -58,7 +60,7 @@ function crossings(
   let whole = false;
   for (let mm = from; mm <= to; mm += stepMm) {
     const here = inkAt(picture, ray(mm));
-    if (here !== null && here > 0.02) {
+    if (here !== null && here > GROUND) {
       ink += here * stepMm;
       moment += here * stepMm * mm;
     } else {
