@@ -1,5 +1,5 @@
 import { BLACK, type Item, type PagePoint } from "../drawing/drawing.js";
-import { filled, line, outline, PEN, point, rectangle, shifted, text } from "../drawing/pen.js";
+import { dashed, filled, line, outline, PEN, point, rectangle, shifted, text } from "../drawing/pen.js";
 import { fitText, measureText } from "../drawing/text.js";
 import { type Block, stack, textBlock } from "../drawing/text-block.js";
 import type { Speaker } from "../room/room.js";
@@ -28,53 +28,77 @@ const SIGN_MM = 8;
 /** Between the half of the card about the loudspeaker and the half about both ends. */
 const HALVES_GAP_MM = 8;
 
-/** One loudspeaker's card in its own coordinates from (0, 0), as wide as asked and as high as it takes. */
+/**
+ * One loudspeaker's two cards side by side, in their own coordinates from (0, 0), as wide as asked and as high as they
+ * take: what goes where at the loudspeaker, and at the amplifier. Cut apart each is whole.
+ */
 export function terminalCard(order: Order, speaker: Speaker, widthMm: number): Block {
   const halfMm = (widthMm - HALVES_GAP_MM) / 2;
-  const connections = connectionsOf(order, speaker);
-  const left = terminalsHalf(order, speaker, connections, halfMm);
-  const right = endsHalf(order, speaker, connections, halfMm);
+  const sides = [speakerSide(order, speaker), amplifierSide(order, speaker)];
+  const [left, right] = sides.map((side) => half(order, speaker, side, halfMm));
+  if (left === undefined || right === undefined) return { items: [], heightMm: 0 };
   const heightMm = Math.max(left.heightMm, right.heightMm);
-  const fold = widthMm / 2;
+  const cut = widthMm / 2;
   return {
     items: [
       ...left.items,
       shifted(right.items, point(halfMm + HALVES_GAP_MM, 0)),
-      line(point(fold, 0), point(fold, heightMm), PEN.fine),
+      line(point(cut, 0), point(cut, heightMm), dashed(PEN.fine, 2, 1.2)),
     ],
     heightMm,
   };
 }
 
-function terminalsHalf(
-  order: Order,
-  speaker: Speaker,
-  connections: readonly Connection[],
-  widthMm: number,
-): Block {
-  return stack(0, [
-    (y) => head(order, speaker, { y, widthMm }),
-    rule(widthMm),
-    title(order.words.labels.card.atSpeaker, widthMm),
-    ...connections.map((connection) => (y: number) => connectionRow(order, connection, { y, widthMm })),
-    (y) => stripRow(order, speaker.model.stripMm, { y, widthMm }),
-  ]);
+/** What one end's card says beside whose it is. */
+interface Side {
+  readonly title: string;
+  readonly below: (across: Across) => Block;
+  readonly connections: readonly Connection[];
+  readonly kind: string | null;
+  readonly stripMm: number | null;
 }
 
-function endsHalf(
-  order: Order,
-  speaker: Speaker,
-  connections: readonly Connection[],
-  widthMm: number,
-): Block {
+function speakerSide(order: Order, speaker: Speaker): Side {
+  const { model } = speaker;
+  const where = `${order.words.frame.surface(speaker.surface)}  ·  ${model.name}`;
+  return {
+    title: order.words.labels.card.atSpeaker,
+    below: ({ y, widthMm }) => textBlock(where, { x: 0, y, widthMm, capMm: 2.5 }),
+    connections: connectionsOf(order, speaker),
+    kind: model.terminal,
+    stripMm: model.stripMm,
+  };
+}
+
+/** The same conductors on the same signs of the amplifier's channel; its terminals are nowhere given. */
+function amplifierSide(order: Order, speaker: Speaker): Side {
+  const { card } = order.words.labels;
+  const channel = speaker.amplifierChannel;
+  return {
+    title: card.atAmplifier,
+    below: ({ y, widthMm }) => raised(field(card.channel, channel, { y: y - RAISED_MM, widthMm })),
+    connections: connectionsOf(order, speaker).map((connection) => ({
+      ...connection,
+      terminal: channel === null ? null : `${channel} ${connection.sign}`,
+    })),
+    kind: null,
+    stripMm: null,
+  };
+}
+
+/** A field stands under the id as close as words do. */
+const RAISED_MM = 1.5;
+const raised = ({ items, heightMm }: Block): Block => ({ items, heightMm: heightMm - RAISED_MM });
+
+function half(order: Order, speaker: Speaker, side: Side, widthMm: number): Block {
   const { card } = order.words.labels;
   return stack(0, [
-    (y) => field(card.kind, speaker.model.terminal, { y, widthMm }),
+    (y) => head(speaker, side, { y, widthMm }),
     rule(widthMm),
-    title(card.atAmplifier, widthMm),
-    (y) => field(card.channel, speaker.amplifierChannel, { y, widthMm }),
-    (y) => amplifierRows(connections, { y, widthMm }),
-    rule(widthMm),
+    title(side.title, widthMm),
+    ...side.connections.map((connection) => (y: number) => connectionRow(order, connection, { y, widthMm })),
+    (y) => field(card.kind, side.kind, { y, widthMm }),
+    (y) => stripRow(order, side.stripMm, { y, widthMm }),
     (y) => polarityRow(order, { y, widthMm }),
   ]);
 }
@@ -89,19 +113,18 @@ function connectionsOf(order: Order, { model }: Speaker): Connection[] {
   return [...given, ...blank("+"), ...blank("-")];
 }
 
-function head(order: Order, speaker: Speaker, { y, widthMm }: Across): Block {
+function head(speaker: Speaker, { below }: Side, { y, widthMm }: Across): Block {
   const channelMm = measureText(speaker.channel, { capMm: 5, face: "bold" }).widthMm;
   const free = widthMm - channelMm - 4;
-  const capMm = fitText(speaker.id, { face: "bold", widthMm: free, leastMm: 5, mostMm: 8 });
-  const where = `${order.words.frame.surface(speaker.surface)}  ·  ${speaker.model.name}`;
-  const below = textBlock(where, { x: 0, y: y + capMm + 3, widthMm, capMm: 2.5 });
+  const capMm = fitText(speaker.id, { face: "bold", widthMm: free, leastMm: 5, mostMm: 7 });
+  const under = below({ y: y + capMm + 3, widthMm });
   return {
     items: [
       text(point(0, y + capMm), speaker.id, { capMm, face: "bold" }),
       text(point(widthMm, y + capMm), speaker.channel, { capMm: 5, face: "bold", anchor: "end" }),
-      ...below.items,
+      ...under.items,
     ],
-    heightMm: capMm + 3 + below.heightMm,
+    heightMm: capMm + 3 + under.heightMm,
   };
 }
 
@@ -172,43 +195,6 @@ function stripRow(order: Order, stripMm: number | null, { y, widthMm }: Across):
   const block = textBlock(words, { x: 0, y: y + 1.5, widthMm: widthMm - stripMm - 3, capMm: 2.5 });
   const bar = { x: widthMm - stripMm, y: y + 1.2, widthMm: stripMm, heightMm: 3 };
   return { items: [...block.items, filled(bar, BLACK)], heightMm: Math.max(7, block.heightMm + 1.5) };
-}
-
-/** Each conductor again at the amplifier's end, two beside each other, with a box to tick. */
-function amplifierRows(connections: readonly Connection[], { y, widthMm }: Across): Block {
-  const pairs = Array.from({ length: Math.ceil(connections.length / 2) }, (_, index) =>
-    connections.slice(index * 2, index * 2 + 2),
-  );
-  return stack(
-    y,
-    pairs.map((pair) => (at: number) => {
-      const cells = pair.map((connection, index) =>
-        amplifierCell(connection, { x: (index * widthMm) / 2, y: at, widthMm: widthMm / 2 }),
-      );
-      return {
-        items: cells.flatMap(({ items }) => items),
-        heightMm: Math.max(...cells.map(({ heightMm }) => heightMm)),
-      };
-    }),
-  );
-}
-
-function amplifierCell({ sign, colour }: Connection, { x, y, widthMm }: Spot): Block {
-  const place = { x: x + 8, widthMm: widthMm - 20 };
-  const letters = colour?.letters ?? null;
-  const size = letters === null ? 2.5 : 3.5;
-  const words = colour === null ? null : centred(letters ?? colour.words, { ...place, y: 0, capMm: size });
-  const heightMm = Math.max(8.5, (words?.heightMm ?? 0) + 1);
-  const middle = y + heightMm / 2;
-  const toWrite = line(point(place.x, middle + 2.5), point(place.x + place.widthMm, middle + 2.5), PEN.fine);
-  return {
-    items: [
-      ...signMark(sign, point(x + 3, middle), 6),
-      ...(words === null ? [toWrite] : [shifted(words.items, point(0, middle))]),
-      rectangle({ x: x + widthMm - 11, y: middle - 2.5, widthMm: 5, heightMm: 5 }, PEN.thin),
-    ],
-    heightMm,
-  };
 }
 
 function polarityRow(order: Order, { y, widthMm }: Across): Block {

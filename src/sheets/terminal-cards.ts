@@ -7,8 +7,8 @@ import { frameArea } from "./frame.js";
 import type { Body, FrameFacts, Order, Sheet } from "./sheet.js";
 import { terminalCard } from "./terminal-card.js";
 
-const GAP_MM = 4;
-const PAD_MM = 3;
+const GAP_MM = 3;
+const PAD_MM = 2;
 
 /** One card for each loudspeaker, several on a page, to be cut out and left with it: what goes on which terminal. */
 export function terminalCards(order: Order): Sheet[] {

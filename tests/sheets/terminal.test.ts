@@ -69,14 +69,33 @@ describe("terminal cards", () => {
       cardsOf({ ...TWO, terminal: "spring clip", strip: "8 mm" }, { amplifier: "7" }),
       "line",
     ).length;
-    // Two conductors and two terminals, both conductors again at the amplifier, kind of terminal, strip, channel.
-    expect(ofKind(order, "line").length - given).toBe(9);
+    // At the loudspeaker two conductors, two terminals, their kind and the strip; at the amplifier the channel, both
+    // conductors and what they go to. The amplifier's kind of terminal and strip are a line either way.
+    expect(ofKind(order, "line").length - given).toBe(11);
   });
 
   it("has a row to write on for the sign that was not given", () => {
     const order = cardsOf({ conductors: [{ colour: "red", terminal: "upper", sign: "+" }] });
-    expect(wordsOn(page(order)).filter((word) => word === "MINUS")).toHaveLength(1);
+    expect(wordsOn(page(order)).filter((word) => word === "MINUS")).toHaveLength(2);
     expect(ofKind(order, "circle").length).toBeGreaterThan(0);
+  });
+
+  it("are two for each, one an end, each whole when they are cut apart", () => {
+    const order = cardsOf({ ...TWO, terminal: "spring clip", strip: "8 mm" }, { amplifier: "7" });
+    const texts = ofKind(order, "text");
+    const cutAt = ofKind(order, "line").find(
+      ({ from, to, stroke }) => from.x === to.x && stroke.dashMm !== undefined,
+    )?.from.x;
+    if (cutAt === undefined) throw new Error("no line to cut along");
+    const on = (side: "left" | "right"): string[] =>
+      texts.filter(({ at }) => at.x < cutAt === (side === "left")).map(({ text }) => text);
+    const both = ["A1", "M+000", "PLUS", "MINUS", "RD", "BK", "red", "black", "Polarity checked", "Initials"];
+    for (const word of [...both, "AT THE LOUDSPEAKER", "upper", "lower", "spring clip"])
+      expect(on("left")).toContain(word);
+    for (const word of [...both, "7", "7 +", "7 -"]) expect(on("right")).toContain(word);
+    expect(on("right").join(" ")).toContain("AT THE AMPLIFIER: same conductor, same sign");
+    expect(on("right")).not.toContain("upper");
+    expect(ofKind(order, "circle")).toHaveLength(2);
   });
 
   it("show how much insulation comes off at true scale", () => {
@@ -94,7 +113,7 @@ describe("terminal cards", () => {
     const pages = terminalCards(orderFor(job({ speakers }))).flatMap((sheet) => sheet.pages);
     expect(pages.length).toBeLessThan(4);
     const words = pages.flatMap(wordsOn);
-    for (const { id } of speakers) expect(words.filter((word) => word === id)).toHaveLength(1);
+    for (const { id } of speakers) expect(words.filter((word) => word === id)).toHaveLength(2);
   });
 });
 

@@ -68,7 +68,7 @@ export const labels = {
   },
   card: {
     title: "Terminal cards",
-    cut: "Cut the cards out and leave one with each loudspeaker.",
+    cut: "Cut the cards out and each in two along the broken line: the left one stays with the loudspeaker, the right one at the amplifier.",
     atSpeaker: "AT THE LOUDSPEAKER",
     atAmplifier: "AT THE AMPLIFIER: same conductor, same sign",
     plus: "PLUS",

@@ -67,7 +67,7 @@ export const labels: typeof english = {
   },
   card: {
     title: "Tarjetas de terminales",
-    cut: "Recorte las tarjetas y deje una con cada bocina.",
+    cut: "Recorte las tarjetas y cada una en dos por la línea quebrada: la izquierda queda con la bocina, la derecha en el amplificador.",
     atSpeaker: "EN LA BOCINA",
     atAmplifier: "EN EL AMPLIFICADOR: mismo hilo, mismo signo",
     plus: "MÁS",
