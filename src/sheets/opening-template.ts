@@ -1,34 +1,103 @@
 import type { Opening } from "../job.js";
 import { facingFacts } from "./facing.js";
+import { findingsAbout } from "./finding-lines.js";
 import type { FrameFacts, Order, Sheet } from "./sheet.js";
 import { facesAt, type Stage, stagesOf } from "./tapes.js";
-import { liesOn, wholeLie } from "./template/lie.js";
+import { liesOn, type Task, wholeLie } from "./template/lie.js";
 import { templatePages } from "./template/pages.js";
 
-/** One true-scale template for each opening, in parts where it is larger than the paper, and whole for the SVG folder. */
-export const openingTemplates = (order: Order): Sheet[] =>
-  order.job.openings.map((opening) => openingTemplate(order, opening));
+/**
+ * One true-scale template for each opening, in parts where it is larger than the paper, and whole for the SVG folder.
+ * Those of an area that are all alike share one on paper: nobody cuts four hundred equal holes by as many sheets.
+ */
+export function openingTemplates(order: Order): Sheet[] {
+  const groups = alikeIn(order);
+  const shared = new Set(groups.flat().map(({ speaker }) => speaker.id));
+  return [
+    ...groups.map((group, index) => sharedTemplate(order, group, index)),
+    ...order.job.openings.map((opening) =>
+      openingTemplate(order, opening, { onPaper: !shared.has(opening.speaker.id) }),
+    ),
+  ];
+}
 
-function openingTemplate(order: Order, opening: Opening): Sheet {
-  const stages = stagesOf(order.job.room, opening.surface);
-  const tasks = stages.map((stage) => ({
-    ...{ order, opening, stage, notes: [] },
-    facts: factsOf(order, opening, stage, stages.length),
-  }));
+/** Openings of one area, surface and size, of which nothing is to be said that the others do not say. */
+function alikeIn(order: Order): readonly (readonly [Opening, ...Opening[]])[] {
+  const groups = new Map<string, Opening[]>();
+  for (const opening of order.job.openings.filter((one) => isPlain(order, one))) {
+    const { area, surface, model, turnDeg } = opening.speaker;
+    const key = JSON.stringify([area, surface, model.name, turnDeg]);
+    groups.set(key, [...(groups.get(key) ?? []), opening]);
+  }
+  return [...groups.values()].flatMap(([first, ...others]) =>
+    first === undefined || others.length === 0 ? [] : [[first, ...others] as const],
+  );
+}
+
+const isPlain = (order: Order, { speaker, mustNotCut, placed, aim }: Opening): boolean =>
+  speaker.area !== null &&
+  !mustNotCut &&
+  placed === "given" &&
+  (aim === null || aim.arrowDeg === null) &&
+  findingsAbout(order, speaker).every(({ level }) => level === "note");
+
+/** Without what is near one of them only. */
+function sharedTemplate(order: Order, alike: readonly [Opening, ...Opening[]], index: number): Sheet {
+  const [first] = alike;
+  const { speaker, surface } = first;
+  const area = speaker.area ?? speaker.id;
+  const pattern: Opening = {
+    ...first,
+    speaker: { ...speaker, id: area },
+    surface: { ...surface, framing: { kind: "unknown" }, obstructions: [] },
+  };
+  const title = order.words.template.alike.title(area, speaker.model.name);
+  return {
+    name: `template-${index + 1}-${area}`,
+    alsoNamed: ["opening", ...alike.map(({ speaker: { id } }) => `opening-${id}`)],
+    trades: ["drywall"],
+    title,
+    pages: tasksOf(order, pattern, { title, alike }).flatMap((task) => templatePages(task, liesOn)),
+    whole: null,
+  };
+}
+
+function openingTemplate(order: Order, opening: Opening, { onPaper }: { readonly onPaper: boolean }): Sheet {
+  const title = order.words.template.title(opening.speaker.id);
+  const tasks = tasksOf(order, opening, { title, alike: [] });
   return {
     name: `opening-${opening.speaker.id}`,
     trades: ["drywall"],
-    title: order.words.template.title(opening.speaker.id),
-    pages: tasks.flatMap((task) => templatePages(task, liesOn)),
+    title,
+    pages: onPaper ? tasks.flatMap((task) => templatePages(task, liesOn)) : [],
     whole: tasks.slice(0, 1).flatMap((task) => templatePages(task, (each) => [wholeLie(each)]))[0] ?? null,
   };
 }
 
-function factsOf(order: Order, opening: Opening, stage: Stage, stages: number): FrameFacts {
-  const { template, frame } = order.words;
-  const title = template.title(opening.speaker.id);
+interface Titled {
+  readonly title: string;
+  readonly alike: readonly Opening[];
+}
+
+function tasksOf(order: Order, opening: Opening, { title, alike }: Titled): readonly Task[] {
+  const stages = stagesOf(order.job.room, opening.surface);
+  return stages.map((stage) => ({
+    ...{ order, opening, alike, stage, notes: [] },
+    facts: factsOf(order, opening, {
+      stage,
+      title: stages.length === 1 ? title : `${title}, ${order.words.template.stage[stage]}`,
+    }),
+  }));
+}
+
+function factsOf(
+  order: Order,
+  opening: Opening,
+  { stage, title }: { readonly stage: Stage; readonly title: string },
+): FrameFacts {
+  const { frame } = order.words;
   return {
-    title: stages === 1 ? title : `${title}, ${template.stage[stage]}`,
+    title,
     ...facingFacts(order, opening.surface),
     // The page's top edge says it beside the drawing.
     hold: null,

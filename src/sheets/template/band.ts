@@ -23,9 +23,10 @@ export interface Band {
   readonly notes: (place: Place) => Block;
 }
 
-export function bandOf(order: Order, opening: Opening, stage: Stage, notes: readonly string[]): Band {
-  const size = [identity(order, opening), ...sizeData(order, opening)];
-  const tapes = placeData(order, opening, stage);
+export function bandOf(task: Figured): Band {
+  const { order, opening, notes } = task;
+  const size = [identityOf(task), ...sizeData(order, opening)];
+  const tapes = placeOf(task);
   return {
     size: (place) => dataBoxes(size, place),
     place: (place) => dataBoxes(tapes, place),
@@ -39,12 +40,31 @@ export function bandOf(order: Order, opening: Opening, stage: Stage, notes: read
 }
 
 /** The least width of a band beside the drawing: no figure of it may break. */
-export function narrowestMm(order: Order, opening: Opening, stage: Stage): number {
-  return narrowestBoxMm([
-    identity(order, opening),
-    ...sizeData(order, opening),
-    ...placeData(order, opening, stage),
-  ]);
+export function narrowestMm(task: Figured): number {
+  const { order, opening } = task;
+  return narrowestBoxMm([identityOf(task), ...sizeData(order, opening), ...placeOf(task)]);
+}
+
+/** What of a task its figures come from. */
+interface Figured {
+  readonly order: Order;
+  readonly opening: Opening;
+  readonly alike: readonly Opening[];
+  readonly stage: Stage;
+  readonly notes: readonly string[];
+}
+
+/** One template for many says how many instead of a stamp. */
+function identityOf({ order, opening, alike }: Figured): Datum {
+  const own = identity(order, opening);
+  return alike.length === 0 ? own : { ...own, others: order.words.template.alike.count(alike.length) };
+}
+
+/** The tapes of many stand in their schedule, not here. */
+function placeOf({ order, opening, alike, stage }: Figured): Datum[] {
+  if (alike.length === 0) return placeData(order, opening, stage);
+  const { tapes, inSchedule } = order.words.template.alike;
+  return [{ label: tapes, main: inSchedule, others: null, leastMm: MIDDLE_MM }];
 }
 
 /** Which opening it is; under a stamp where it must not be cut or may still move. */

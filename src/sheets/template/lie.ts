@@ -18,6 +18,8 @@ export interface Task {
   readonly opening: Opening;
   readonly stage: Stage;
   readonly facts: FrameFacts;
+  /** The openings that it serves one as the other; empty for the template of a single one. */
+  readonly alike: readonly Opening[];
   /** Notes for which the drawing has no room, so that the band carries them. */
   readonly notes: readonly string[];
 }
@@ -57,9 +59,8 @@ function lieOf(task: Task, size: PageSize, setting: Setting): TemplateLie {
 
 /** The figures in an area, and what they leave of it; no height where they themselves have no room. */
 function settle(task: Task, inner: Window, setting: Setting): { items: readonly Item[]; area: Window } {
-  const { order, opening, stage, notes } = task;
-  const band = bandOf(order, opening, stage, notes);
-  const columnMm = setting === "above" ? 0 : narrowestMm(order, opening, stage);
+  const band = bandOf(task);
+  const columnMm = setting === "above" ? 0 : narrowestMm(task);
   const over = {
     above: [band.all, band.notes],
     beside: [],

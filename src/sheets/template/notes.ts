@@ -18,10 +18,12 @@ const SMALL_MM = 2.5;
 const GAP_MM = 1;
 
 /** What is read before the saw is taken up, in the order of the work; nothing about cutting where nothing is to be cut. */
-export function notesOf(order: Order, opening: Opening, stage: Stage): string[] {
+export function notesOf(task: Noted): string[] {
+  const { order, opening, stage, alike } = task;
   const { template } = order.words;
   if (opening.mustNotCut) return [gapsInWords(order, opening)];
-  const facts = [sizeInWords(order, opening), gapsInWords(order, opening)];
+  const ofPlace = alike.length === 0 ? [gapsInWords(order, opening)] : [template.alike.use];
+  const facts = [sizeInWords(order, opening), ...ofPlace];
   const across = acrossFigures(opening.speaker.opening, order.job.room.units);
   return [
     ...facts,
@@ -29,13 +31,26 @@ export function notesOf(order: Order, opening: Opening, stage: Stage): string[] 
     template.notes.cut(`${across.main} (${across.others})`),
     ...(opening.surface.rated ? [template.notes.rated] : []),
     ...warningsOf(order, opening),
-    ...checkNotes(order, opening, stage),
-    doneNote(order),
+    ...(alike.length === 0 ? checkNotes(order, opening, stage) : []),
+    doneNote(task),
   ];
 }
 
-/** A box to tick and who has cut. */
-export const doneNote = ({ words }: Order): string => `□ ${words.template.notes.done}`;
+/** What of a task its notes come from. */
+interface Noted {
+  readonly order: Order;
+  readonly opening: Opening;
+  readonly alike: readonly Opening[];
+  readonly stage: Stage;
+}
+
+/** A box to tick and who has cut; of many a box each. */
+export function doneNote({ order, alike }: Pick<Noted, "order" | "alike">): string {
+  const { done } = order.words.template.notes;
+  return alike.length === 0
+    ? `□ ${done}`
+    : [...alike.map(({ speaker }) => `□\u00a0${speaker.id}`), done].join("  ");
+}
 
 /** Nothing where no opposite tape can be held. */
 function checkNotes(order: Order, opening: Opening, stage: Stage): string[] {

@@ -102,7 +102,7 @@ function wordsOnAll(
   const worded: Worded[] = [];
   let left: readonly string[] = notes;
   for (const part of parts) {
-    const said = notes.filter((note) => !left.includes(note) && note !== doneNote(task.order));
+    const said = notes.filter((note) => !left.includes(note) && note !== doneNote(task));
     const words = wordsOn(task, part, drawing, [...left, ...said]);
     left = left.filter((note) => words.left.includes(note));
     worded.push(words);
@@ -110,9 +110,10 @@ function wordsOnAll(
   return { worded, left };
 }
 
-function notesToPlace({ order, opening, stage, notes }: Task, parts: number): string[] {
+function notesToPlace(task: Task, parts: number): string[] {
+  const { order, opening, notes } = task;
   const joining = parts === 1 || opening.mustNotCut ? [] : [order.words.template.tiles.join];
-  return [...joining, ...notesOf(order, opening, stage)].filter((note) => !notes.includes(note));
+  return [...joining, ...notesOf(task)].filter((note) => !notes.includes(note));
 }
 
 function wordsOn(task: Task, part: Tile, drawing: readonly Item[], notes: readonly string[]): Worded {

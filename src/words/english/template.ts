@@ -63,5 +63,13 @@ export const template = {
       `CHECK ONLY: ${tapes.map(tapeFrom).join(", ")}. Off by more than ${within}: STOP, call ${who ?? "____________________"}.`,
     done: "CUT, checked by ______________",
   },
+  /** One template that serves many openings. */
+  alike: {
+    title: (area: string, model: string) => `Template for all openings of ${area}, ${model}`,
+    count: (count: number) => `${count} openings, all alike`,
+    tapes: "TAPES of each",
+    inSchedule: "opening schedule",
+    use: "The same hole for all of these. Take each one's tapes from the opening schedule or the ceiling sheet, lay the cross on its centre, and tick it off here. Framing near it is drawn on the ceiling sheet, not here.",
+  },
   more: (count: number) => `and ${count} more on the sheet of the surface`,
 };

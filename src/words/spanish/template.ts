@@ -66,5 +66,12 @@ export const template: typeof english = {
       `SOLO VERIFICAR: ${tapes.map(tapeFrom).join(", ")}. Si falla más de ${within}: ALTO, llame a ${who ?? "____________________"}.`,
     done: "CORTADO, revisó ______________",
   },
+  alike: {
+    title: (area, model) => `Plantilla para todos los hoyos de ${area}, ${model}`,
+    count: (count) => `${count} hoyos, todos iguales`,
+    tapes: "MEDIDAS de cada uno",
+    inSchedule: "lista de hoyos",
+    use: "El mismo hoyo para todos estos. Tome las medidas de cada uno de la lista de hoyos o de la hoja del cielo raso, ponga la cruz en su centro y márquelo aquí. La estructura cercana está en la hoja del cielo raso, no aquí.",
+  },
   more: (count) => `y ${count} más en la hoja de la superficie`,
 };
