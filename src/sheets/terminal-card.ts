@@ -113,15 +113,20 @@ function connectionsOf(order: Order, { model }: Speaker): Connection[] {
   return [...given, ...blank("+"), ...blank("-")];
 }
 
+/** Share of the width that a channel, or an area's name in its place, may take beside the id. */
+const CHANNEL_SHARE = 0.3;
+
 function head(speaker: Speaker, { below }: Side, { y, widthMm }: Across): Block {
-  const channelMm = measureText(speaker.channel, { capMm: 5, face: "bold" }).widthMm;
+  const widest = { widthMm: widthMm * CHANNEL_SHARE, leastMm: 2.5, mostMm: 5 };
+  const channelCapMm = fitText(speaker.channel, { face: "bold", ...widest });
+  const channelMm = measureText(speaker.channel, { capMm: channelCapMm, face: "bold" }).widthMm;
   const free = widthMm - channelMm - 4;
   const capMm = fitText(speaker.id, { face: "bold", widthMm: free, leastMm: 5, mostMm: 7 });
   const under = below({ y: y + capMm + 3, widthMm });
   return {
     items: [
       text(point(0, y + capMm), speaker.id, { capMm, face: "bold" }),
-      text(point(widthMm, y + capMm), speaker.channel, { capMm: 5, face: "bold", anchor: "end" }),
+      text(point(widthMm, y + capMm), speaker.channel, { capMm: channelCapMm, face: "bold", anchor: "end" }),
       ...under.items,
     ],
     heightMm: capMm + 3 + under.heightMm,

@@ -72,7 +72,14 @@ export const PLAIN: Parts = {
 };
 
 /** What a loudspeaker is where the test does not care. */
-const SPEAKER: Parts = { id: "S1", channel: "M+000", model: "round", on: "ceiling" };
+const SPEAKER: Parts = { id: "S1", model: "round", on: "ceiling" };
+
+/** What fills an area has no channel. */
+const filledIn = (speaker: Parts): Parts => ({
+  ...SPEAKER,
+  ...("area" in speaker ? {} : { channel: "M+000" }),
+  ...speaker,
+});
 
 function isParts(value: Value | undefined): value is Parts {
   return typeof value === "object" && value !== null && !Array.isArray(value);
@@ -93,7 +100,7 @@ function entry(key: string, plain: Value | undefined, said: Value | undefined): 
 export function roomText(said: Parts = {}): string {
   const { speakers, ...rest } = said;
   const entries = Array.isArray(speakers) ? speakers : [];
-  const filled = entries.map((speaker: Value) => (isParts(speaker) ? { ...SPEAKER, ...speaker } : speaker));
+  const filled = entries.map((speaker: Value) => (isParts(speaker) ? filledIn(speaker) : speaker));
   return stringify({ ...merged(PLAIN, rest), speakers: filled }, { aliasDuplicateObjects: false });
 }
 
