@@ -27,6 +27,8 @@ export interface Field {
   readonly levelMm: number;
   /** True where cable lies over the members, so that none is bored. */
   readonly isOver: boolean;
+  /** True where joists or studs are trusses: cable passes between their webs without a hole. */
+  readonly isOpenWeb: boolean;
   readonly blocks: readonly Box[];
 }
 
@@ -54,7 +56,7 @@ export function fieldOf(surface: Surface, blocks: readonly Box[]): Field {
   const common = { surface, outline, border: borderOf(outline), blocks };
   if (framing.kind === "unknown") {
     const none = { members: [], bands: { u: [], v: [] }, aslant: [], unknown: [outline] };
-    return { ...common, ...none, levelMm: 0, isOver: false };
+    return { ...common, ...none, levelMm: 0, isOver: false, isOpenWeb: false };
   }
   const members = framing.members.filter(isBehindStraps);
   const depthMm = Math.max(0, ...members.map((member) => member.depthMm));
@@ -67,6 +69,7 @@ export function fieldOf(surface: Surface, blocks: readonly Box[]): Field {
     unknown: framing.unknown,
     levelMm: isOver ? depthMm : depthMm / 2,
     isOver,
+    isOpenWeb: framing.web?.kind === "open",
   };
 }
 
@@ -147,8 +150,14 @@ function isOnEdge({ border }: Field, { axis, from }: Stretch): boolean {
 }
 
 /** Members that a stretch passes through; each is counted on one side of its centre line only. */
-export function crossedBy({ bands, aslant, isOver }: Field, stretch: Stretch): readonly Member[] {
+export function crossedBy(field: Field, stretch: Stretch): readonly Member[] {
+  const { isOver, isOpenWeb } = field;
   if (isOver) return [];
+  const passed = passedBy(field, stretch);
+  return isOpenWeb ? passed.filter(({ kind }) => kind !== "joist" && kind !== "stud") : passed;
+}
+
+function passedBy({ bands, aslant }: Field, stretch: Stretch): readonly Member[] {
   const { axis, from, to } = stretch;
   const across = otherAxis(axis);
   const [low, high] = [Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])];

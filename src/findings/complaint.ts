@@ -132,6 +132,7 @@ export interface FiguresByComplaint {
   /** A member that was found is none of those that the layout has. */
   "found-no-member": { number: number; count: number };
   "spacing-under-width": { spacingMm: number; widthMm: number };
+  "web-over-flange": { webMm: number; flangeMm: number };
   "smaller-than-opening": { flangeMm: number; openingMm: number };
   "range-upside-down": { leastMm: number; mostMm: number };
   "seat-outside": { wall: string };

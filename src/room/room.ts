@@ -60,6 +60,9 @@ export interface Layout {
   readonly markedToNearEdge: boolean;
 }
 
+/** The part of a member between its flanges: of one thickness, or open as in a truss. */
+export type Web = { readonly kind: "solid"; readonly mm: number } | { readonly kind: "open" };
+
 /** Strapping or resilient channel, across the members or otherwise. */
 export interface Straps {
   readonly kind: "strap" | "channel";
@@ -82,6 +85,8 @@ export type Framing =
       readonly unknown: readonly Polygon[];
       /** Clear depth behind the framing face, in mm; infinite over an open attic. */
       readonly cavityMm: number;
+      /** Of I-joists and trusses, whose `widthMm` is across the flange or chord; null for members of one width. */
+      readonly web: Web | null;
       /** I-joists, trusses, laminated members: bored only by their maker's rules. */
       readonly engineered: boolean;
       /** Whether a wall stands outside or carries; true where nobody has said. */

@@ -365,6 +365,11 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     code: "framing-from-point",
     figures: { from: "front" },
   },
+  "a web that is no thinner than its flange": {
+    from: "run: left-right, member: 2x8",
+    to: `run: left-right, member: ▶{ flange: 2 1/2", web: 2 1/2", depth: 11 7/8" }`,
+    code: "web-over-flange",
+  },
   "joists at an angle without its unit": {
     from: "run: left-right",
     to: "run: ▶30",

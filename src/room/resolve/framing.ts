@@ -140,7 +140,8 @@ function known(entry: FramingFile, run: Run, parts: Parts): Framing {
       ...straps.unknown,
     ],
     cavityMm: cavityMm(entry),
-    engineered: entry.engineered ?? false,
+    web: entry.member.web,
+    engineered: entry.engineered ?? entry.member.web !== null,
     bearing: entry.bearing ?? true,
     straps: straps.straps,
   };

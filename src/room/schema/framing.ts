@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { isLumberName, LUMBER, LUMBER_NAMES } from "../../standards/lumber.js";
+import type { Web } from "../room.js";
 import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
 import { block, byName } from "./block.js";
@@ -18,7 +19,7 @@ const lumber = z
       .trim()
       .toLowerCase()
       .replaceAll(/\s*[x×]\s*/gu, "x");
-    if (isLumberName(name)) return LUMBER[name];
+    if (isLumberName(name)) return { ...LUMBER[name], web: null };
     const suggestion = suggest(name, LUMBER_NAMES);
     return complain(context, "unknown-name", {
       of: "lumber",
@@ -32,9 +33,34 @@ const lumber = z
 const actualSize = block({
   width: length(MEMBER_SIDE, "Across its narrow face, along the surface"),
   depth: length(MEMBER_SIDE, "Behind the surface"),
-}).transform(({ width, depth }) => ({ widthMm: width, depthMm: depth }));
+}).transform(({ width, depth }) => ({ widthMm: width, depthMm: depth, web: null }));
 
-const member = z.union([lumber, actualSize]).describe("A nominal lumber name, or the actual width and depth");
+const openWeb = word(["open"], "Of a truss: cable passes between its webs").transform(
+  (): Web => ({ kind: "open" }),
+);
+const solidWeb = length(MEMBER_SIDE, "Its thickness").transform((mm): Web => ({ kind: "solid", mm }));
+
+/**
+ * An I-joist or a truss. The flange is the widest part of it and lies at the board, so that an opening which keeps from
+ * the flange keeps from the web over it too, however deep the loudspeaker.
+ */
+const flanged = block({
+  flange: length(
+    MEMBER_SIDE,
+    "Across its flange, or a truss's chord, along the surface: what meets the board, and what openings keep from",
+  ),
+  web: z.union([openWeb, solidWeb]).describe("Thickness of its web, or open as in a truss"),
+  depth: length(MEMBER_SIDE, "All of it behind the surface, both flanges too"),
+}).transform(({ flange, web, depth }, context) => {
+  if (web.kind === "open" || web.mm < flange) return { widthMm: flange, depthMm: depth, web };
+  return complain(context, "web-over-flange", { webMm: web.mm, flangeMm: flange });
+});
+
+const member = z
+  .union([lumber, actualSize, flanged])
+  .describe(
+    "A nominal lumber name; the actual width and depth; or flange, web and depth of an I-joist or a truss",
+  );
 
 const cavity = z
   .union([word(["open"], "No bottom, as under an attic"), length(CAVITY, "Clear depth, measured")])
@@ -76,7 +102,7 @@ const common = (texts: Texts) => ({
   ...layout,
   cavity: cavity.optional(),
   engineered: trueOrFalse(
-    "I-joists, trusses or laminated members, which are bored only as their maker says; false unless said",
+    "I-joists, trusses or laminated members, which are bored only as their maker says; false unless said, true where `member` has a flange",
   ).optional(),
   found: found(texts).optional(),
   ...pieces,

@@ -1,8 +1,10 @@
 import type { Item, PagePoint, Stroke, Window } from "../../drawing/drawing.js";
 import { arrow, circle, dashed, layer, line, PEN, point, rectangle } from "../../drawing/pen.js";
 import type { Shape } from "../../geometry/shape.js";
+import { directionOf, minus, plus, quarterTurn, times } from "../../geometry/surface-point.js";
 import { radians, type SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
+import { repeats } from "../../place/run.js";
 import type { Member, Obstruction } from "../../room/room.js";
 import { MAX_PAGE_SIDE_MM } from "../../standards/paper.js";
 import { isStrap } from "../marking/rows.js";
@@ -21,6 +23,8 @@ const LINES = {
   cross: dashed(PEN.fine, 12, 2, 2, 2),
   measured: PEN.thin,
   assumed: dashed(PEN.thin, 6, 2),
+  /** Hidden behind the flange: ISO 128's short dashes. */
+  web: dashed(PEN.fine, 2.5, 1),
   strap: dashed(PEN.thin, 3, 1.2, 3, 5),
   obstruction: dashed(PEN.outline, 4, 1.5, 1, 1.5),
 } as const satisfies Record<string, Stroke>;
@@ -59,7 +63,10 @@ export function templateDrawing(opening: Opening): Item[] {
   return [
     layer(
       "framing",
-      nearMembers(opening).flatMap((member) => memberLines(member, opening)),
+      nearMembers(opening).flatMap((member) => [
+        ...memberLines(member, opening),
+        ...webLines(member, opening),
+      ]),
     ),
     layer(
       "obstructions",
@@ -127,6 +134,22 @@ function memberLines(member: Member, { centre }: Opening): Item[] {
     line(near[0], far[0], stroke),
     line(near[1], far[1], stroke),
   ];
+}
+
+/** Both faces of an I-joist's web, hidden behind its flange. */
+function webLines(member: Member, { surface: { framing }, centre }: Opening): Item[] {
+  if (framing.kind === "unknown" || framing.web?.kind !== "solid" || !repeats(member)) return [];
+  const { mm } = framing.web;
+  // One that is doubled has two flanges beside each other, and a web over the middle of each.
+  const flangeMm = Math.min(...framing.members.filter(repeats).map(({ widthMm }) => widthMm));
+  const offs = member.widthMm > 1.5 * flangeMm ? [-flangeMm / 2, flangeMm / 2] : [0];
+  const aside = quarterTurn(directionOf(minus(member.to, member.from)));
+  return offs.flatMap((offMm) => {
+    const [from, to] = [member.from, member.to].map((end) => plus(end, times(aside, offMm)));
+    if (from === undefined || to === undefined) return [];
+    const { edges } = bandOf({ ...member, from, to, widthMm: mm }, centre);
+    return edges.map(([start, end]) => line(start, end, LINES.web));
+  });
 }
 
 function obstructionOutline({ area }: Obstruction, centre: SurfacePoint): Item {

@@ -182,6 +182,8 @@ const phrase: ComplaintPhrases = {
     `there is no member ${number} here: the layout has ${count}, counted from the wall that it is measured from`,
   "spacing-under-width": ({ spacingMm, widthMm }) =>
     `a spacing of ${length(spacingMm)} is less than the members' own width of ${length(widthMm)}`,
+  "web-over-flange": ({ webMm, flangeMm }) =>
+    `a web of ${length(webMm)} is not thinner than its flange of ${length(flangeMm)}; look at the maker's sheet again`,
   "smaller-than-opening": ({ flangeMm, openingMm }) =>
     `the flange, ${length(flangeMm)}, does not cover the opening, ${length(openingMm)}; look at the maker's sheet again`,
   "range-upside-down": ({ leastMm, mostMm }) =>

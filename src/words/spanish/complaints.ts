@@ -182,6 +182,8 @@ const phrase: ComplaintPhrases = {
     `aquí no hay miembro ${number}: el trazado tiene ${count}, contados desde la pared de la que se mide`,
   "spacing-under-width": ({ spacingMm, widthMm }) =>
     `una separación de ${length(spacingMm)} es menor que el ancho de los miembros, ${length(widthMm)}`,
+  "web-over-flange": ({ webMm, flangeMm }) =>
+    `un alma de ${length(webMm)} no es más delgada que su patín de ${length(flangeMm)}; revise la hoja del fabricante`,
   "smaller-than-opening": ({ flangeMm, openingMm }) =>
     `el borde, ${length(flangeMm)}, no cubre la abertura, ${length(openingMm)}; vea otra vez la hoja del fabricante`,
   "range-upside-down": ({ leastMm, mostMm }) =>
