@@ -19,6 +19,6 @@ export function jointThrough(subject: Subject): Finding[] {
       code: "joint-through-opening",
       level: "warning",
       figures,
-      fix: null,
+      fix: subject.fixOffJoints(),
     }));
 }

@@ -15,8 +15,10 @@ export interface Subject extends Mounted {
   readonly gaps: readonly MemberGap[];
   /** All that it stays away from, with the distance that it has. */
   readonly distances: readonly Distance[];
-  /** The nearest clear centre, found when first asked for. */
+  /** The nearest clear centre, off joints of the board too where there is one, found when first asked for. */
   fix(): Fix | null;
+  /** The same, or none where nothing clear lies off the joints. */
+  fixOffJoints(): Fix | null;
 }
 
 export interface Distance extends Obstacle {
@@ -37,13 +39,15 @@ export function subjectOf(mounted: Mounted, { room, all, groundOf }: Setting): S
   const { surface, speaker, centre } = mounted;
   const neighbours = neighboursOf(mounted, all);
   const obstacles = obstaclesOn(surface, fittingOf(speaker, room.checks), neighbours);
+  const fixOffJoints = once(() => fixOf({ room, mounted, neighbours, groundOf, offJoints: true }));
   return {
     ...mounted,
     room,
     aim: aimOf(mounted, room.stage),
     gaps: memberGaps(mounted) ?? [],
     distances: obstacles.map((obstacle) => ({ ...obstacle, mm: gapMm(obstacle, centre) })),
-    fix: once(() => fixOf({ room, mounted, neighbours, groundOf })),
+    fix: once(() => fixOffJoints() ?? fixOf({ room, mounted, neighbours, groundOf })),
+    fixOffJoints,
   };
 }
 

@@ -6,6 +6,8 @@ export type Hindrance =
   | { readonly kind: "obstruction"; readonly name: string }
   /** The finished edge along a wall, the floor or the ceiling. */
   | { readonly kind: "edge"; readonly along: string }
+  /** A joint of the board, which it keeps off since that costs little. */
+  | { readonly kind: "joint"; readonly joint: "long" | "butt" }
   /** Framing that nobody has measured. */
   | { readonly kind: "unknown" }
   | { readonly kind: "neighbour"; readonly id: string }

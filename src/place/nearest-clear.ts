@@ -6,7 +6,7 @@ import type { Room, UnitSystem } from "../room/room.js";
 import { MM_PER_INCH } from "../units/definitions.js";
 import { isClearOf } from "./clear.js";
 import { fittingOf } from "./fitting.js";
-import { fixedObstacles, neighbourObstacles, takenBy } from "./obstacles.js";
+import { fixedObstacles, jointObstacles, neighbourObstacles, takenBy } from "./obstacles.js";
 import {
   type InRows,
   type Marks,
@@ -29,6 +29,8 @@ export interface Wanted {
   readonly neighbours: readonly Mounted[];
   /** Worked out anew where it is not given. */
   readonly groundOf?: GroundOf;
+  /** Whether it keeps off joints of the board too. */
+  readonly offJoints?: boolean;
   /** The walls (floor, ceiling) that the fix's two tapes hook on. */
   readonly from: readonly [string, string];
   /** Further away than this nothing is looked for. */
@@ -42,16 +44,20 @@ interface Ground {
   readonly freeIn: (row: number) => readonly Marks[];
 }
 
-export type GroundOf = (room: Room, mounted: Mounted, from: Wanted["from"]) => Ground | null;
+export type GroundOf = (room: Room, mounted: Mounted, on: On) => Ground | null;
+
+type On = Pick<Wanted, "from" | "offJoints">;
 
 /** Null where the framing is unknown, and where the tapes fix no point. */
-function groundOf(room: Room, { surface, speaker }: Mounted, from: Wanted["from"]): Ground | null {
+function groundOf(room: Room, { surface, speaker }: Mounted, { from, offJoints }: On): Ground | null {
   if (surface.framing.kind === "unknown") return null;
   const lines = [tapeLine(room, surface, from[0]), tapeLine(room, surface, from[1])] as const;
   const rows = rowsOf(surface, lines, TAPE_STEP_MM[room.units]);
   if (rows === null) return null;
-  const fixed = fixedObstacles(surface, fittingOf(speaker, room.checks));
-  const taken = fixed.map((obstacle) => rowsOver(rows, takenBy(obstacle)));
+  const fitting = fittingOf(speaker, room.checks);
+  const fixed = fixedObstacles(surface, fitting);
+  const joints = offJoints === true ? jointObstacles(surface, fitting) : [];
+  const taken = [...fixed, ...joints].map((obstacle) => rowsOver(rows, takenBy(obstacle)));
   return { rows, taken, freeIn: remembered((row) => marksFree(rows, row, taken)) };
 }
 
@@ -67,9 +73,10 @@ function remembered<Value>(find: (row: number) => Value): (row: number) => Value
 /** Works out each surface, fitting and pair of tapes once: openings of one model on one ceiling share it. */
 export function rememberedGrounds(): GroundOf {
   const known = new Map<string, Ground | null>();
-  return (room, mounted, from) => {
-    const key = JSON.stringify([mounted.surface.name, fittingOf(mounted.speaker, room.checks), from]);
-    const ground = known.get(key) ?? groundOf(room, mounted, from);
+  return (room, mounted, { from, offJoints = false }) => {
+    const fitting = fittingOf(mounted.speaker, room.checks);
+    const key = JSON.stringify([mounted.surface.name, fitting, from, offJoints]);
+    const ground = known.get(key) ?? groundOf(room, mounted, { from, offJoints });
     known.set(key, ground);
     return ground;
   };
@@ -79,9 +86,9 @@ export function rememberedGrounds(): GroundOf {
  * The clear centre nearest to where the opening is, on whole marks of both tapes, by the exact distances. Null where
  * no clear centre is to be had on whole marks.
  */
-export function nearestClearCentre({ room, mounted, neighbours, from, ...wanted }: Wanted): Fix | null {
+export function nearestClearCentre({ room, mounted, neighbours, ...wanted }: Wanted): Fix | null {
   const { withinMm = Number.POSITIVE_INFINITY } = wanted;
-  const ground = (wanted.groundOf ?? groundOf)(room, mounted, from);
+  const ground = (wanted.groundOf ?? groundOf)(room, mounted, wanted);
   if (ground === null) return null;
   const { rows, taken } = ground;
   const obstacles = neighbourObstacles(neighbours, fittingOf(mounted.speaker, room.checks));

@@ -13,7 +13,7 @@ import type { Shape } from "../geometry/shape.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import { edgesOn, voidEdgesOn } from "../listen/edges.js";
 import type { Mounted } from "../listen/mounted.js";
-import type { Edge, Framing, Member, Obstruction, Surface } from "../room/room.js";
+import type { Edge, Framing, Joint, Member, Obstruction, Surface } from "../room/room.js";
 import type { Fitting } from "./fitting.js";
 
 /** Something on a surface that an opening or its flange stays `wantedMm` away from, edge to edge. */
@@ -32,6 +32,8 @@ export type What =
   | { readonly kind: "unknown" }
   /** An edge of the finished outline; a flange may touch it. */
   | { readonly kind: "edge"; readonly edge: Edge }
+  /** A line where two sheets of board meet: kept off where that costs little. */
+  | { readonly kind: "joint"; readonly joint: Joint }
   | { readonly kind: "neighbour"; readonly neighbour: Mounted; readonly edges: "openings" | "flanges" };
 
 /** All that the fitting stays away from on the surface. */
@@ -47,6 +49,15 @@ export function fixedObstacles(surface: Surface, fitting: Fitting): Obstacle[] {
     ...obstructionObstacles(surface, fitting),
   ];
 }
+
+/** Joints of the board, which nobody is kept from but who asks for it. */
+export const jointObstacles = ({ joints }: Surface, { opening }: Fitting): Obstacle[] =>
+  joints.map((joint) => ({
+    what: { kind: "joint", joint },
+    body: bodyOfSegment(joint),
+    mover: opening,
+    wantedMm: 0,
+  }));
 
 export function neighbourObstacles(neighbours: readonly Mounted[], fitting: Fitting): Obstacle[] {
   return neighbours.flatMap((neighbour) => bothEdges(neighbour, fitting));

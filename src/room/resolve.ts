@@ -1,6 +1,6 @@
 import type { Problem } from "../findings/complaint.js";
 import { USUAL_CLEARANCE_MM } from "../standards/framing-practice.js";
-import { USUAL_LINE_DEG, USUAL_TOLERANCE_DEG } from "../standards/house-limits.js";
+import { USUAL_JOINT_DEG, USUAL_LINE_DEG, USUAL_TOLERANCE_DEG } from "../standards/house-limits.js";
 import { REFERENCE_HEADROOM_DB, REFERENCE_LEVEL_DB, USUAL_TEMPERATURE_C } from "../standards/sound.js";
 import { areasOf } from "./resolve/areas.js";
 import { avoidOf } from "./resolve/cabling.js";
@@ -147,6 +147,7 @@ function plainParts(file: RoomFile, shell: Shell): Pick<Room, PlainPart> {
       clearMm: checks?.clear ?? USUAL_CLEARANCE_MM,
       toleranceDeg: checks?.tolerance ?? USUAL_TOLERANCE_DEG,
       lineDeg: checks?.line ?? USUAL_LINE_DEG,
+      jointDeg: checks?.joint ?? USUAL_JOINT_DEG,
     },
     accept: (file.accept ?? []).map(({ code, speaker, why }, index) => ({
       code,

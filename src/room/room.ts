@@ -337,6 +337,8 @@ export interface Room {
     readonly toleranceDeg: number;
     /** What sharing a line from front to back may cost the worst of the overhead loudspeakers on it. */
     readonly lineDeg: number;
+    /** What keeping off a joint of the board may cost a best place. */
+    readonly jointDeg: number;
   };
   readonly accept: readonly Acceptance[];
   readonly labels: LabelStock | null;

@@ -23,3 +23,11 @@ export const AZIMUTH_COMPARED_TO_DEG = 85;
  * nothing. A line that is off by 1/8 in shows (site advice); a degree is not heard. Our own choice.
  */
 export const USUAL_LINE_DEG = 1;
+
+/**
+ * What a place over a joint of the board counts as, in degrees from the preferred direction, where the file says
+ * nothing: a place off the joint is taken where it is not more than this further off. The joint is a matter of
+ * workmanship and the direction one of hearing; two degrees are not heard, and an opening's width off the joint is
+ * seldom more. Our own choice.
+ */
+export const USUAL_JOINT_DEG = 2;

@@ -148,6 +148,22 @@ const loudspeakers = fc.constantFrom(...Object.keys(CHANNELS)).chain((layout) =>
     ),
 );
 
+/** Sheets of board overhead, with joints at random. */
+const sheets: fc.Arbitrary<Parts> = fc
+  .record({
+    from: fc.constantFrom("front", "left"),
+    first: whole(100, 1200),
+    ends: whole(100, 2400),
+    stagger: whole(0, 1200),
+  })
+  .map(({ from, first, ends, stagger }) => ({
+    from,
+    first: mm(first),
+    width: "1200 mm",
+    length: "2400 mm",
+    ends: { from: from === "front" ? "left" : "front", first: mm(ends), stagger: mm(stagger) },
+  }));
+
 /** Parts of a room file whose loudspeakers are each decided by itself. */
 export const placeableRoom: fc.Arbitrary<Parts> = sizes.chain((size) =>
   fc
@@ -165,8 +181,10 @@ export const placeableRoom: fc.Arbitrary<Parts> = sizes.chain((size) =>
       }),
       loudspeakers,
       clear: whole(0, 20),
+      sheets: fc.option(sheets, { freq: 1 }),
     })
-    .map(({ obstructions, seat, loudspeakers: asked, clear, ...framing }) => ({
+    .map(({ obstructions, seat, loudspeakers: asked, clear, sheets: joints, ...framing }) => ({
+      board: { sheets: joints === null ? null : { ceiling: joints } },
       room: { width: mm(size.width), length: mm(size.length), height: mm(size.height) },
       framing,
       obstructions,

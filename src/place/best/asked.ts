@@ -1,9 +1,11 @@
+import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { Heading } from "../../listen/direction.js";
 import type { Mounted } from "../../listen/mounted.js";
 import { preferredHeading, toward } from "../../listen/preferred.js";
 import { windowOf } from "../../listen/window.js";
 import { type Room, type Speaker, type Surface, surfaceNamed } from "../../room/room.js";
 import { fittingOf } from "../fitting.js";
+import { gapMm, jointObstacles } from "../obstacles.js";
 import type { Asking } from "./asking.js";
 import { type Cost, costAt, type Wish } from "./cost.js";
 import { groundsFinder, takenByNeighbours } from "./ground.js";
@@ -43,9 +45,14 @@ export interface Against {
 }
 
 /** A loudspeaker where it is, against the standard; null for low-frequency effects. */
-export function againstStandard(room: Room, { speaker, position }: Mounted): Against | null {
+export function againstStandard(room: Room, mounted: Mounted): Against | null {
+  const { speaker, surface, centre, position } = mounted;
   const preferred = preferredHeading(room, speaker.channel);
-  return preferred && { preferred, cost: costAt(wishOf(room, speaker, preferred), position) };
+  if (preferred === null) return null;
+  const isOverJoint = jointObstacles(surface, fittingOf(speaker, room.checks)).some(
+    (joint) => gapMm(joint, centre) < -EPSILON_MM,
+  );
+  return { preferred, cost: costAt(wishOf(room, speaker, preferred), { position, isOverJoint }) };
 }
 
 const on = ({ name }: Surface, mounted: readonly Mounted[]): readonly Mounted[] =>
@@ -55,4 +62,5 @@ const wishOf = (room: Room, { channel }: Speaker, heading: Heading): Wish => ({
   ear: room.reference.ear,
   preferred: toward(heading),
   window: windowOf(room, channel),
+  jointDeg: room.checks.jointDeg,
 });

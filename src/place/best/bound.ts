@@ -48,9 +48,31 @@ export function liesOutside({ asking }: Spot, { centre }: Hull, { now, before }:
 
 const isEdge = ({ what }: Taken): boolean => what.kind === "edge";
 
+/** Joints that come into a hull, and whether all of it lies over one. */
+export interface OverJoints {
+  readonly near: readonly Taken[];
+  readonly isAll: boolean;
+}
+
+export function overJoints(hull: Hull, before: readonly Taken[]): OverJoints {
+  if (before.length === 0) return NO_JOINT;
+  const { centre, radiusMm } = hull;
+  const near = before.filter(({ distanceMm }) => {
+    const mm = distanceMm(centre.u, centre.v);
+    return mm < radiusMm || mm < 0;
+  });
+  return { near, isAll: near.some((one) => coversCorners(one, hull)) };
+}
+
+const NO_JOINT: OverJoints = { near: [], isAll: false };
+
 /** The least that any place in the hull costs, or less. */
-export function leastCost(spot: Spot, hull: Hull): Cost {
-  return { offDeg: leastOffDeg(spot, hull), breaches: leastBreaches(spot, hull) };
+export function leastCost(spot: Spot, hull: Hull, { isAll }: OverJoints): Cost {
+  return {
+    offDeg: leastOffDeg(spot, hull),
+    breaches: leastBreaches(spot, hull),
+    jointDeg: isAll ? spot.asking.wish.jointDeg : 0,
+  };
 }
 
 /** The angle has no turning point on a plane but at the preferred direction itself: the least is there or on a side. */

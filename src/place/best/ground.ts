@@ -4,7 +4,14 @@ import type { Mounted } from "../../listen/mounted.js";
 import type { Surface } from "../../room/room.js";
 import { clearTest } from "../clear.js";
 import type { Fitting } from "../fitting.js";
-import { neighbourObstacles, type Obstacle, obstaclesOn, takenBy, type What } from "../obstacles.js";
+import {
+  jointObstacles,
+  neighbourObstacles,
+  type Obstacle,
+  obstaclesOn,
+  takenBy,
+  type What,
+} from "../obstacles.js";
 
 /** A convex part of a surface in which a centre is not clear, and why. */
 export interface Taken {
@@ -18,6 +25,8 @@ export interface Ground {
   readonly surface: Surface;
   readonly fitting: Fitting;
   readonly taken: readonly Taken[];
+  /** Where the opening lies over a joint of the board. */
+  readonly overJoints: readonly Taken[];
   /** The exact rule. */
   readonly isClear: (centre: SurfacePoint) => boolean;
 }
@@ -32,6 +41,7 @@ function groundOf(surface: Surface, fitting: Fitting): Ground {
     surface,
     fitting,
     taken: obstaclesOn(surface, fitting, []).map(takenOf),
+    overJoints: jointObstacles(surface, fitting).map(takenOf),
     isClear: clearTest(surface, fitting, []),
   };
 }

@@ -79,8 +79,11 @@ function takenThere(spot: Spot, at: SurfacePoint, better: SurfacePoint): readonl
     const hereMm = distanceMm(at.u, at.v);
     return hereMm <= reachMm && hereMm - distanceMm(ahead.u, ahead.v) > NEARER * reachMm;
   };
-  const { ground, kept } = spot.asking;
-  const stopping = [...ground.taken, ...kept]
+  const { ground, kept, wish } = spot.asking;
+  // What lies over a joint already is kept from nothing by it.
+  const joints = wish.jointDeg > 0 ? ground.overJoints : [];
+  const keptOff = joints.filter(({ distanceMm }) => distanceMm(at.u, at.v) >= 0);
+  const stopping = [...ground.taken, ...kept, ...keptOff]
     .filter(stops)
     .flatMap(({ what }) => named(what, ground.surface));
   return stopping.filter((one, index) => stopping.findIndex((other) => isSame(one, other)) === index);
@@ -103,6 +106,8 @@ function named(what: Taken["what"], surface: Surface): readonly Hindrance[] {
       return [{ kind: "edge", along: what.edge.along }];
     case "neighbour":
       return [{ kind: "neighbour", id: what.neighbour.speaker.id }];
+    case "joint":
+      return [{ kind: "joint", joint: what.joint.kind }];
     case "unknown":
       return [{ kind: "unknown" }];
     case "ruled-out":

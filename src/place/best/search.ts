@@ -1,8 +1,8 @@
 import type { SurfacePoint } from "../../geometry/vector.js";
 import { mount } from "../../listen/mounted.js";
 import type { Tape } from "../../room/room.js";
-import { isClearFor } from "./asking.js";
-import { leastCost, liesOutside, stillInTheWay } from "./bound.js";
+import { isClearFor, isOverJoint } from "./asking.js";
+import { leastCost, liesOutside, overJoints, stillInTheWay } from "./bound.js";
 import { type Cost, costAt, totalDeg, worstOf } from "./cost.js";
 import { type Apart, boxFor, type Field, type Spot } from "./field.js";
 import type { Taken } from "./ground.js";
@@ -31,6 +31,8 @@ export interface Node extends Queued {
   readonly box: Box;
   readonly hulls: readonly Hull[];
   readonly inTheWay: readonly (readonly Taken[])[];
+  /** Joints of the board that come into them, likewise. */
+  readonly joints: readonly (readonly Taken[])[];
 }
 
 /** The best place: for each loudspeaker of the field its tapes, its centre and what it costs. */
@@ -73,30 +75,36 @@ const leaderMarks = ({ spots: [leader] }: Field): Box => allMarks(leader.marks);
 
 export function rootOf(field: Field, box: Box = leaderMarks(field)): Node | null {
   const all = field.spots.map(({ asking }) => [...asking.ground.taken, ...asking.kept]);
-  return isEmpty(box) ? null : nodeOf(field, box, all);
+  const joints = field.spots.map(({ asking: { ground, wish } }) =>
+    wish.jointDeg > 0 ? ground.overJoints : [],
+  );
+  return isEmpty(box) ? null : nodeOf(field, box, { inTheWay: all, joints });
 }
 
 /** Both halves of a node that may hold something. */
-export function branchesOf(field: Field, { box, inTheWay }: Node): readonly Node[] {
-  return halves(box, field.spots[0].marks).flatMap((half) => nodeOf(field, half, inTheWay) ?? []);
+export function branchesOf(field: Field, node: Node): readonly Node[] {
+  return halves(node.box, field.spots[0].marks).flatMap((half) => nodeOf(field, half, node) ?? []);
 }
 
 /** Null where nothing in the box is clear. */
-function nodeOf(field: Field, box: Box, before: Node["inTheWay"]): Node | null {
+function nodeOf(field: Field, box: Box, before: Pick<Node, "inTheWay" | "joints">): Node | null {
   const leader = field.spots[0].marks;
   const hulls = field.spots.map((spot) => hullOf(spot.marks, boxFor(spot, box, leader)));
   if (field.apart.some((apart) => areTooClose(apart, hulls))) return null;
   const inTheWay: (readonly Taken[])[] = [];
+  const joints: (readonly Taken[])[] = [];
   const costs: Cost[] = [];
   for (const [index, spot] of field.spots.entries()) {
     const hull = hulls[index];
-    const ways = before[index] ?? [];
+    const ways = before.inTheWay[index] ?? [];
     const now = hull === undefined ? null : stillInTheWay(hull, ways);
     if (hull === undefined || now === null || liesOutside(spot, hull, { now, before: ways })) return null;
+    const over = overJoints(hull, before.joints[index] ?? []);
     inTheWay.push(now);
-    costs.push(leastCost(spot, hull));
+    joints.push(over.near);
+    costs.push(leastCost(spot, hull, over));
   }
-  return { box, hulls, inTheWay, costDeg: totalDeg(worstOf(costs)) };
+  return { box, hulls, inTheWay, joints, costDeg: totalDeg(worstOf(costs)) };
 }
 
 /** Whether no two places of the two hulls are far enough apart. */
@@ -131,7 +139,11 @@ function lookAtSpot({ asking, marks }: Spot, [first, second]: readonly [number, 
   if (!isClearFor(asking, centre)) return null;
   const { position } = mount(asking.speaker, asking.ground.surface, centre);
   const [a, b] = marks.axes;
-  return { tapes: [tapeAt(a, first), tapeAt(b, second)], centre, cost: costAt(asking.wish, position) };
+  return {
+    tapes: [tapeAt(a, first), tapeAt(b, second)],
+    centre,
+    cost: costAt(asking.wish, { position, isOverJoint: isOverJoint(asking, centre) }),
+  };
 }
 
 const tapeAt = (axis: Axis, mark: number): Tape => ({ from: axis.line.from, mm: readingMm(axis, mark) });

@@ -98,6 +98,13 @@ export const checksSchema = block({
     description:
       "What sharing a line may cost an overhead loudspeaker; 1 deg unless said, 0 asks for no lines",
   }).optional(),
+  joint: quantity({
+    quantity: "deg",
+    least: 0,
+    most: 90,
+    description:
+      "What the best place may lose to keep off a joint of the board; 2 deg unless said, 0 asks for no such care",
+  }).optional(),
 }).describe("What is asked for beyond the standards");
 
 export type ViaFile = z.output<typeof viaSchema>;

@@ -83,7 +83,7 @@ export const explain: ExplainPages = {
       "the board is weak there: the cut edge crumbles, the tape comes off, and clamps pull two sheets apart unevenly.",
     limit:
       "any joint that the opening's edge reaches, by the sheets' size and first joint that the file gives. Common practice, no source.",
-    fix: "move the opening off the joint, or hang the sheets so that no joint falls there.",
+    fix: "move the opening to the centre that the finding names, which lies off every joint, or hang the sheets so that no joint falls there.",
   },
   "edge-given-as-centre": {
     meaning: "the first member is given by its centre, at a figure where its near edge usually is",

@@ -38,6 +38,8 @@ function hindrance(thing: Hindrance): string {
       return thing.name;
     case "edge":
       return `the finished edge at ${frame.wall(thing.along)}`;
+    case "joint":
+      return "a joint of the board, kept off since that costs little";
     case "unknown":
       return "framing that nobody has measured";
     case "neighbour":

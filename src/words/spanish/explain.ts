@@ -82,7 +82,7 @@ export const explain: typeof english = {
       "ahí la tablaroca es débil: la orilla se desmorona, la cinta se despega y las grapas jalan disparejo las dos hojas.",
     limit:
       "toda junta que alcance la orilla del hoyo, según la medida de las hojas y la primera junta que da el archivo. Práctica común, sin fuente.",
-    fix: "mueva el hoyo fuera de la junta, o ponga las hojas de modo que ninguna junta caiga ahí.",
+    fix: "mueva el hoyo al centro que indica el hallazgo, fuera de toda junta, o ponga las hojas de modo que ninguna junta caiga ahí.",
   },
   "edge-given-as-centre": {
     meaning: "la primera pieza se da por su centro, con una medida donde suele estar su borde cercano",

@@ -35,6 +35,8 @@ function hindrance(thing: Hindrance): string {
       return thing.name;
     case "edge":
       return `el borde terminado en ${frame.wall(thing.along)}`;
+    case "joint":
+      return "una junta de la tablaroca, que se evita porque cuesta poco";
     case "unknown":
       return "estructura que nadie ha medido";
     case "neighbour":

@@ -162,6 +162,25 @@ export interface Standing {
   readonly centre: SurfacePoint;
 }
 
+/** Whether the opening lies over a line where two sheets meet; its very edge may lie on one. */
+export function isOverJoint({ speaker: { opening }, surface, centre }: Standing): boolean {
+  const smaller: Shape =
+    opening.kind === "round"
+      ? { kind: "round", diameterMm: opening.diameterMm - 2 * EPSILON_MM }
+      : {
+          kind: "rectangle",
+          widthMm: opening.widthMm - 2 * EPSILON_MM,
+          heightMm: opening.heightMm - 2 * EPSILON_MM,
+        };
+  return surface.joints.some(({ from, to }) => {
+    const line: Rectangle = {
+      u: [Math.min(from.u, to.u), Math.max(from.u, to.u)],
+      v: [Math.min(from.v, to.v), Math.max(from.v, to.v)],
+    };
+    return toRectangle(smaller, centre, line) === 0;
+  });
+}
+
 /** Whether an opening may have its centre there: framing along u or v, everything kept away from, and the others. */
 export function isClear(
   room: Room,

@@ -8,6 +8,7 @@ import { placeableRoom } from "../../rooms/placeable.js";
 import {
   extentOf,
   isClear,
+  isOverJoint,
   nearness,
   positionOn,
   published,
@@ -29,9 +30,17 @@ const GRID_MM = 13;
 
 const standing = (placed: readonly Placed[]): readonly Standing[] => placed.map(({ mounted }) => mounted);
 
-/** Inside the window comes before nearer to the preferred direction. */
-const isBetter = (a: Seen, b: Seen, byDeg: number): boolean =>
-  a.breaches < b.breaches || (a.breaches === b.breaches && a.offDeg < b.offDeg - byDeg);
+/** What lying over a joint of the board counts as where the file says nothing. */
+const JOINT_DEG = 2;
+
+/** How a place is seen, and what it costs with the joint that it may lie over. */
+interface Look extends Seen {
+  readonly costDeg: number;
+}
+
+/** Inside the window comes before nearer to the preferred direction and off the joints. */
+const isBetter = (a: Look, b: Look, byDeg: number): boolean =>
+  a.breaches < b.breaches || (a.breaches === b.breaches && a.costDeg < b.costDeg - byDeg);
 
 interface Point {
   readonly u: number;
@@ -57,15 +66,19 @@ function firstBetter(one: Room, placed: readonly Placed[], id: string): string |
   const { ear } = one.reference;
   const wanted = published(one.layout, speaker.channel);
   const positionAt = ({ u, v }: Point) => positionOn(surface.name, size, u, v);
-  const lookAt = (point: Point): Seen => seen(ear, positionAt(point), wanted, one.checks.toleranceDeg);
+  const lookAt = (point: Point): Look => {
+    const there = seen(ear, positionAt(point), wanted, one.checks.toleranceDeg);
+    const joint = isOverJoint({ speaker, surface, centre: point }) ? JOINT_DEG : 0;
+    return { ...there, costDeg: there.offDeg + joint };
+  };
   const own = placed.find(({ mounted }) => mounted.speaker.id === id)?.mounted.centre ?? null;
   const others = standing(placed).filter((other) => other.speaker.id !== id);
   const found = own === null ? NOWHERE : lookAt(own);
   if (own !== null && !isClear(one, { speaker, surface, centre: own }, others)) return `${id} is not clear`;
   // Where nothing is outside the window, only what is nearer to the preferred direction can be better.
   const nearnessOf = nearness(ear, wanted);
-  const leastNear = found.breaches > 0 ? -2 : Math.cos(((found.offDeg - WORSE_BY_DEG) * Math.PI) / 180);
-  if (found.breaches === 0 && found.offDeg <= WORSE_BY_DEG) return null;
+  const leastNear = found.breaches > 0 ? -2 : Math.cos(((found.costDeg - WORSE_BY_DEG) * Math.PI) / 180);
+  if (found.breaches === 0 && found.costDeg <= WORSE_BY_DEG) return null;
   for (const point of gridRound(extentOf(surface.name, size), own)) {
     if (nearnessOf(positionAt(point)) < leastNear) continue;
     const there = lookAt(point);
@@ -76,7 +89,11 @@ function firstBetter(one: Room, placed: readonly Placed[], id: string): string |
   return null;
 }
 
-const NOWHERE: Seen = { offDeg: Number.POSITIVE_INFINITY, breaches: 3 };
+const NOWHERE: Look = {
+  offDeg: Number.POSITIVE_INFINITY,
+  costDeg: Number.POSITIVE_INFINITY,
+  breaches: 3,
+};
 
 test("no point of a dense grid is clear and better", { timeout: LONGEST_MS }, () => {
   const counted = { placed: 0, inside: 0, outside: 0, nowhere: 0 };
