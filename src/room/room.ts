@@ -93,6 +93,10 @@ export type Framing =
       readonly bearing: boolean;
       /** Straps or channels, which are among the members too; null where the file tells of none, or of their depth alone. */
       readonly straps: Straps | null;
+      /** Joists or studs that somebody looked for in vain, where the layout has them. */
+      readonly missing: readonly Member[];
+      /** Numbers of those that were found and that the layout does not have. */
+      readonly extra: readonly number[];
     };
 
 export interface Obstruction {

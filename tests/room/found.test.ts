@@ -96,3 +96,56 @@ describe("everything is checked again", () => {
     ]);
   });
 });
+
+describe("what is not there, and what is there besides", () => {
+  test("a missing one is gone, and the others keep their numbers", () => {
+    const framing = joists([{ missing: 7, ...LEAD }]);
+    expect(framing.members.map(({ number }) => number)).toEqual([
+      1, 2, 3, 4, 5, 6, 8, 9, 10, 11, 12, 13, 14, 15,
+    ]);
+    expect(framing.missing.map((one) => [one.number, 6000 - one.from.v, one.found])).toEqual([
+      [7, 2800, LEAD],
+    ]);
+    // 2400 to 3200 is one bay now.
+    const { openings } = job({
+      framing: { ceiling: { ...LAID, found: [{ missing: 7, ...LEAD }] } },
+      speakers: [{ id: "S1", at: { left: "1 m", front: "2800 mm" } }],
+    });
+    expect(openings[0]?.bay).toEqual({ number: 7, from: "front" });
+    expect(openings[0]?.gap?.mm).toBeCloseTo(400 - 22.5 - 100, 9);
+  });
+
+  test("one that the layout does not have stands where it was found, and takes the next number", () => {
+    const framing = joists([
+      { extra: "2600 mm", ...LEAD },
+      { member: 2, at: "810 mm", by: "installer", on: "2026-11-19" },
+      { extra: "1000 mm", by: "installer", on: "2026-11-19" },
+    ]);
+    expect(placesOf(framing).slice(0, 4)).toEqual([400, 810, 1000, 1200]);
+    expect(framing.extra).toEqual([16, 17]);
+    const [first] = framing.members.filter(({ number }) => number === 16);
+    expect(6000 - (first?.from.v ?? 0)).toBe(2600);
+    expect(first).toMatchObject({ basis: "measured", found: LEAD });
+    expect(
+      codesOf({
+        framing: { ceiling: { ...LAID, found: [{ extra: "2600 mm", ...LEAD }] } },
+        speakers: [{ id: "S1", at: { left: "1 m", front: "2600 mm" } }],
+      }),
+    ).toEqual(["opening-cuts-member"]);
+  });
+
+  test("past the last of a list nobody has looked, even where one is missing or one more was found", () => {
+    const listed: Parts = { at: ["600 mm", "1200 mm", "1800 mm"] };
+    const from = ({ unknown }: Known) => Math.min(...unknown.flat().map(({ v }) => 6000 - v));
+    expect(from(joists(null, listed))).toBe(1822.5);
+    expect(from(joists([{ missing: 3, ...LEAD }], listed))).toBe(1822.5);
+    expect(from(joists([{ extra: "2500 mm", ...LEAD }], listed))).toBe(1822.5);
+  });
+
+  test("the last word on a member holds here too", () => {
+    const there = { member: 7, at: "2815 mm", ...LEAD };
+    const gone = { missing: 7, ...LEAD };
+    expect(joists([there, gone]).missing).toHaveLength(1);
+    expect(joists([gone, there]).missing).toEqual([]);
+  });
+});

@@ -57,6 +57,26 @@ describe("members found since on the sheets", () => {
     expect(wordsIn(openingTemplates(wide)).join("\n")).toContain("joist 7, FOUND");
   });
 
+  it("that are not there are dotted and said so, ones besides are told of", () => {
+    const [found, laid] = [
+      [
+        { missing: 3, ...LEAD },
+        { extra: "3000 mm", ...LEAD },
+      ],
+      FOUND.framing as Parts,
+    ];
+    const one = job({ ...FOUND, framing: { ceiling: { ...(laid.ceiling as Parts), found } } });
+    const [sheet] = surfaceMarks(orderFor(one));
+    const said = wordsIn(sheet === undefined ? [] : [sheet])
+      .join(" ")
+      .replaceAll(/\s+/gu, " ");
+    expect(said).toContain("3 NOT THERE");
+    expect(said).toContain("* FOUND, one more than laid out: 16 by J., framing lead, 2026-11-18.");
+    expect(said).toContain("NOT THERE: 3 by J., framing lead, 2026-11-18.");
+    expect(said).toMatch(/16\* · 3000 mm/u);
+    expect(said).not.toMatch(/ 3 · 1200 mm/u);
+  });
+
   it.each(ASKED)("collide with nothing on $paper in $languages", (asked) => {
     const order = orderFor(job(FOUND), asked);
     const pages = [...surfaceMarks(order), ...openingTemplates(order)].flatMap((sheet) => sheet.pages);

@@ -1,56 +1,92 @@
 import type { Problem } from "../../findings/complaint.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
-import type { Found, Member, Path } from "../room.js";
+import type { Member, Path } from "../room.js";
 import type { FoundFile, FramingFile } from "../schema/framing.js";
 import { type CentresOptions, orderProblem, outsideProblem, toCentreMm } from "./centres.js";
 import { type Resolved, refused, resolved } from "./resolved.js";
 
 /** A member's centre from the framing face of the wall that is measured from, and how it is known. */
-export interface Centre extends Pick<Member, "basis" | "found"> {
+export interface Centre extends Pick<Member, "number" | "basis" | "found"> {
   readonly mm: number;
+}
+
+/** What stands there, by where it stands, and what somebody looked for in vain. */
+export interface AsFound {
+  readonly standing: readonly Centre[];
+  /** Where the layout has them. */
+  readonly missing: readonly Centre[];
+  /** Numbers of those that the layout does not have. */
+  readonly extra: readonly number[];
 }
 
 /** A centre and the entry under `found` that it comes from; null where the layout alone says it. */
 interface Told extends Centre {
-  readonly by: Path | null;
+  readonly by: Entry | null;
+}
+
+interface Entry {
+  readonly told: FoundFile;
+  readonly path: Path;
 }
 
 /**
- * The layout's centres with what was found since, ascending. Every entry counts from the layout as given, so that a
- * stretch and one of its members can both be told; the last one that names a member holds.
+ * The layout's centres with what was found since. Every entry counts from the layout as given, so that a stretch and one
+ * of its members can both be told; the last one that names a member holds. What is missing leaves the others their
+ * numbers, and what is there besides takes the next ones, so that numbers on framing and sheets stay true.
  */
 export function asFound(
   entry: FramingFile,
   laid: readonly number[],
   options: CentresOptions,
-): Resolved<readonly Centre[]> {
-  const entries = (entry.found ?? []).map((told, index) => ({
-    told,
-    path: [...options.path, "found", index],
-  }));
+): Resolved<AsFound> {
+  const entries = (entry.found ?? []).map(
+    (told, index): Entry => ({ told, path: [...options.path, "found", index] }),
+  );
   const unknown = entries.flatMap(({ told, path }) => unknownMembers(told, laid.length, path));
   if (unknown.length > 0) return refused(...unknown);
+  const addMm = toCentreMm(entry, options);
   const basis = entry.at === undefined ? "assumed" : "measured";
   const centres = laid.map((mm, index): Told => {
-    const last = entries.findLast(({ told }) => names(told, index + 1));
-    if (last === undefined) return { mm, basis, found: null, by: null };
-    const found: Found = { by: last.told.by, on: last.told.on };
-    return {
-      mm: foundMm(last.told, mm, toCentreMm(entry, options)),
-      basis: "measured",
-      found,
-      by: last.path,
-    };
+    const number = index + 1;
+    const by = entries.findLast(({ told }) => names(told, number)) ?? null;
+    return by === null
+      ? { number, mm, basis, found: null, by }
+      : { number, mm: foundMm(by.told, mm, addMm), ...proofOf(by), by };
   });
-  const problems = misplaced(entry, centres, options);
-  return problems.length > 0 ? refused(...problems) : resolved(centres);
+  const [missing, there] = [centres.filter(isMissing), centres.filter((centre) => !isMissing(centre))];
+  const extra = entries.flatMap((by): readonly Told[] =>
+    "extra" in by.told ? [{ number: 0, mm: by.told.extra + addMm, ...proofOf(by), by }] : [],
+  );
+  const counted = extra.map((one, index) => ({ ...one, number: laid.length + 1 + index }));
+  const problems = [
+    ...misplaced(entry, there, options),
+    ...counted.flatMap((one) => outside(entry, one, options)),
+  ];
+  if (problems.length > 0) return refused(...problems);
+  return resolved({
+    standing: [...there, ...counted].sort((a, b) => a.mm - b.mm),
+    missing,
+    extra: counted.map(({ number }) => number),
+  });
 }
 
-const foundMm = (told: FoundFile, laidMm: number, addMm: number): number =>
-  "at" in told ? told.at + addMm : laidMm + told.shift;
+const isMissing = ({ by }: Told): boolean => by !== null && "missing" in by.told;
 
-const numbersOf = (told: FoundFile): Readonly<Record<string, number>> =>
-  "member" in told ? { member: told.member } : { from: told.from, to: told.to };
+const proofOf = ({ told: { by, on } }: Entry): Pick<Centre, "basis" | "found"> => ({
+  basis: "measured",
+  found: { by, on },
+});
+
+function foundMm(told: FoundFile, laidMm: number, addMm: number): number {
+  if ("at" in told) return told.at + addMm;
+  return "shift" in told ? laidMm + told.shift : laidMm;
+}
+
+function numbersOf(told: FoundFile): Readonly<Record<string, number>> {
+  if ("extra" in told) return {};
+  if ("missing" in told) return { missing: told.missing };
+  return "member" in told ? { member: told.member } : { from: told.from, to: told.to };
+}
 
 function names(told: FoundFile, number: number): boolean {
   const numbers = Object.values(numbersOf(told));
@@ -75,16 +111,16 @@ function misplaced(
   options: CentresOptions,
 ): readonly Problem[] {
   const readings = centres.map(({ mm }) => mm - toCentreMm(entry, options));
-  const problems = centres.flatMap(({ mm, by }, index) => {
-    const path = by ?? centres[index - 1]?.by ?? null;
+  const problems = centres.flatMap((centre, index) => {
+    const path = (centre.by ?? centres[index - 1]?.by)?.path ?? null;
     if (path === null) return [];
-    return [
-      ...orderProblem(readings, index, path),
-      ...(by === null ? [] : offSurface(mm, entry, options, path)),
-    ];
+    return [...orderProblem(readings, index, path), ...outside(entry, centre, options)];
   });
   return problems.filter(({ path }, index) => problems.findIndex((other) => other.path === path) === index);
 }
+
+const outside = (entry: FramingFile, { mm, by }: Told, options: CentresOptions): readonly Problem[] =>
+  by === null ? [] : offSurface(mm, entry, options, by.path);
 
 function offSurface(mm: number, entry: FramingFile, options: CentresOptions, path: Path): readonly Problem[] {
   const beforeMm = -mm - entry.member.widthMm / 2;

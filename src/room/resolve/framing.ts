@@ -4,7 +4,7 @@ import type { Framing, Member, Path } from "../room.js";
 import type { FramingFile } from "../schema/framing.js";
 import type { RoomFile } from "../schema.js";
 import { centresOf } from "./centres.js";
-import { asFound, type Centre } from "./found.js";
+import { type AsFound, asFound, type Centre } from "./found.js";
 import { layoutOf, pastLast } from "./laid.js";
 import { piecesOf, type RoughOpening, rimsOf, roughOpeningsOf, withoutOpenings } from "./pieces.js";
 import { andThen, type Resolved, refused, resolved, together } from "./resolved.js";
@@ -34,7 +34,7 @@ export function framingOf(surface: BareSurface, file: RoomFile, shell: Shell): R
     centres: found,
     pieces: piecesOf(entry, place),
     openings: roughOpeningsOf(entry, { ...place, strip, structure }),
-    doubled: doubledOf(entry, found.ok ? found.value.length : null, path),
+    doubled: doubledOf(entry, found.ok ? countOf(found.value) : null, path),
   });
   if (!parts.ok) return parts;
   const { along } = strip;
@@ -86,8 +86,7 @@ export const entryOf = (name: string, { framing }: RoomFile): FramingFile | unde
   Object.entries(framing ?? {}).find(([surface]) => surface === name)?.[1];
 
 interface Parts {
-  /** From the framing face of the wall that is measured from, ascending. */
-  readonly centres: readonly Centre[];
+  readonly centres: AsFound;
   readonly surface: BareSurface;
   readonly structure: Structure;
   readonly pieces: readonly Member[];
@@ -100,21 +99,19 @@ function known(entry: FramingFile, run: Run, parts: Parts): Framing {
   const { strip } = run;
   const { centres, surface, structure, pieces, openings, doubled, straps } = parts;
   const { widthMm, depthMm } = entry.member;
-  const basis = centres.every(({ basis }) => basis === "measured") ? "measured" : "assumed";
-  const members = centres.flatMap((centre, index) =>
-    stretchesOf(strip, { fromMm: centre.mm, widthMm }, structure.clear).map(
-      ([low, high]): Member => ({
-        number: index + 1,
-        kind: surface.kind === "ceiling" ? "joist" : "stud",
-        from: pointIn(strip, centre.mm, low),
-        to: pointIn(strip, centre.mm, high),
-        widthMm: doubled.includes(index + 1) ? 2 * widthMm : widthMm,
-        depthMm,
-        basis: centre.basis,
-        found: centre.found,
-      }),
-    ),
-  );
+  const basis = centres.standing.every(({ basis }) => basis === "measured") ? "measured" : "assumed";
+  const lengthsOf = ({ mm, number, basis, found }: Centre): readonly Member[] =>
+    stretchesOf(strip, { fromMm: mm, widthMm }, structure.clear).map(([low, high]) => ({
+      number,
+      kind: surface.kind === "ceiling" ? "joist" : "stud",
+      from: pointIn(strip, mm, low),
+      to: pointIn(strip, mm, high),
+      widthMm: doubled.includes(number) ? 2 * widthMm : widthMm,
+      depthMm,
+      basis,
+      found,
+    }));
+  const members = centres.standing.flatMap(lengthsOf);
   const standing = [...members, ...structure.members].flatMap((member) =>
     member.kind === "stud" || member.kind === "end-stud" ? withoutOpenings(member, openings) : [member],
   );
@@ -130,22 +127,24 @@ function known(entry: FramingFile, run: Run, parts: Parts): Framing {
       ...pieces,
       ...straps.members,
     ],
-    unknown: [
-      ...pastLast(
-        entry,
-        strip,
-        centres.map(({ mm }) => mm),
-      ),
-      ...behind(strip),
-      ...straps.unknown,
-    ],
+    unknown: [...pastLast(entry, strip, lookedAt(centres)), ...behind(strip), ...straps.unknown],
     cavityMm: cavityMm(entry),
     web: entry.member.web,
     engineered: entry.engineered ?? entry.member.web !== null,
     bearing: entry.bearing ?? true,
     straps: straps.straps,
+    missing: centres.missing.flatMap(lengthsOf),
+    extra: centres.extra,
   };
 }
+
+const countOf = ({ standing, missing }: AsFound): number => standing.length + missing.length;
+
+/** Places of the layout's own: past the last of them nobody has looked, whatever else was found there. */
+const lookedAt = ({ standing, missing, extra }: AsFound): readonly number[] =>
+  [...standing.filter(({ number }) => !extra.includes(number)), ...missing]
+    .map(({ mm }) => mm)
+    .sort((a, b) => a - b);
 
 const cavityMm = ({ cavity, member }: FramingFile): number =>
   cavity === "open" ? Number.POSITIVE_INFINITY : (cavity ?? member.depthMm);

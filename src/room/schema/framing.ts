@@ -68,7 +68,10 @@ const cavity = z
 
 const memberNumber = (description: string) => wholeNumber({ least: 1, most: MOST_MEMBERS, description });
 
-/** Members that were found elsewhere than the layout says: one by its own tape, or a stretch of them moved alike. */
+/**
+ * Members that were found elsewhere than the layout says: one by its own tape, or a stretch of them moved alike; and
+ * ones that are not there at all, or that stand there besides.
+ */
 const found = (texts: Texts) => {
   const proof = {
     by: texts.short("Who found it"),
@@ -88,8 +91,19 @@ const found = (texts: Texts) => {
     ),
     ...proof,
   });
+  const missing = block({
+    missing: memberNumber("Number of one that is not there, counted from the same wall"),
+    ...proof,
+  });
+  const extra = block({
+    extra: length(
+      TAPE,
+      "Where one stands that the layout does not have, measured as the layout is; its number follows the layout's last",
+    ),
+    ...proof,
+  });
   return z
-    .array(z.union([one, stretch]))
+    .array(z.union([one, stretch, missing, extra]))
     .min(1)
     .max(MOST_MEMBERS)
     .describe(

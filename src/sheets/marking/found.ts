@@ -9,10 +9,21 @@ import type { Order } from "../sheet.js";
 export const numberText = ({ number, found }: Pick<Member, "number" | "found">): string =>
   found === null ? String(number) : `${number}*`;
 
-/** Who found which members elsewhere than the layout puts them, and when; null where nobody did. */
+/**
+ * Who found which members elsewhere than the layout puts them, which besides, and which not at all, and when; null where
+ * nobody did.
+ */
 export function foundNote({ words }: Order, framing: Framing): string | null {
-  const all = framing.kind === "known" ? stretches(framing.members.filter(repeats)) : [];
-  return all.length === 0 ? null : words.found.note(all);
+  if (framing.kind === "unknown") return null;
+  const { extra, missing, members } = framing;
+  const isExtra = ({ number }: Member): boolean => extra.includes(number);
+  const own = members.filter(repeats);
+  const notes = [
+    { say: words.found.note, all: stretches(own.filter((member) => !isExtra(member))) },
+    { say: words.found.extra, all: stretches(own.filter(isExtra)) },
+    { say: words.found.missing, all: stretches(missing) },
+  ].flatMap(({ say, all }) => (all.length === 0 ? [] : [say(all)]));
+  return notes.length === 0 ? null : notes.join(" ");
 }
 
 export function foundParts(order: Order, framing: Framing): Part[] {

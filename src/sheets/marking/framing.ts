@@ -38,6 +38,7 @@ const LEAST_BAND_MM = 1.4;
 export function framingPiece(order: Order, surface: Surface, view: View): Piece {
   const { framing } = surface;
   const members = framing.kind === "known" ? framing.members : [];
+  const missing = framing.kind === "known" ? framing.missing : [];
   const rows = rowsOf(surface);
   const assumed = rows.map((row) => row.members.filter(({ basis }) => basis === "assumed"));
   const found = members.filter((member) => member.found !== null);
@@ -45,13 +46,20 @@ export function framingPiece(order: Order, surface: Surface, view: View): Piece 
     layer: "framing",
     rank: 4,
     // Straps hang from the framing, nearer to whoever looks.
-    items: [...members.filter((member) => !isStrap(member)), ...members.filter(isStrap)].flatMap((member) =>
-      memberItems(member, surface, view),
-    ),
+    items: [
+      ...missing.flatMap((member) => missingItems(member, surface, view)),
+      ...[...members.filter((member) => !isStrap(member)), ...members.filter(isStrap)].flatMap((member) =>
+        memberItems(member, surface, view),
+      ),
+    ],
     wishes: [
       ...rows.flatMap((row) => numbers(order, row, view)),
       ...assumed.flatMap((each) => wordOn(order.words.marking.assumed, each, view)),
       ...found.flatMap((member) => wordOn(order.words.found.word, [member], view)),
+      ...missing.map((member) => ({
+        ...saying(order.words.found.notThere(member.number), 0, view),
+        middles: middlesAlong(view.place(member.from), view.place(member.to)),
+      })),
     ],
   };
 }
@@ -68,6 +76,10 @@ export function unknownPiece(order: Order, surface: Surface, outlineNow: Polygon
     wishes: unknown.map((area) => unknownWish(order, { area, hidden }, view)),
   };
 }
+
+/** Where the layout has one that is not there: nothing but its outline in dots. */
+const missingItems = (member: Member, surface: Surface, view: View): Item[] =>
+  bandsOf(member, surface).map((band) => outline(band.map(view.place), { stroke: LINES.missing }));
 
 function memberItems(member: Member, surface: Surface, view: View): Item[] {
   const body = bandsOf(member, surface).map((band) => outline(band.map(view.place), lookOf(member)));

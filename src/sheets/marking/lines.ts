@@ -8,6 +8,7 @@ export const LINES = {
   behind: dashed(PEN.outline, 4, 1, 1, 1),
   /** ISO 128's line for the extreme positions of what moves: long dash, two dots (from memory). */
   clear: { ...PEN.fine, ink: grey(0.35), dashMm: [4.5, 0.8, 0.5, 0.8, 0.5, 0.8] },
+  missing: { ...dashed(PEN.fine, 0.3, 2), ink: grey(0.35) },
   /** Pairs of short dashes. */
   strap: dashed(PEN.thin, 1.4, 0.6, 1.4, 2.2),
   joint: { ...dashed(PEN.fine, 6, 1.5, 0.4, 1.5), ink: grey(0.45) },

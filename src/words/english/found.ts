@@ -2,6 +2,10 @@
 export const found = {
   word: "FOUND",
   note: (all: readonly FoundMembers[]) => `* FOUND there: ${all.map(said).join("; ")}.`,
+  extra: (all: readonly FoundMembers[]) => `* FOUND, one more than laid out: ${all.map(said).join("; ")}.`,
+  missing: (all: readonly FoundMembers[]) => `NOT THERE: ${all.map(said).join("; ")}.`,
+  /** On the drawing, where the layout has it. */
+  notThere: (number: number) => `${number} NOT THERE`,
   by: (by: string, on: string) => `FOUND by ${by}, ${on}`,
 };
 
