@@ -6,10 +6,23 @@ import type { Vector } from "./geometry/vector.js";
 import type { Job, LocatedFinding, Opening } from "./job.js";
 import type { Aim } from "./listen/aim.js";
 import type { Direction } from "./listen/direction.js";
-import type { Heard, Listening } from "./listen/heard.js";
+import type { Heard } from "./listen/heard.js";
+import { softestDb } from "./listen/trim.js";
 import { isInWindow, windowOf } from "./listen/window.js";
 import { keyOfTape } from "./room/file-keys.js";
 import type { Path, Room, Speaker, UnitSystem } from "./room/room.js";
+import {
+  type CoverageJson,
+  coverageJson,
+  type EarJson,
+  earsJson,
+  type ListeningAtJson,
+  type ListeningJson,
+  listeningAtJson,
+  listeningJson,
+  type ShapeJson,
+  shapeJson,
+} from "./sound-json.js";
 import type { RangeDeg } from "./standards/loudspeaker-layouts.js";
 import { complaintText } from "./words/complaint-text.js";
 import { findingText } from "./words/finding-text.js";
@@ -36,6 +49,9 @@ export interface RoomJson {
   /** Holes and spools of all cables; null where no equipment is given. */
   readonly cabling: CablingJson | null;
   readonly findings: readonly FindingJson[];
+  /** What the sound is reckoned for; null where the file cannot be used. */
+  readonly listening: ListeningAtJson | null;
+  readonly seats: readonly EarJson[];
 }
 
 export interface SpeakerJson {
@@ -59,6 +75,11 @@ export interface SpeakerJson {
   readonly listening: ListeningJson | null;
   /** Null where no equipment is given, until there is a position, and where no way leads there. */
   readonly cable: CableJson | null;
+  /** As it lies on its surface, after `turn`. */
+  readonly opening: ShapeJson;
+  readonly flange: ShapeJson;
+  /** Null until there is a position. */
+  readonly coverage: CoverageJson | null;
 }
 
 /** What the layout allows the channel, tolerance taken in; azimuth from the first anticlockwise to the second. */
@@ -94,16 +115,6 @@ export interface SeatJson extends DirectionJson {
   readonly samples: number;
 }
 
-/** What the loudspeaker needs and has at the reference seat. */
-export interface ListeningJson {
-  /** For the target and its headroom, W into the nominal impedance; null where sensitivity or impedance is not given. */
-  readonly power: number | null;
-  /** Over the target that the stated power leaves, dB. */
-  readonly headroom: number | null;
-  /** Whether levels take the stated coverage in, or distance alone. */
-  readonly by_coverage: boolean;
-}
-
 export interface FindingJson {
   readonly code: string;
   readonly level: Level;
@@ -124,18 +135,21 @@ export interface FixJson {
 }
 
 /** The object that `check`, `report` and `print` put out for a room that can be used. */
-export function jobJson({ file, fingerprint, room, openings, coverage, cabling, findings }: Job): RoomJson {
+export function jobJson(job: Job): RoomJson {
+  const { file, fingerprint, room, openings, coverage, cabling, findings } = job;
   return {
     baymark: FORMAT,
     file,
     fingerprint,
     speakers: room.speakers.map((speaker) => {
       const opening = openings.find((one) => one.speaker.id === speaker.id);
-      return opening === undefined ? unplacedJson(room, speaker) : openingJson(room, opening, cabling);
+      return opening === undefined ? unplacedJson(room, speaker) : openingJson(job, opening);
     }),
     areas: coverage.map(areaJson),
     cabling: cabling === null ? null : cablingJson(cabling),
     findings: findings.map((finding) => findingJson(finding, room.units)),
+    listening: listeningAtJson(room),
+    seats: earsJson(room),
   };
 }
 
@@ -160,11 +174,19 @@ function unplacedJson(room: Room, speaker: Speaker): SpeakerJson {
     seats: [],
     listening: null,
     cable: null,
+    ...hardware(speaker),
+    coverage: null,
   };
 }
 
-function openingJson(room: Room, opening: Opening, cabling: Job["cabling"]): SpeakerJson {
+const hardware = ({ opening, flange }: Speaker) => ({
+  opening: shapeJson(opening),
+  flange: shapeJson(flange),
+});
+
+function openingJson({ room, openings, cabling }: Job, opening: Opening): SpeakerJson {
   const { speaker, placed, position, centre, gap, direction, aim, listening } = opening;
+  const heard = openings.filter((each) => each.speaker.area === null).map((each) => each.listening);
   return {
     ...named(speaker),
     placed,
@@ -175,8 +197,10 @@ function openingJson(room: Room, opening: Opening, cabling: Job["cabling"]): Spe
     window: windowJson(room, speaker, direction),
     aim: aim === null ? null : aimJson(aim),
     seats: listening.heard.map(seatJson),
-    listening: listeningJson(listening),
+    listening: listeningJson(opening, softestDb(heard)),
     cable: cableJson(cabling, speaker),
+    ...hardware(speaker),
+    coverage: coverageJson(opening, room),
   };
 }
 
@@ -223,12 +247,6 @@ const seatJson = (heard: Heard): SeatJson => ({
   samples: heard.samples,
 });
 
-const listeningJson = ({ drive, byCoverage }: Listening): ListeningJson => ({
-  power: drive?.powerW ?? null,
-  headroom: drive?.headroomDb ?? null,
-  by_coverage: byCoverage,
-});
-
 export function findingJson(finding: LocatedFinding, units: UnitSystem): FindingJson {
   const { code, level, line, column, path, speaker, fix, accepted } = finding;
   return {
@@ -264,6 +282,8 @@ export function complaintsJson(file: string, complaints: readonly Complaint[], m
     areas: [],
     cabling: null,
     findings: [...unreadable, ...findings],
+    listening: null,
+    seats: [],
   };
 }
 

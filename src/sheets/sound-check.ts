@@ -1,5 +1,6 @@
 import type { Cell, Table } from "../drawing/table.js";
 import type { Opening } from "../job.js";
+import { softestDb, trimDb } from "../listen/trim.js";
 import { areaSoundParts, heardFromSeats } from "./area-parts.js";
 import { figuresOf } from "./figures.js";
 import { rowsOf } from "./flow.js";
@@ -29,7 +30,7 @@ export function soundCheck(order: Order): Sheet[] {
 /** Two rows for each loudspeaker: what is expected, and under it what is measured. */
 function tableOf(order: Order, openings: readonly Opening[]): Table {
   const { columns } = order.words.checks.sound;
-  const softestDb = Math.min(...openings.flatMap(({ listening }) => listening.drive?.atVoltageDb ?? []));
+  const softest = softestDb(openings.map(({ listening }) => listening));
   return {
     capMm: SMALL_MM,
     columns: [
@@ -39,14 +40,14 @@ function tableOf(order: Order, openings: readonly Opening[]): Table {
       { heading: columns.delay, weight: 1 },
       { heading: columns.trim, weight: 1 },
     ],
-    rows: openings.flatMap((opening) => [expected(order, opening, softestDb), measured(order, opening)]),
+    rows: openings.flatMap((opening) => [expected(order, opening, softest), measured(order, opening)]),
   };
 }
 
-function expected(order: Order, { speaker, listening }: Opening, softestDb: number): Cell[] {
+function expected(order: Order, { speaker, listening }: Opening, softest: number): Cell[] {
   const { units } = order.job.room;
   const heard = listening.heard.find(({ seat }) => seat.reference);
-  const level = listening.drive?.atVoltageDb ?? null;
+  const trim = trimDb(listening, softest);
   const id: Cell = { kind: "lines", lines: [middle(speaker.id), small(speaker.channel)] };
   if (heard === undefined) return [id, { kind: "tick" }];
   const distance = figuresOf(heard.direction.distanceMm, units);
@@ -61,7 +62,7 @@ function expected(order: Order, { speaker, listening }: Opening, softestDb: numb
         small(order.words.checks.sound.samples(heard.samples)),
       ],
     },
-    level === null ? "" : { kind: "lines", lines: [main(unbroken(trimText(softestDb - level)))] },
+    trim === null ? "" : { kind: "lines", lines: [main(unbroken(trimText(trim)))] },
   ];
 }
 
@@ -71,5 +72,4 @@ function measured({ words }: Order, { speaker }: Opening): Cell[] {
   return [{ kind: "lines", lines: [small(said)] }, "", write, write, write];
 }
 
-/** Nothing or less: nobody turns a loudspeaker up to meet the loudest. */
 const trimText = (db: number): string => `${(Number(db.toFixed(1)) + 0).toFixed(1)} dB`;

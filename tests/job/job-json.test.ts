@@ -55,6 +55,8 @@ test("has the keys of the format and nothing unsaid", () => {
     "areas",
     "cabling",
     "findings",
+    "listening",
+    "seats",
   ]);
   expect(json).toMatchObject({ baymark: 1, file: "small.yaml" });
   expect(json.fingerprint).toMatch(/^[0-9a-f]{64}$/u);
@@ -75,6 +77,9 @@ test("has the keys of the format and nothing unsaid", () => {
       "seats",
       "listening",
       "cable",
+      "opening",
+      "flange",
+      "coverage",
     ]);
   }
   // Whatever is infinite or not a number would be lost on the way.
@@ -140,7 +145,14 @@ test("every seat is told apart, with the level against the reference seat and th
       delay: expect.closeTo(delay(Math.hypot(2000, 1850, 1387.5), toSide), 9),
     },
   ]);
-  expect(speaker?.listening).toEqual({ power: null, headroom: null, by_coverage: false });
+  expect(speaker?.listening).toEqual({
+    power: null,
+    headroom: null,
+    by_coverage: false,
+    stated: null,
+    at_voltage: null,
+    trim: null,
+  });
 });
 
 test("a loudspeaker without a position is there all the same", () => {
@@ -225,6 +237,8 @@ describe("a file that cannot be used", () => {
       fingerprint: null,
       areas: [],
       cabling: null,
+      listening: null,
+      seats: [],
       speakers: [],
       findings: [
         {
