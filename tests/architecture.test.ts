@@ -20,6 +20,7 @@ const FLOORS: readonly (readonly string[])[] = [
     "areas-json.ts",
     "cabling-json.ts",
     "place-json.ts",
+    "sound-json.ts",
     "compare.ts",
     "compare",
     "compare-json.ts",

@@ -1,4 +1,5 @@
 import type { Box } from "../drawing/pen.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { LabelStock } from "../room/room.js";
 import { LABEL_STOCK } from "../standards/label-stock.js";
 import { printable } from "./frame.js";
@@ -92,8 +93,8 @@ function wrapZones(stock: LabelStock, outsideDiameterMm: number | null): LaidZon
   }
   const aroundMm = Math.PI * outsideDiameterMm;
   const remarks: Remark[] = [];
-  if (printedMm > aroundMm) remarks.push({ kind: "laps", printedMm, aroundMm });
-  if (tailMm < aroundMm) remarks.push({ kind: "short-tail", tailMm, aroundMm });
+  if (printedMm > aroundMm + EPSILON_MM) remarks.push({ kind: "laps", printedMm, aroundMm });
+  if (tailMm < aroundMm - EPSILON_MM) remarks.push({ kind: "short-tail", tailMm, aroundMm });
   return laid([zone(Math.min(printedMm, aroundMm))], remarks);
 }
 
