@@ -1,10 +1,10 @@
-import type { Window } from "../drawing/drawing.js";
+import type { Item, Window } from "../drawing/drawing.js";
 import { textBlock } from "../drawing/text-block.js";
-import { type Lie, OVERLAP_MM, type Tile, tile } from "../drawing/tiles.js";
+import { type Lie, OVERLAP_MM, type Tile, type Tiling, tile } from "../drawing/tiles.js";
 import { MAX_PAGE_SIDE_MM } from "../standards/paper.js";
 import { facingFacts } from "./facing.js";
 import { frameArea, type PageSize } from "./frame.js";
-import { type FullSize, fullSizeDrawing } from "./marking/full-size.js";
+import { fullSizeDrawing } from "./marking/full-size.js";
 import { type SurfaceStage, surfaceAt, surfacesToMark } from "./marking/surface-stage.js";
 import type { Body, FrameFacts, Order, Sheet } from "./sheet.js";
 import { facesAt, stagesOf } from "./tapes.js";
@@ -39,27 +39,44 @@ function fullSizeSheet(order: Order, at: SurfaceStage, { name }: { name: string 
     faces: words.frame.faces[facesAt(stage)],
     ...facingFacts(order, surface),
   };
-  const drawing = fullSizeDrawing(order, at);
   return {
     name,
     trades: ["drywall"],
     title: facts.title,
-    pages: pagesOf(order, facts, drawing),
+    pages: pagesOf(order, facts, at),
     whole: null,
   };
 }
 
-function pagesOf(order: Order, facts: FrameFacts, { items, extent }: FullSize): Body[] {
+function pagesOf(order: Order, facts: FrameFacts, at: SurfaceStage): Body[] {
+  const { items, extent } = fullSizeDrawing(order, at);
   const lies = liesOf(order, facts, extent);
   const [first] = lies;
   if (first === undefined) return [];
   const grid = leastGrid(first.area, extent);
   if (grid.columns * grid.rows > MOST_PARTS) return [refusal(order, facts, first, grid)];
   const { tiles: words } = order.words.template;
-  const tiling = tile({ drawing: items, extent, lies, words, forced: true });
+  const tiled = (drawing: readonly Item[]): Tiling<Lie> =>
+    tile({ drawing, extent, lies, words, forced: true });
+  const tiling = tiled(items);
   if (tiling.kind === "too-large") return [refusal(order, facts, first, tiling.grid ?? grid)];
-  const { lie, tiles } = tiling;
+  // Where the joints fall is known by now: drawn again, the words keep off them.
+  const again = tiled(fullSizeDrawing(order, at, jointsOf(tiling.tiles)).items);
+  const { lie, tiles } = again.kind === "tiled" ? again : tiling;
   return tiles.map((part) => bodyOf(lie, facts, part));
+}
+
+/** What two neighbouring parts both show, in the drawing's coordinates. */
+function jointsOf(tiles: readonly Tile[]): Window[] {
+  const has = (row: number, column: number): boolean =>
+    tiles.some(({ cell }) => cell.row === row && cell.column === column);
+  return tiles.flatMap(({ cell: { row, column }, shift, window }) => {
+    const view = { ...window, x: window.x - shift.x, y: window.y - shift.y };
+    return [
+      ...(has(row, column - 1) ? [{ ...view, widthMm: OVERLAP_MM }] : []),
+      ...(has(row - 1, column) ? [{ ...view, heightMm: OVERLAP_MM }] : []),
+    ];
+  });
 }
 
 const bodyOf = ({ widthMm, heightMm }: Lie, facts: FrameFacts, { name, items }: Tile): Body => ({

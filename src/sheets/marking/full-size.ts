@@ -11,6 +11,9 @@ import {
 } from "../../drawing/label-places.js";
 import { layer, outline, PEN, point } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
+import { boxesMeet } from "../../drawing/touches.js";
+import { isInside } from "../../geometry/distance.js";
+import { surfacePoint } from "../../geometry/surface-point.js";
 import type { Opening } from "../../job.js";
 import type { Edge, Member } from "../../room/room.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
@@ -44,8 +47,11 @@ export interface FullSize {
   readonly extent: Window;
 }
 
-/** A surface at 1:1 in coordinates of its own, from the top left corner of its outline. */
-export function fullSizeDrawing(order: Order, at: SurfaceStage): FullSize {
+/**
+ * A surface at 1:1 in coordinates of its own, from the top left corner of its outline. Its words keep off the `joints`
+ * of the paper where they can: what a joint cuts is whole on neither part.
+ */
+export function fullSizeDrawing(order: Order, at: SurfaceStage, joints: readonly Window[] = []): FullSize {
   const corners = at.edges.map(({ from }) => from);
   const view = viewOf(corners, { ratio: 1, heights: HEIGHTS, corner: point(0, 0) });
   const pieces: Piece[] = [
@@ -58,10 +64,15 @@ export function fullSizeDrawing(order: Order, at: SurfaceStage): FullSize {
     aimPiece(at.openings, view),
     {
       ...openingsPiece(order, at.openings, [], view),
-      wishes: at.openings.map((opening) => openingName(order, at, opening, view)),
+      wishes: at.openings.map((opening) => openingName(order, at, { opening, joints }, view)),
     },
-    { layer: "framing", rank: 5, items: [], wishes: memberNames(order, at, view) },
-    { layer: "notes", rank: 6, items: [], wishes: at.edges.flatMap((edge) => edgeNames(order, edge, view)) },
+    { layer: "framing", rank: 5, items: [], wishes: memberNames(order, at, { joints, view }) },
+    {
+      layer: "notes",
+      rank: 6,
+      items: [],
+      wishes: at.edges.flatMap((edge) => edgeNames(order, edge, { joints, view })),
+    },
   ];
   return {
     extent: view.box,
@@ -74,7 +85,12 @@ export function fullSizeDrawing(order: Order, at: SurfaceStage): FullSize {
 }
 
 /** Everything that proves the mark, beside it. */
-function openingName(order: Order, at: SurfaceStage, opening: Opening, view: View): LabelWish {
+function openingName(
+  order: Order,
+  at: SurfaceStage,
+  { opening, joints }: { opening: Opening; joints: readonly Window[] },
+  view: View,
+): LabelWish {
   const box = openingBox(opening, view);
   const words = label(openingLines(order, at, opening));
   const near = {
@@ -82,7 +98,39 @@ function openingName(order: Order, at: SurfaceStage, opening: Opening, view: Vie
     draw: (middle: PagePoint) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
     middles: middlesAround(box, words, [15, 40, 80]),
   };
-  return inTurn(near, () => ({ ...near, middles: middlesOver(view.box, middleOf(box), 60) }));
+  const over = middlesOver(view.box, middleOf(box), 60);
+  const onBoard = onSurface(at, words, view);
+  const middles = near.middles.filter(onBoard);
+  return inTurn(
+    { ...near, middles: offJoints(middles, words, joints) },
+    () => ({ ...near, middles: offJoints(over.filter(onBoard), words, joints) }),
+    () => ({ ...near, middles: [...middles, ...over.filter(onBoard)] }),
+    () => ({ ...near, middles: [...near.middles, ...over] }),
+  );
+}
+
+/** Those middles at which no joint of the paper runs through the words. */
+const offJoints = (middles: readonly PagePoint[], words: Label, joints: readonly Window[]): PagePoint[] =>
+  middles.filter((middle) => !joints.some((joint) => boxesMeet(joint, boxAbout(middle, words))));
+
+/** Whether words about a point lie on the surface itself: beside an L there is a wall, and no board to hold paper to. */
+function onSurface({ edges }: SurfaceStage, words: Label, view: View): (middle: PagePoint) => boolean {
+  const flat = ({ x, y }: PagePoint) => surfacePoint(x, y);
+  const outlined = edges.map(({ from }) => flat(view.place(from)));
+  return (middle) => {
+    const { x, y, widthMm, heightMm } = boxAbout(middle, words);
+    const box = [
+      point(x, y),
+      point(x + widthMm, y),
+      point(x + widthMm, y + heightMm),
+      point(x, y + heightMm),
+    ];
+    const corners = box.map(flat);
+    return (
+      corners.every((corner) => isInside(corner, outlined)) &&
+      !outlined.some((corner) => isInside(corner, corners))
+    );
+  };
 }
 
 function openingLines(order: Order, at: SurfaceStage, opening: Opening): LabelLine[] {
@@ -122,15 +170,38 @@ function across({ words }: Order, opening: Opening, view: View): Item {
   return layer("cut", said.draw(view.place(opening.centre)));
 }
 
-function memberNames(order: Order, at: SurfaceStage, view: View): WordsWish[] {
+interface Seen {
+  readonly joints: readonly Window[];
+  readonly view: View;
+}
+
+/** Steps aside in which words that come again and again look for a place that no joint runs through. */
+const ASIDE_MM: readonly number[] = [0, 40, -40, 80, -80, 120, -120, 180, -180, 260, -260];
+
+/** Places on a line about one of its points, the nearest first, those off the joints before it. */
+function aside(
+  at: PagePoint,
+  [from, to]: readonly [PagePoint, PagePoint],
+  { words, joints }: { readonly words: Label; readonly joints: readonly Window[] },
+): PagePoint[] {
+  const long = Math.hypot(to.x - from.x, to.y - from.y);
+  const along = point((to.x - from.x) / long, (to.y - from.y) / long);
+  const places = ASIDE_MM.map((mm) => point(at.x + along.x * mm, at.y + along.y * mm)).filter(
+    ({ x, y }) => Math.hypot(x - from.x, y - from.y) <= long && Math.hypot(x - to.x, y - to.y) <= long,
+  );
+  return [...offJoints(places, words, joints), at];
+}
+
+function memberNames(order: Order, at: SurfaceStage, { joints, view }: Seen): WordsWish[] {
   return rowsOf(at.surface).flatMap((row) => {
     const across = axisOf(row) === "u" ? at.zero.v : at.zero.u;
     const zero = isAlongAxis(row) ? across : null;
     return row.members.flatMap((member) => {
       const words = memberLabel(order, at, member, zero);
-      return everySoOften(view.place(member.from), view.place(member.to)).map((middle) => ({
+      const line = [view.place(member.from), view.place(member.to)] as const;
+      return everySoOften(...line).map((middle) => ({
         ...words,
-        middles: [middle],
+        middles: aside(middle, line, { words, joints }),
         optional: true,
       }));
     });
@@ -159,7 +230,7 @@ function everySoOften(from: PagePoint, to: PagePoint): PagePoint[] {
 }
 
 /** What stands along an edge, inside of it, again and again. */
-function edgeNames({ words }: Order, edge: Edge, view: View): WordsWish[] {
+function edgeNames({ words }: Order, edge: Edge, { joints, view }: Seen): WordsWish[] {
   const name = label([{ words: words.frame.wall(edge.along), capMm: HEIGHTS.wallMm, face: "bold" }]);
   const [from, to] = [view.place(edge.from), view.place(edge.to)];
   const long = Math.hypot(to.x - from.x, to.y - from.y);
@@ -167,11 +238,13 @@ function edgeNames({ words }: Order, edge: Edge, view: View): WordsWish[] {
   // The outline runs anticlockwise as it is seen, so what is inside lies to the left of its edges: with y down, at (dy, -dx).
   const inside = point((to.y - from.y) / long, -(to.x - from.x) / long);
   const away = (Math.abs(inside.x) * name.widthMm + Math.abs(inside.y) * name.heightMm) / 2 + 8;
+  const moved = (at: PagePoint, by: number): PagePoint => point(at.x + inside.x * by, at.y + inside.y * by);
   return everySoOften(from, to).map((at) => ({
     ...name,
-    middles: [0, 30, 60].map((more) =>
-      point(at.x + inside.x * (away + more), at.y + inside.y * (away + more)),
-    ),
+    middles: [0, 30, 60].flatMap((more) => {
+      const line = [moved(from, away + more), moved(to, away + more)] as const;
+      return aside(moved(at, away + more), line, { words: name, joints });
+    }),
     optional: true,
   }));
 }
