@@ -78,12 +78,47 @@ interface Layout<Paper extends Lie> {
  * with a window over it. Millimetres stay millimetres. Refused over 4 x 4 unless forced.
  */
 export function tile<Paper extends Lie>(request: TileRequest<Paper>): Tiling<Paper> {
+  const { layouts, best } = layoutsOf(request);
+  if (best === null) return { kind: "too-large", grid: fewest(layouts)?.grid ?? null };
+  const shared: Shared = {
+    seams: seamsOf(best, textBoxes(request.drawing)),
+    whole: shownWhole(
+      request.drawing,
+      best.cells.map((each) => viewOf(best, each)),
+    ),
+  };
+  const tiles = best.cells.map((cell) => drawTile(request, best, cell, shared));
+  return { kind: "tiled", lie: best.lie, grid: best.grid, tiles };
+}
+
+/** What two neighbouring tiles would both show, in the drawing's coordinates: words that stand there are cut. */
+export function jointsOf<Paper extends Lie>(request: TileRequest<Paper>): Window[] {
+  const { best } = layoutsOf(request);
+  if (best === null) return [];
+  const has = (cell: Cell): boolean => best.cells.some((each) => sameCell(each, cell));
+  return best.cells.flatMap((cell) => {
+    const view = viewOf(best, cell);
+    const { row, column } = cell;
+    return [
+      ...(has({ row, column: column - 1 }) ? [{ ...view, widthMm: OVERLAP_MM }] : []),
+      ...(has({ row: row - 1, column }) ? [{ ...view, heightMm: OVERLAP_MM }] : []),
+    ];
+  });
+}
+
+function layoutsOf<Paper extends Lie>(
+  request: TileRequest<Paper>,
+): { readonly layouts: readonly Layout<Paper>[]; readonly best: Layout<Paper> | null } {
   const layouts = request.lies.map((lie) => layOut(request, lie)).filter(({ cells }) => cells.length > 0);
   const best = fewest(request.forced ? layouts : layouts.filter(({ grid }) => isModest(grid)));
-  if (best === undefined) return { kind: "too-large", grid: fewest(layouts)?.grid ?? null };
-  const seams = seamsOf(best, textBoxes(request.drawing));
-  const tiles = best.cells.map((cell) => drawTile(request, best, cell, seams));
-  return { kind: "tiled", lie: best.lie, grid: best.grid, tiles };
+  return { layouts, best: best ?? null };
+}
+
+/** What is the same for all tiles of a drawing. */
+interface Shared {
+  readonly seams: readonly Seam[];
+  /** Texts that some tile shows whole. */
+  readonly whole: ReadonlySet<Text>;
 }
 
 const isModest = ({ columns, rows }: Grid): boolean =>
@@ -203,12 +238,11 @@ function drawTile<Paper extends Lie>(
   request: TileRequest<Paper>,
   layout: Layout<Paper>,
   cell: Cell,
-  seams: readonly Seam[],
+  { seams, whole }: Shared,
 ): Tile {
   const view = viewOf(layout, cell);
   const shift = point(layout.window.x - view.x, layout.window.y - view.y);
-  const views = layout.cells.map((each) => viewOf(layout, each));
-  const shown = seenIn(request.drawing, view, views);
+  const shown = seenIn(request.drawing, view, whole);
   const texts = textBoxes(shown);
   const marks = seams
     .filter(({ cells }) => cells.some((each) => sameCell(each, cell)))
@@ -249,21 +283,34 @@ function stripOf<Paper extends Lie>(request: TileRequest<Paper>, layout: Layout<
  * What of the drawing a tile prints. Words that some tile shows whole are left out where an edge would cut them; other
  * items print wherever they touch.
  */
-function seenIn(items: readonly Item[], view: Window, views: readonly Window[]): Item[] {
+function seenIn(items: readonly Item[], view: Window, whole: ReadonlySet<Text>): Item[] {
   return items.flatMap((item): Item[] => {
-    if (item.kind === "text") return textSeen(item, view, views) ? [item] : [];
+    if (item.kind === "text") {
+      return (whole.has(item) ? liesIn(textBox(item), view) : touches(item, view)) ? [item] : [];
+    }
     if (item.kind !== "group") return touches(item, view) ? [item] : [];
     const inside = windowInside(item, view);
     if (inside === null) return [];
-    const others = views.flatMap((each) => windowInside(item, each) ?? []);
-    const seen = seenIn(item.items, inside, others);
+    const seen = seenIn(item.items, inside, whole);
     return seen.length === 0 ? [] : [{ ...item, items: seen }];
   });
 }
 
-function textSeen(item: Text, view: Window, views: readonly Window[]): boolean {
-  const box = textBox(item);
-  return views.some((each) => liesIn(box, each)) ? liesIn(box, view) : touches(item, view);
+function shownWhole(items: readonly Item[], views: readonly Window[]): ReadonlySet<Text> {
+  const whole = items.flatMap((item): Text[] => {
+    if (item.kind === "text") {
+      const box = textBox(item);
+      return views.some((view) => liesIn(box, view)) ? [item] : [];
+    }
+    if (item.kind !== "group") return [];
+    return [
+      ...shownWhole(
+        item.items,
+        views.flatMap((view) => windowInside(item, view) ?? []),
+      ),
+    ];
+  });
+  return new Set(whole);
 }
 
 /** Boxes of all the words in a drawing, in its own coordinates. */

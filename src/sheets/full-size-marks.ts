@@ -1,6 +1,6 @@
-import type { Item, Window } from "../drawing/drawing.js";
+import type { Window } from "../drawing/drawing.js";
 import { textBlock } from "../drawing/text-block.js";
-import { type Lie, OVERLAP_MM, type Tile, type Tiling, tile } from "../drawing/tiles.js";
+import { jointsOf, type Lie, OVERLAP_MM, type Tile, tile } from "../drawing/tiles.js";
 import { MAX_PAGE_SIDE_MM } from "../standards/paper.js";
 import { facingFacts } from "./facing.js";
 import { frameArea, type PageSize } from "./frame.js";
@@ -56,27 +56,13 @@ function pagesOf(order: Order, facts: FrameFacts, at: SurfaceStage): Body[] {
   const grid = leastGrid(first.area, extent);
   if (grid.columns * grid.rows > MOST_PARTS) return [refusal(order, facts, first, grid)];
   const { tiles: words } = order.words.template;
-  const tiled = (drawing: readonly Item[]): Tiling<Lie> =>
-    tile({ drawing, extent, lies, words, forced: true });
-  const tiling = tiled(items);
-  if (tiling.kind === "too-large") return [refusal(order, facts, first, tiling.grid ?? grid)];
+  const request = { drawing: items, extent, lies, words, forced: true };
   // Where the joints fall is known by now: drawn again, the words keep off them.
-  const again = tiled(fullSizeDrawing(order, at, jointsOf(tiling.tiles)).items);
-  const { lie, tiles } = again.kind === "tiled" ? again : tiling;
+  const drawing = fullSizeDrawing(order, at, jointsOf(request)).items;
+  const tiling = tile({ ...request, drawing });
+  if (tiling.kind === "too-large") return [refusal(order, facts, first, tiling.grid ?? grid)];
+  const { lie, tiles } = tiling;
   return tiles.map((part) => bodyOf(lie, facts, part));
-}
-
-/** What two neighbouring parts both show, in the drawing's coordinates. */
-function jointsOf(tiles: readonly Tile[]): Window[] {
-  const has = (row: number, column: number): boolean =>
-    tiles.some(({ cell }) => cell.row === row && cell.column === column);
-  return tiles.flatMap(({ cell: { row, column }, shift, window }) => {
-    const view = { ...window, x: window.x - shift.x, y: window.y - shift.y };
-    return [
-      ...(has(row, column - 1) ? [{ ...view, widthMm: OVERLAP_MM }] : []),
-      ...(has(row - 1, column) ? [{ ...view, heightMm: OVERLAP_MM }] : []),
-    ];
-  });
 }
 
 const bodyOf = ({ widthMm, heightMm }: Lie, facts: FrameFacts, { name, items }: Tile): Body => ({

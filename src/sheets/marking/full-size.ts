@@ -8,6 +8,7 @@ import {
   middleOf,
   middlesAround,
   middlesOver,
+  middlesWithin,
 } from "../../drawing/label-places.js";
 import { layer, outline, PEN, point } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
@@ -20,6 +21,7 @@ import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import { acrossFigures } from "../cut-figures.js";
 import { figuresOf } from "../figures.js";
 import type { Order } from "../sheet.js";
+import { slideIn } from "../slides.js";
 import { facesAt, tapeFromEdge, tapesOf } from "../tapes.js";
 import { clearPiece } from "./clear.js";
 import { framingPiece, unknownPiece } from "./framing.js";
@@ -31,7 +33,7 @@ import { codesAgainst } from "./reasons.js";
 import { axisOf, isAlongAxis, rowsOf } from "./rows.js";
 import { slideLines } from "./slide-lines.js";
 import type { SurfaceStage } from "./surface-stage.js";
-import { type Heights, type View, viewOf } from "./view.js";
+import { boxOf, type Heights, type View, viewOf } from "./view.js";
 import { voidsPiece } from "./voids.js";
 
 /** Read from the floor or from a ladder: larger than on a sheet in the hand. */
@@ -66,6 +68,7 @@ export function fullSizeDrawing(order: Order, at: SurfaceStage, joints: readonly
       ...openingsPiece(order, at.openings, [], view),
       wishes: at.openings.map((opening) => openingName(order, at, { opening, joints }, view)),
     },
+    { layer: "clear", rank: 7, items: [], wishes: clearNames(order, at, { joints, view }) },
     { layer: "framing", rank: 5, items: [], wishes: memberNames(order, at, { joints, view }) },
     {
       layer: "notes",
@@ -226,6 +229,25 @@ function everySoOften(from: PagePoint, to: PagePoint): PagePoint[] {
   return Array.from({ length: count }, (_, index) => {
     const part = (index + 0.5) / count;
     return point(from.x + (to.x - from.x) * part, from.y + (to.y - from.y) * part);
+  });
+}
+
+/** Whose centre may lie in each clear area, and nothing more: there is no key on a part of a drawing. */
+function clearNames({ job, words }: Order, { openings }: SurfaceStage, { joints, view }: Seen): WordsWish[] {
+  return openings.flatMap((opening) => {
+    const [outline] = slideIn(job, opening)?.piece ?? [];
+    if (outline === undefined) return [];
+    const corners = outline.map(view.place);
+    const said = label(
+      [opening.speaker.id, ...words.marking.key.clear.split(BETWEEN_LANGUAGES)].map((each) => ({
+        words: each,
+        capMm: HEIGHTS.smallMm,
+        face: "regular",
+      })),
+    );
+    const box = boxOf(corners);
+    const fits = middlesWithin(middlesOver(box, middleOf(box), AGAIN_MM / 12), said, box);
+    return [{ ...said, middles: [...offJoints(fits, said, joints), ...fits], optional: true }];
   });
 }
 
