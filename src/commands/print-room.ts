@@ -1,7 +1,7 @@
 import { resolve } from "node:path";
 import type { Job } from "../job.js";
 import { jobJson } from "../job-json.js";
-import { type PacketFile, type PacketResult, replacePacket } from "../output/folder.js";
+import { type PacketFile, type PacketResult, replacePacket, settlePacket } from "../output/folder.js";
 import { type PdfOptions, writePdf } from "../output/pdf.js";
 import { writeSvg } from "../output/svg.js";
 import { bracketsCsv, cablesCsv, grillesCsv, openingsCsv } from "../sheets/csv.js";
@@ -79,6 +79,8 @@ export async function printRoom(
   asked: Asked,
   place: Place,
 ): Promise<ExitCode> {
+  // What an earlier run was broken off at is put right even where this one comes to nothing.
+  settlePacket(resolve(terminal.folder, place.shown));
   const loaded = load(terminal, words, place.typed);
   if (loaded.kind !== "job") {
     tellUnusable(terminal, words, loaded);

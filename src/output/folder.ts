@@ -3,13 +3,13 @@ import {
   lstatSync,
   readdirSync,
   readFileSync,
-  realpathSync,
   renameSync,
-  rmSync,
+  rmdirSync,
   statSync,
   writeFileSync,
 } from "node:fs";
-import { basename, dirname, join, resolve, sep } from "node:path";
+import { basename, dirname, join, sep } from "node:path";
+import { behindLinks, isOccupied, type Places, placesFor, removePacket, settle } from "./leftovers.js";
 import { makeFolder } from "./make-folder.js";
 import { listedIn, MARKER, type PacketFile, refuseBadFiles } from "./packet-files.js";
 
@@ -26,56 +26,48 @@ export type PacketResult =
  * Makes `target` a folder that holds exactly these files, or leaves everything as it was. The files must include
  * `packet.json`, an object with the key `baymark` and a list `files` of all the others (texts, or objects with a
  * `path`): by it the folder is known as ours the next time, and files that somebody else put there are not lost.
- * The new packet is written beside, the old one renamed away and the new one renamed in. Throws an InternalError for
- * paths that leave the folder and the like, which only we can cause.
+ * The new packet is written beside, the old one renamed away and the new one renamed in: whenever the run is broken
+ * off, the one or the other is there whole, at the latest after `settlePacket`. Of two runs at once the later one's
+ * packet stays. Throws an InternalError for paths that leave the folder and the like, which only we can cause.
  */
 export function replacePacket(target: string, files: readonly PacketFile[]): PacketResult {
   refuseBadFiles(files);
   return refusable(() => {
-    const places = placesFor(target);
-    settle(places);
-    if (!isFreeOrOurs(places.target)) return { kind: "not-ours" };
+    const places = placesFor(behindLinks(target));
+    if (existsSync(dirname(places.target))) settle(places.target);
+    if (!isFreeOrOurs(places.target, MOST_TRIES)) return { kind: "not-ours" };
     writeBeside(places, files);
     swap(places);
     return { kind: "written" };
   });
 }
 
-/** Finishes or undoes a swap that was interrupted, so that the packet of before or after it stands at `target`. */
+/** Finishes or undoes a swap that was broken off, so that the packet of before or after it stands at `target`. */
 export function settlePacket(target: string): PacketResult {
   return refusable(() => {
-    settle(placesFor(target));
+    const path = behindLinks(target);
+    if (existsSync(dirname(path))) settle(path);
     return { kind: "written" };
   });
 }
 
-interface Places {
-  readonly target: string;
-  /** The new packet while it is being written: only once it is whole does the old one move. */
-  readonly fresh: string;
-  /** The old packet while the new one takes its place. */
-  readonly former: string;
-}
-
-/** A link to a folder stays, and what it points to is replaced. */
-function placesFor(target: string): Places {
-  const path = existsSync(target) ? realpathSync(target) : resolve(target);
-  const beside = (ending: string): string => join(dirname(path), `.${basename(path)}.baymark-${ending}`);
-  return { target: path, fresh: beside("new"), former: beside("old") };
-}
-
-function settle({ target, fresh, former }: Places): void {
-  if (existsSync(former) && !existsSync(target)) renameSync(existsSync(fresh) ? fresh : former, target);
-  remove(fresh);
-  remove(former);
-}
-
-const remove = (folder: string): void => rmSync(folder, { recursive: true, force: true });
-
 /** Files that a system's file browser leaves behind by itself. */
 const LITTER: ReadonlySet<string> = new Set([".DS_Store", "Thumbs.db", "desktop.ini"]);
 
-function isFreeOrOurs(target: string): boolean {
+/** Tried again where another run moves the folder away while it is being looked at. */
+function isFreeOrOurs(target: string, tries: number): boolean {
+  try {
+    return isFreeOrOursNow(target);
+  } catch (error) {
+    if (!isGone(error) || tries === 1) throw error;
+    return isFreeOrOurs(target, tries - 1);
+  }
+}
+
+const isGone = (error: unknown): boolean =>
+  error instanceof Error && "code" in error && error.code === "ENOENT";
+
+function isFreeOrOursNow(target: string): boolean {
   if (!existsSync(target)) return true;
   if (!statSync(target).isDirectory()) return false;
   const found = filesBelow(target);
@@ -94,32 +86,65 @@ function filesBelow(folder: string): readonly string[] {
 /** Folders that had to be made on the way are taken away again where the packet could not be written. */
 function writeBeside({ fresh }: Places, files: readonly PacketFile[]): void {
   const made = makeFolder(fresh);
+  const isMarker = ({ path }: PacketFile): boolean => path === MARKER;
   try {
-    for (const { path, bytes } of files) {
-      const file = join(fresh, ...path.split("/"));
-      makeFolder(dirname(file));
-      writeFileSync(file, bytes);
-    }
+    for (const file of files.filter((each) => !isMarker(each))) writeInto(fresh, file);
+    // The marker last: a packet that has it has everything.
+    for (const file of files.filter(isMarker)) writeInto(fresh, file);
+    // On a shared drive a run on another machine may take this one for broken off, and its files away.
+    for (const { path } of files) statSync(join(fresh, ...path.split("/")));
   } catch (error) {
-    remove(made ?? fresh);
+    attempt(() => removePacket(fresh));
+    if (made !== null) attempt(() => removeEmpty(dirname(fresh), made));
     throw error;
   }
 }
+
+/** Folders from the lowest up to the topmost; one that another run has meanwhile put something into stays. */
+function removeEmpty(lowest: string, topmost: string): void {
+  for (let at = lowest; at.startsWith(topmost); at = dirname(at)) rmdirSync(at);
+}
+
+function writeInto(folder: string, { path, bytes }: PacketFile): void {
+  const file = join(folder, ...path.split("/"));
+  makeFolder(dirname(file));
+  writeFileSync(file, bytes);
+}
+
+/** Whoever prints into the same folder is done in a moment. Our own choice. */
+const MOST_TRIES = 100;
 
 function swap(places: Places): void {
-  const { target, fresh, former } = places;
-  try {
-    if (existsSync(target)) renameSync(target, former);
-    renameSync(fresh, target);
-  } catch (error) {
-    if (existsSync(former) && !existsSync(target)) renameSync(former, target);
-    remove(fresh);
-    throw error;
-  }
+  const { fresh, former } = places;
+  for (let tries = 1; !isSwapped(places, tries); tries++) attempt(() => removePacket(former));
   // The new packet stands: an old one that cannot be taken away is no failure, and the next run tries again.
-  attempt(() => remove(former));
+  attempt(() => removePacket(former));
+  attempt(() => removePacket(fresh));
 }
 
+/** False where another run's packet has come in between, to be tried again. */
+function isSwapped({ target, fresh, former }: Places, tries: number): boolean {
+  try {
+    moveAway(target, former);
+    renameSync(fresh, target);
+    return true;
+  } catch (error) {
+    if (isOccupied(error) && tries < MOST_TRIES) return false;
+    if (!existsSync(target)) attempt(() => renameSync(former, target));
+    attempt(() => removePacket(fresh));
+    throw error;
+  }
+}
+
+function moveAway(target: string, former: string): void {
+  try {
+    renameSync(target, former);
+  } catch (error) {
+    if (!isGone(error)) throw error;
+  }
+}
+
+/** What the system may refuse without harm. */
 function attempt(action: () => void): void {
   refusable(() => {
     action();

@@ -1,5 +1,7 @@
+import { spawnSync } from "node:child_process";
 import {
   existsSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -10,7 +12,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { InternalError } from "../../src/findings/internal-error.js";
 import { type PacketFile, replacePacket, settlePacket } from "../../src/output/folder.js";
@@ -117,11 +119,12 @@ describe("what the system refuses", () => {
 });
 
 describe("an interrupted swap", () => {
-  const fresh = (): string => within(".den.baymark-new");
-  const former = (): string => within(".den.baymark-old");
+  /** The number of a process that is over. */
+  const over = spawnSync(process.execPath, ["-e", ""]).pid;
+  const left = (what: "new" | "old", run = over): string => within(`.den.baymark-${what}-${run}-0123abcd`);
   const begin = (words: string): void => {
     replacePacket(within("begun"), packet(words));
-    renameSync(within("begun"), fresh());
+    renameSync(within("begun"), left("new"));
   };
 
   beforeEach(() => {
@@ -137,14 +140,23 @@ describe("an interrupted swap", () => {
 
   it("between the two renames: finished, since the new packet was whole", () => {
     begin("two");
-    renameSync(within("den"), former());
+    renameSync(within("den"), left("old"));
     settlePacket(within("den"));
     expect(read("den", "drywall.pdf")).toBe("two");
     expect(listed()).toEqual(["den"]);
   });
 
+  it("with a new one that is not whole, on a system that lost a file: undone", () => {
+    begin("two");
+    rmSync(join(left("new"), "svg", "floor.svg"));
+    renameSync(within("den"), left("old"));
+    settlePacket(within("den"));
+    expect(read("den", "drywall.pdf")).toBe("one");
+    expect(listed()).toEqual(["den"]);
+  });
+
   it("with only the old one left: undone", () => {
-    renameSync(within("den"), former());
+    renameSync(within("den"), left("old"));
     settlePacket(within("den"));
     expect(read("den", "drywall.pdf")).toBe("one");
     expect(listed()).toEqual(["den"]);
@@ -152,10 +164,50 @@ describe("an interrupted swap", () => {
 
   it("before the old one was taken away: tidied by the next packet", () => {
     replacePacket(within("begun"), packet("zero"));
-    renameSync(within("begun"), former());
+    renameSync(within("begun"), left("old"));
     expect(replacePacket(within("den"), packet("three"))).toEqual({ kind: "written" });
     expect(read("den", "drywall.pdf")).toBe("three");
     expect(listed()).toEqual(["den"]);
+  });
+
+  it("while the old one was taken away, of a packet that somebody then took away: not half of it comes back", () => {
+    renameSync(within("den"), left("old"));
+    rmSync(join(left("old"), "packet.json"));
+    settlePacket(within("den"));
+    expect(listed()).toEqual([]);
+  });
+
+  it("behind a link whose end was just moved away: put right where it is, and the link stays", () => {
+    mkdirSync(within("elsewhere"));
+    renameSync(within("den"), within("elsewhere", `.den.baymark-old-${over}-0123abcd`));
+    symlinkSync(within("elsewhere", "den"), within("den"));
+    expect(replacePacket(within("den"), packet("two"))).toEqual({ kind: "written" });
+    expect(read("elsewhere", "den", "drywall.pdf")).toBe("two");
+    expect(listed(within("elsewhere"))).toEqual(["den"]);
+    expect(lstatSync(within("den")).isSymbolicLink()).toBe(true);
+  });
+
+  it("of a run that is not over is left alone", () => {
+    begin("two");
+    renameSync(left("new"), left("new", process.ppid));
+    settlePacket(within("den"));
+    expect(listed()).toEqual([basename(left("new", process.ppid)), "den"]);
+  });
+
+  it("a folder on the way that another run meanwhile filled stays, where this one fails", () => {
+    const deep = Array.from({ length: 30 }, () => "x".repeat(200)).join("/");
+    const files = packet("two", ["a.pdf", `${deep}/a.svg`]);
+    const first = files[1];
+    if (first === undefined) throw new Error("no file");
+    Object.defineProperty(first, "bytes", {
+      get: () => {
+        replacePacket(within("out", "studio"), packet("other"));
+        return "two";
+      },
+    });
+    expect(replacePacket(within("out", "den"), files)).toEqual({ kind: "unwritable", code: "ENAMETOOLONG" });
+    expect(listed(within("out"))).toEqual(["studio"]);
+    expect(read("out", "studio", "drywall.pdf")).toBe("other");
   });
 });
 

@@ -24,6 +24,8 @@ export interface World {
   readonly environment?: Readonly<Record<string, string>>;
   /** File mode creation mask, as the shell takes it. */
   readonly umask?: string;
+  /** What Node runs, where it is not the program. */
+  readonly program?: readonly string[];
   /** Given the process once it runs. */
   readonly started?: (running: ChildProcess) => void;
 }
@@ -38,10 +40,10 @@ export interface Ended {
 
 /** Types one command line and waits for its end. */
 export function typed(words: readonly string[], world: World): Promise<Ended> {
-  const { folder, environment = {}, umask = "022", started } = world;
+  const { folder, environment = {}, umask = "022", program = [PROGRAM], started } = world;
   const running = spawn(
     "/bin/sh",
-    ["-c", `umask ${umask}; exec "$@"`, "sh", process.execPath, PROGRAM, ...words],
+    ["-c", `umask ${umask}; exec "$@"`, "sh", process.execPath, ...program, ...words],
     {
       cwd: folder,
       env: { ...process.env, ...environment },

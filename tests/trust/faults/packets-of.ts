@@ -1,0 +1,11 @@
+import type { PacketFile } from "../../../src/output/folder.js";
+
+/** A packet of a few files, each of which holds the words, so that a mixture shows. */
+export function packetOf(words: string): readonly PacketFile[] {
+  const paths = ["packet.pdf", "drywall.pdf", "svg/floor.svg", `svg/only-${words}.svg`, "csv/openings.csv"];
+  const marker = JSON.stringify({ baymark: 1, files: paths, words });
+  return [
+    { path: "packet.json", bytes: marker },
+    ...paths.map((path) => ({ path, bytes: `${words} ${path}\n`.repeat(50) })),
+  ];
+}
