@@ -59,6 +59,8 @@ export interface FiguresByComplaint {
   "yaml-directive": { written: string };
   "several-documents": Record<never, never>;
   "nested-too-deep": { most: number };
+  /** Words, marks and spaces. */
+  "too-much-written": { most: number };
   /** An anchor, an alias or a merge key. */
   "yaml-alias": { written: string };
   "yaml-tag": { written: string };

@@ -1,3 +1,4 @@
+import { isUtf8 } from "node:buffer";
 import { createHash } from "node:crypto";
 import type { Problem } from "../findings/complaint.js";
 import type { Position } from "./position.js";
@@ -38,25 +39,39 @@ function inUtf8(bytes: Uint8Array): string | null {
 }
 
 const LINE_FEED = 0x0a;
+const CARRIAGE_RETURN = 0x0d;
 const STAND_IN = "\ufffd";
 
 /** Place of the first byte that is not UTF-8: lines are cut at their ends, which no other character contains. */
 function firstBadByte(bytes: Uint8Array): Position {
-  let [line, start] = [1, 0];
-  for (;;) {
-    const end = bytes.indexOf(LINE_FEED, start);
-    const piece = bytes.subarray(start, end === -1 ? bytes.length : end);
-    if (inUtf8(piece) === null || end === -1) return { line, column: columnOfBadByte(piece) };
-    [line, start] = [line + 1, end + 1];
+  const starts = lineStarts(bytes);
+  const endOf = (line: number): number => starts[line + 1] ?? bytes.length;
+  let [line, after] = [0, starts.length - 1];
+  while (line < after) {
+    const middle = Math.floor((line + after) / 2);
+    if (isUtf8(bytes.subarray(0, endOf(middle)))) line = middle + 1;
+    else after = middle;
   }
+  return { line: line + 1, column: columnOfBadByte(bytes.subarray(starts[line], endOf(line))) };
+}
+
+/** Offsets at which lines begin: after a line feed, or after a carriage return alone. */
+function lineStarts(bytes: Uint8Array): readonly number[] {
+  const starts = [0];
+  bytes.forEach((byte, index) => {
+    const isAlone = byte === CARRIAGE_RETURN && bytes[index + 1] !== LINE_FEED;
+    if (byte === LINE_FEED || isAlone) starts.push(index + 1);
+  });
+  return starts;
 }
 
 /** A stand-in that the line itself holds re-encodes to its own three bytes; the first that does not is the bad one. */
 function columnOfBadByte(line: Uint8Array): number {
   const characters = [...new TextDecoder("utf-8", { ignoreBOM: true }).decode(line)];
+  const encoder = new TextEncoder();
   let bytesBefore = 0;
   for (const [index, character] of characters.entries()) {
-    const bytes = new TextEncoder().encode(character);
+    const bytes = encoder.encode(character);
     const asWritten = bytes.every((byte, at) => line[bytesBefore + at] === byte);
     if (character === STAND_IN && !asWritten) return index + 1;
     bytesBefore += bytes.length;

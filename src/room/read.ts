@@ -81,7 +81,9 @@ function checkTree(
   // A file is read once: what zod would compile for a schema that is used often costs more than it saves.
   const parsed = schemaFor(hasGlyph).safeParse(tree, { jitless: true });
   const shape = parsed.success ? [] : problemsOf(parsed.error.issues, tree);
-  const problems = [...shape, ...problemsAcross(tree, locate)];
+  // Where a list is longer than any room's, whatever its names stand for is of no use to anybody.
+  const isEndless = shape.some(({ code }) => code === "too-many");
+  const problems = isEndless ? shape : [...shape, ...problemsAcross(tree, locate)];
   return { file: parsed.success ? parsed.data : null, problems };
 }
 

@@ -82,10 +82,16 @@ interface Wanted {
   readonly at?: "key" | "value";
 }
 
+/** More than a sentence lists; names in them may be as odd as any. */
+const MOST_CHOICES = 100;
+
+const shownOf = (choices: readonly string[]): readonly string[] => choices.slice(0, MOST_CHOICES).map(shown);
+
 /** A problem where `typed` is none of the choices. */
 function lookUp(typed: string | null, path: Path, { of, choices, at = "value" }: Wanted): readonly Problem[] {
   if (typed === null || choices.includes(typed)) return [];
-  const figures = { of, typed: shown(typed), suggestion: suggest(typed, choices), choices };
+  const suggestion = suggest(typed, choices);
+  const figures = { of, typed: shown(typed), suggestion, choices: shownOf(choices) };
   return [{ code: "unknown-name", path, at, figures }];
 }
 
@@ -184,9 +190,10 @@ function placeProblems(tree: Tree): readonly Problem[] {
 }
 
 function surfaceProblems(tree: Tree, list: string): readonly Problem[] {
+  const choices = surfaceNames(tree);
   return indices(tree, [list]).flatMap((index) => {
     const path = [list, index, "on"];
-    return lookUp(textAt(tree, path), path, { of: "surface", choices: surfaceNames(tree) });
+    return lookUp(textAt(tree, path), path, { of: "surface", choices });
   });
 }
 
@@ -219,7 +226,7 @@ function keyProblems(tree: Tree, block: Path): readonly Problem[] {
     .filter((key) => !choices.includes(key))
     .map((key): Problem => {
       const absent = choices.filter((choice) => !keys.includes(choice));
-      const figures = { key: shown(key), suggestion: suggest(key, absent), choices };
+      const figures = { key: shown(key), suggestion: suggest(key, absent), choices: shownOf(choices) };
       return { code: "unknown-key", path: [...block, key], at: "key", figures };
     });
 }

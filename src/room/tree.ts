@@ -68,11 +68,19 @@ function tagOf(node: unknown): string | null {
   return tag === undefined ? null : shown(tag.replace(/^tag:yaml\.org,2002:/u, "!!"));
 }
 
+/**
+ * Composing takes time with the square of the accents that stand on one letter; no text of a room is longer than this,
+ * and a longer one is refused however it is composed. Our own choice.
+ */
+const MOST_COMPOSED = 1000;
+
+const composed = (text: string): string => (text.length <= MOST_COMPOSED ? text.normalize("NFC") : text);
+
 /** A scalar as it was written, without spaces round it; null for an empty one, `~` or `null`. */
 function writtenText(node: unknown): string | null {
   if (!isScalar(node) || node.value === null) return null;
   const text = typeof node.value === "string" ? node.value : (node.source ?? String(node.value));
-  return text.normalize("NFC").trim();
+  return composed(text.trim());
 }
 
 function readMap(map: YAMLMap, walk: Walk): TreeMap {

@@ -1,10 +1,18 @@
 import { Composer, type Document, isCollection, isScalar, Lexer, Parser, visit, type YAMLError } from "yaml";
 import type { Problem, YamlSlip } from "../findings/complaint.js";
+import { MOST_CHARACTERS as MOST_PRINTED } from "./schema/texts.js";
 import { shown } from "./shown.js";
 import { offsetOf, type PlacedProblem } from "./tree.js";
 
 /** Deeper than any room file goes. The composer calls itself for each level, and a deep enough one ends the process. */
 const MOST_LEVELS = 24;
+/**
+ * Words, marks and spaces that a room file may consist of; the example has 2,000. A file of a megabyte can hold so
+ * many that reading them takes minutes. Our own choice.
+ */
+const MOST_PIECES = 150_000;
+/** Of one value between quotes: each of its slips is found and told apart. A quote left open may hold a whole room. */
+const MOST_CHARACTERS = 100_000;
 /** Later ones usually follow from the first. */
 const MOST_SLIPS = 5;
 const VERSION = "1.2";
@@ -18,8 +26,8 @@ export type YamlResult =
 
 /** The one document of the text, read by YAML 1.2's core schema. */
 export function parseYaml(text: string): YamlResult {
-  const { tokens, tooDeepAt } = tokensOf(text);
-  if (tooDeepAt !== null) return { ok: false, problems: [tooDeep(tooDeepAt)] };
+  const { tokens, tooMuch } = tokensOf(text);
+  if (tooMuch !== null) return { ok: false, problems: [tooMuch] };
   const [document, second] = documentsOf(tokens, text);
   const problems = document === undefined ? [] : slipsOf(document, text);
   if (problems.length === 0 && second !== undefined) problems.push(severalAt(second.range[0]));
@@ -27,15 +35,23 @@ export function parseYaml(text: string): YamlResult {
   return document === undefined || problems.length > 0 ? { ok: false, problems } : { ok: true, document };
 }
 
-function tokensOf(text: string): { readonly tokens: readonly Token[]; readonly tooDeepAt: number | null } {
+function tokensOf(text: string): {
+  readonly tokens: readonly Token[];
+  readonly tooMuch: PlacedProblem | null;
+} {
   const parser = new Parser();
   const tokens: Token[] = [];
+  let pieces = 0;
   for (const lexeme of new Lexer().lex(text)) {
     const offset = parser.offset;
     tokens.push(...parser.next(lexeme));
-    if (parser.stack.length > MOST_LEVELS) return { tokens: [], tooDeepAt: offset };
+    pieces += 1;
+    if (parser.stack.length > MOST_LEVELS) return { tokens: [], tooMuch: tooDeep(offset) };
+    if (/^["']/u.test(lexeme) && lexeme.length > MOST_CHARACTERS)
+      return { tokens: [], tooMuch: longText(offset, lexeme.length) };
+    if (pieces > MOST_PIECES) return { tokens: [], tooMuch: tooLong(offset) };
   }
-  return { tokens: [...tokens, ...parser.end()], tooDeepAt: null };
+  return { tokens: [...tokens, ...parser.end()], tooMuch: null };
 }
 
 function documentsOf(tokens: readonly Token[], text: string): readonly ParsedDocument[] {
@@ -53,6 +69,17 @@ const placed = (offset: number, problem: Problem): PlacedProblem => ({ offset, p
 
 const tooDeep = (offset: number): PlacedProblem =>
   placed(offset, { code: "nested-too-deep", path: [], at: "value", figures: { most: MOST_LEVELS } });
+
+const longText = (offset: number, count: number): PlacedProblem =>
+  placed(offset, {
+    code: "text-too-long",
+    path: [],
+    at: "value",
+    figures: { count, most: MOST_PRINTED.reason },
+  });
+
+const tooLong = (offset: number): PlacedProblem =>
+  placed(offset, { code: "too-much-written", path: [], at: "value", figures: { most: MOST_PIECES } });
 
 const severalAt = (offset: number): PlacedProblem =>
   placed(offset, { code: "several-documents", path: [], at: "value", figures: {} });

@@ -290,6 +290,10 @@ describe("bytes", () => {
     expect(complaintsAbout(bytes("baymark: 1\n", [0xc3]))).toMatchObject([
       { code: "not-utf-8", line: 2, column: 1 },
     ]);
+    // Lines end in three ways, and each of these has its own.
+    expect(complaintsAbout(bytes("a: 1\rb: 2\r\nc: 3\n\r", [0xff], "\r"))).toMatchObject([
+      { code: "not-utf-8", line: 5, column: 1 },
+    ]);
     expect(complaintsAbout(bytes([0xff, 0xfe, 0x62, 0x00]))).toMatchObject([
       { code: "not-utf-8", line: 1, column: 1 },
     ]);
@@ -315,6 +319,31 @@ describe("bytes", () => {
     expect(complaintsAbout(filled(1_000_001))).toMatchObject([
       { code: "file-too-large", line: 1, column: 1 },
     ]);
+  });
+
+  test("that go on and on, in every way of going on, are refused before anything is made of them", () => {
+    const endless = ["\r", "a: b\n", "- &a a\n", "? a\n", "- - a\n"].map((piece) =>
+      piece.repeat(160_000).slice(0, 960_000),
+    );
+    for (const text of endless) {
+      expect(complaintsAbout(text)).toMatchObject([{ code: "too-much-written" }]);
+    }
+    expect(complaintsAbout(`a: 1\nb: "${"\\q".repeat(60_000)}"`)).toMatchObject([
+      { code: "text-too-long", line: 2, column: 4 },
+    ]);
+  });
+
+  test("a name that is none is shown fit to be read wherever it is a choice", () => {
+    const odd = `rake\u0081`;
+    const ceiling = `{ name: ${odd}, corners: [[0, 0], [5', 0], [5', 5']], height: 7' }`;
+    const text = changed(
+      "  measured_to: framing",
+      `  measured_to: framing\n  ceilings:\n    - ${ceiling}`,
+    ).replace("on: front, at: { left: 5'", "on: rake, at: { left: 5'");
+    const told = complaintsAbout(text);
+    expect(told).toContainEqual(expect.objectContaining({ code: "unknown-name" }));
+    expect(JSON.stringify(told)).not.toContain(odd);
+    expect(JSON.stringify(told)).toContain("rakeU+0081");
   });
 
   test("columns count characters, not halves of them", () => {

@@ -16,6 +16,7 @@ const FILES: readonly (string | Uint8Array)[] = [
   "%YAML 1.1\n---\na: 1",
   "a: 1\n---\nb: 2\n",
   "[".repeat(100),
+  "- 1\n".repeat(40_000),
   "a: *b",
   "a: !b c",
   "[a]: b",

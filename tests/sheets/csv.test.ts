@@ -3,20 +3,7 @@ import { bracketsCsv, cablesCsv, grillesCsv, openingsCsv } from "../../src/sheet
 import type { Parts } from "../rooms/build.js";
 import { job } from "../rooms/job.js";
 import { orderFor } from "./orders.js";
-
-/** Cells of a CSV by RFC 4180, read by a machine of a few lines that shares nothing with the library that wrote it. */
-function cellsOf(csv: string): string[][] {
-  const rows: string[][] = [];
-  let row: string[] = [];
-  for (const [, quoted, plain, end] of csv.matchAll(/(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n|$)/gu)) {
-    if (quoted === undefined && plain === "" && end === "" && row.length === 0) break;
-    row.push(quoted?.replaceAll('""', '"') ?? plain ?? "");
-    if (end === ",") continue;
-    rows.push(row);
-    row = [];
-  }
-  return rows;
-}
+import { cellsOf } from "./read-csv.js";
 
 function recordsOf(csv: string): Record<string, string>[] {
   const [header = [], ...rows] = cellsOf(csv);

@@ -71,6 +71,8 @@ const phrase: ComplaintPhrases = {
   "several-documents": () =>
     "a second document begins here; one file holds one room, so take out the line `---`",
   "nested-too-deep": ({ most }) => `nested more than ${most} levels deep; no room file needs so many`,
+  "too-much-written": ({ most }) =>
+    `the file goes on here past ${most} words and marks, more than any room needs. Is this the right file?`,
   "yaml-alias": ({ written }) =>
     `${quoted(written)}: a room file has no references; write the value out here`,
   "yaml-tag": ({ written }) => `${quoted(written)}: a room file has no tags; take it out`,

@@ -73,6 +73,8 @@ const phrase: ComplaintPhrases = {
   "several-documents": () =>
     "aquí empieza un segundo documento; un archivo tiene un solo cuarto, quite la línea `---`",
   "nested-too-deep": ({ most }) => `más de ${most} niveles uno dentro de otro; ningún cuarto necesita tantos`,
+  "too-much-written": ({ most }) =>
+    `el archivo sigue aquí después de ${most} palabras y signos, más de lo que necesita cualquier cuarto. ¿Es el archivo correcto?`,
   "yaml-alias": ({ written }) =>
     `${quoted(written)}: un archivo de cuarto no lleva referencias; escriba aquí el valor completo`,
   "yaml-tag": ({ written }) => `${quoted(written)}: un archivo de cuarto no lleva esas marcas; quítela`,
