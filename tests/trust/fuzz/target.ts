@@ -33,7 +33,7 @@ async function answer({ folder, words }: Order): Promise<Answer> {
     colours: pico.createColors(false),
   };
   const before = process.cpuUsage();
-  const code = await run(words, terminal);
+  const code = await run(words, { terminal });
   const { user, system } = process.cpuUsage(before);
   return { code, ...said, processorMs: (user + system) / 1000 };
 }
