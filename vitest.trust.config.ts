@@ -4,7 +4,7 @@ import { defineConfig } from "vitest/config";
 const LOOKED_AT_LONGER = [
   "tests/check/mirrored.test.ts",
   "tests/paper/{packet,pdfjs,poppler,resvg}.test.ts",
-  "tests/place/{clear-area,nearest-clear}.test.ts",
+  "tests/place/{at-an-angle,clear-area,nearest-clear}.test.ts",
   "tests/place/best/{apart,grid,pairs}.test.ts",
   "tests/sheets/{marking-lettering,story-pole,template-lettering}.test.ts",
 ];

@@ -38,6 +38,19 @@ interface Figures {
   /** Where the members stand: first mark, spacing, and how the mark is meant. */
   readonly layout: string;
   readonly isNearEdge: boolean;
+  /** What a room may have besides, in notes to take the # from. */
+  readonly besides: {
+    readonly soffit: { readonly width: string; readonly height: string };
+    readonly corner: string;
+    readonly door: {
+      readonly from: string;
+      readonly to: string;
+      readonly up: string;
+      readonly header: string;
+    };
+    readonly channel: { readonly depth: string; readonly width: string };
+    readonly flanged: string;
+  };
   readonly duct: {
     readonly side: string;
     readonly across: string;
@@ -76,6 +89,13 @@ const FIGURES: Readonly<Record<UnitSystem, Figures>> = {
     stud: "2x4",
     layout: `first: 15 1/4", spacing: 16", mark: near-edge`,
     isNearEdge: true,
+    besides: {
+      soffit: { width: `2' 0"`, height: `8' 2"` },
+      corner: "{ right: 0, front: 0 }",
+      door: { from: `10' 0"`, to: `13' 0"`, up: `6' 10"`, header: `7 1/4"` },
+      channel: { depth: `1/2"`, width: `2 1/2"` },
+      flanged: `{ flange: 2 1/2", web: 3/8", depth: 11 7/8" }`,
+    },
     duct: { side: `1' 0"`, across: `2' 0"`, front: `10' 0"`, keep: `2"` },
     light: { across: `6' 0"`, front: `9' 0"`, round: `6"` },
     overhead: {
@@ -113,6 +133,13 @@ const FIGURES: Readonly<Record<UnitSystem, Figures>> = {
     stud: "{ width: 45 mm, depth: 95 mm }",
     layout: "first: 400 mm, spacing: 400 mm",
     isNearEdge: false,
+    besides: {
+      soffit: { width: "600 mm", height: "2.45 m" },
+      corner: "{ right: 0, front: 0 }",
+      door: { from: "3.00 m", to: "3.90 m", up: "2.08 m", header: "195 mm" },
+      channel: { depth: "13 mm", width: "65 mm" },
+      flanged: "{ flange: 58 mm, web: 10 mm, depth: 300 mm }",
+    },
     duct: { side: "300 mm", across: "600 mm", front: "3.00 m", keep: "50 mm" },
     light: { across: "1.80 m", front: "2.70 m", round: "150 mm" },
     overhead: {
@@ -171,10 +198,56 @@ const size = (words: StartWords, figures: Figures): readonly string[] => [
   noted(`  length: ${figures.length}`, words.length),
   noted(`  height: ${figures.height}`, words.height),
   noted("  measured_to: framing", words.measuredTo),
+  ...notBox(words, figures),
   noted(`board: { ceiling: ${figures.ceilingBoard}, walls: ${figures.wallBoard} }`, words.board),
 ];
 
-function framing(words: StartWords, { joist, stud, layout, isNearEdge }: Figures): readonly string[] {
+/** A line of the file that is left out until somebody takes its # away. */
+const leftOut = (line: string): string => `#   ${line}`;
+
+/** Corners round the room where its walls stand, and a ceiling that hangs lower: the same room again, to be changed. */
+function notBox(words: StartWords, { width, length, besides: { soffit } }: Figures): readonly string[] {
+  return [
+    comment(words.outline),
+    leftOut(`outline: [[0, 0], [${width}, 0], [${width}, ${length}], [0, ${length}]]`),
+    leftOut("walls: [front, right, back, left]"),
+    comment(words.ceilings),
+    leftOut(
+      `ceilings: [{ name: ${words.soffit}, corners: [[0, 0], [${soffit.width}, 0], [${soffit.width}, ${length}], [0, ${length}]], height: ${soffit.height} }]`,
+    ),
+  ];
+}
+
+/** Keys of a framing entry for what is built otherwise. */
+function framedOtherwise(words: StartWords, { layout, besides }: Figures): readonly string[] {
+  const { corner, door, channel, flanged } = besides;
+  const placed = layout.replace(/, mark: near-edge$/u, "");
+  return [
+    comment(words.otherwise),
+    comment(words.angle),
+    leftOut("run: 30 deg"),
+    leftOut(`from: ${corner}`),
+    comment(words.flanged),
+    leftOut(`member: ${flanged}`),
+    comment(words.straps),
+    leftOut(
+      `strapping: { kind: channel, depth: ${channel.depth}, width: ${channel.width}, from: left, ${placed} }`,
+    ),
+    comment(words.doors),
+    leftOut(
+      `openings: [{ name: ${words.door}, corner: { front: ${door.from}, up: 0 }, opposite: { front: ${door.to}, up: ${door.up} }, header: ${door.header} }]`,
+    ),
+  ];
+}
+
+function framing(words: StartWords, figures: Figures): readonly string[] {
+  const { joist, stud, layout, isNearEdge } = figures;
+  return [...framed(words, { joist, stud, layout, isNearEdge }), ...framedOtherwise(words, figures)];
+}
+
+type Framed = Pick<Figures, "joist" | "stud" | "layout" | "isNearEdge">;
+
+function framed(words: StartWords, { joist, stud, layout, isNearEdge }: Framed): readonly string[] {
   const wall = (name: string, from: string): string =>
     `  ${`${name}:`.padEnd(6)} { member: ${stud}, from: ${from}, ${layout} }`;
   return [

@@ -13,16 +13,17 @@ import { memberGaps, sideGaps } from "../../src/place/gaps.js";
 import { nearestClearCentre } from "../../src/place/nearest-clear.js";
 import { placeAll } from "../../src/place/place.js";
 import { surfaceNamed } from "../../src/room/room.js";
+import { howMany } from "../how-many.js";
 import { only } from "../only.js";
 import { type Parts, room } from "../rooms/build.js";
 import { clearArea } from "../rooms/clear-area.js";
 
 /*
  * Members that lie along no wall. A room turned as a whole is the same room: what turns with it must not change what is
- * measured on it. `BAYMARK_ROOMS=500 npx vitest run tests/place/at-an-angle.test.ts` looks longer.
+ * measured on it.
  */
 
-const ROOMS = Number(process.env.BAYMARK_ROOMS ?? 12);
+const ROOMS = howMany(12);
 
 type Plan = readonly [number, number];
 const mm = (value: number): string => `${value.toFixed(9)} mm`;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { parse, stringify } from "yaml";
 import { hasGlyph } from "../../src/drawing/coverage.js";
 import { answerRoom } from "../../src/job.js";
 import { readRoom } from "../../src/room/read.js";
@@ -35,6 +36,46 @@ describe("the room file to begin from", () => {
         const line = text.split("\n").find((each) => each.trimStart().startsWith(`${key}:`));
         expect(line, key).toMatch(/\S +# \S/u);
       }
+    });
+  }
+
+  for (const { language, units } of KINDS) {
+    test(`${language}, ${units}: what is left out in notes can be put in`, () => {
+      const text = startFile({ language, units });
+      const besides = parse(
+        text
+          .split("\n")
+          .filter((line) => line.startsWith("#   "))
+          .map((line) => line.slice(4))
+          .join("\n"),
+      );
+      const { outline, walls, ceilings, run, from, member, strapping, openings } = besides;
+      const said = parse(text);
+      const { width: _width, length: _length, ...size } = said.room;
+      const { ceiling, right, ...framing } = said.framing;
+      const { first, spacing } = ceiling;
+      const put = (room: object, joists: object, studs: object) => ({
+        ...said,
+        room: { ...size, ...room },
+        framing: { ...framing, ceiling: { ...ceiling, ...joists }, right: { ...right, ...studs } },
+        speakers: [],
+      });
+      const box = { width: said.room.width, length: said.room.length };
+      for (const one of [
+        put({ outline, walls }, {}, {}),
+        put({ ...box, ceilings }, {}, {}),
+        put(box, { run, from, first, spacing }, {}),
+        put(box, { member }, {}),
+        put(box, { strapping }, {}),
+        put(box, {}, { openings }),
+        put({ outline, walls }, { run, from, member }, { openings }),
+      ]) {
+        const read = readRoom(stringify(one), "start.yaml", { hasGlyph });
+        if (!read.ok) throw new Error(JSON.stringify(read.complaints));
+        const resolved = resolveRoom(read.file);
+        if (!resolved.ok) throw new Error(JSON.stringify(resolved.problems));
+      }
+      expect(Object.values(besides)).toHaveLength(8);
     });
   }
 

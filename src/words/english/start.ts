@@ -22,8 +22,21 @@ export const start = {
   framing: [
     "Members, from the named wall: `first` and `spacing` as laid out, or `at: [...]` as found on site.",
     "What is found is printed as MEASURED, what is laid out as ASSUMED. A surface left out is unknown framing.",
-    "(optional) `found: [{ member: 7, at: ..., by: who, on: when }]` or `{ from: 5, to: 9, shift: ..., by, on }`: found since.",
+    "(optional) `found: [{ member: 7, at: ..., by: who, on: when }]` or `{ from: 5, to: 9, shift: ..., by, on }`: found since;",
+    "`{ missing: 4, by, on }` for one that is not there, `{ extra: ..., by, on }` for one more than laid out.",
   ],
+  outline:
+    "(optional) not a box: corners round the room as [left, front] and the walls' names, instead of width and length",
+  ceilings:
+    "(optional) what is not at `height`: soffits and trays with a `height`, slopes with `heights`, one a corner",
+  soffit: "soffit",
+  otherwise: "(optional) inside the braces of an entry, where it is built otherwise:",
+  angle:
+    "(under ceiling) joists along no wall: turned so far from left-right, the left end toward the front; figures are square to them from a corner",
+  flanged: "an I-joist or a truss instead of a size; `web: open` for a truss",
+  straps: "straps or resilient channels between framing and board; across the members unless `run` says",
+  doors: "(under a wall, here right) doors and windows, by two corners of the rough opening",
+  door: "door",
   nearEdge: "`mark: near-edge` where the layout was struck to the edge of each member, not to its centre.",
   centres: "Figures are to the members' centres; `mark: near-edge` where the layout was struck to the edge.",
   obstructions:

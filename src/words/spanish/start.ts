@@ -24,8 +24,22 @@ export const start: typeof english = {
   framing: [
     "Miembros, desde la pared indicada: `first` y `spacing` como se trazaron, o `at: [...]` como se hallaron en obra.",
     "Lo hallado se imprime MEDIDO, lo trazado SUPUESTO. Una superficie que falta es estructura desconocida.",
-    "(opcional) `found: [{ member: 7, at: ..., by: quién, on: cuándo }]` o `{ from: 5, to: 9, shift: ..., by, on }`: hallado después.",
+    "(opcional) `found: [{ member: 7, at: ..., by: quién, on: cuándo }]` o `{ from: 5, to: 9, shift: ..., by, on }`: hallado después;",
+    "`{ missing: 4, by, on }` si uno no está, `{ extra: ..., by, on }` si hay uno más que en el trazo.",
   ],
+  outline:
+    "(opcional) si no es una caja: esquinas alrededor del cuarto como [left, front] y nombres de las paredes, en vez de width y length",
+  ceilings:
+    "(opcional) lo que no está a `height`: cajones y bandejas con `height`, pendientes con `heights`, una por esquina",
+  soffit: "cajon",
+  otherwise: "(opcional) dentro de las llaves de una entrada, si está construida de otro modo:",
+  angle:
+    "(en ceiling) viguetas que no siguen ninguna pared: giradas así desde izquierda-derecha, la punta izquierda hacia el frente; las cifras van a escuadra desde una esquina",
+  flanged: "viga I o armadura en vez de una medida; `web: open` para una armadura",
+  straps:
+    "listones o canales resilientes entre estructura y tablaroca; atravesados si `run` no dice otra cosa",
+  doors: "(en una pared, aquí right) puertas y ventanas, por dos esquinas del vano",
+  door: "puerta",
   nearEdge: "`mark: near-edge` donde el trazo se hizo al borde de cada miembro y no a su centro.",
   centres: "Las cifras van al centro de cada miembro; `mark: near-edge` si el trazo se hizo al borde.",
   obstructions: "(opcional) de qué se aleja un hoyo: `keep` es cuánto, `behind` a qué profundidad empieza",

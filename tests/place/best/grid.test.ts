@@ -21,11 +21,12 @@ import {
 /*
  * Places against a dense grid over the whole surface, worked out a second way (by-hand.ts): whenever the grid finds a
  * clear position inside the window so does `place`, and never one better by more than a twentieth of a degree.
+ * `BAYMARK_TELLS=1 BAYMARK_TIMES=10 npx vitest run tests/place/best/grid.test.ts` looks longer and tells figures.
  */
 
 const ROOMS = howMany(40);
-/** Looking for any point inside takes as long again. */
-const TELLS = process.env.BAYMARK_ROOMS !== undefined;
+/** Tells what it saw; looking for any point inside takes as long again. */
+const TELLS = process.env.BAYMARK_TELLS !== undefined;
 const LONGEST_MS = 240_000 * Math.max(1, ROOMS / 200);
 const WORSE_BY_DEG = 0.05;
 const GRID_MM = 13;
