@@ -6,7 +6,7 @@ const LOOKED_AT_LONGER = [
   "tests/paper/{packet,pdfjs,poppler,resvg}.test.ts",
   "tests/place/{at-an-angle,clear-area,nearest-clear}.test.ts",
   "tests/place/best/{apart,grid,pairs}.test.ts",
-  "tests/sheets/{marking-lettering,story-pole,template-lettering}.test.ts",
+  "tests/sheets/{ear-plane,marking-lettering,story-pole,template-lettering}.test.ts",
 ];
 
 /** What takes minutes: odd input by the thousand, a process killed at every write, every PDF in several readers. */
