@@ -11,7 +11,8 @@ const BUILT = join(ROOT, "bin", "built");
 
 /**
  * svgdom asks a font engine for the size of text, pictures for their size and a parser for markup, and none of the
- * three is ever asked here: text is measured by the prepared typeface. zod brings its complaints in fifty languages;
+ * three is ever asked here: text is measured by the prepared typeface. commander can run commands that are programs of
+ * their own, which ours are not. zod brings its complaints in fifty languages;
  * ours are phrased in src/words. Left out, they save half of what is loaded.
  */
 const withoutUnasked: Plugin = {
@@ -19,6 +20,9 @@ const withoutUnasked: Plugin = {
   setup({ onResolve, onLoad }) {
     const namespace = "never-asked";
     onResolve({ filter: /^(fontkit|image-size|sax)$/ }, ({ path }) => ({ path, namespace }));
+    onResolve({ filter: /^node:child_process$/ }, ({ path, importer }) =>
+      /node_modules.commander./.test(importer) ? { path, namespace } : undefined,
+    );
     onResolve({ filter: /locales\/index\.js$/ }, ({ path, importer }) =>
       /node_modules.zod./.test(importer) ? { path, namespace } : undefined,
     );

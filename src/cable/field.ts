@@ -162,9 +162,10 @@ function passedBy({ bands, aslant }: Field, stretch: Stretch): readonly Member[]
   const across = otherAxis(axis);
   const [low, high] = [Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])];
   const at = from[across];
-  const square = bands[across]
-    .filter(({ atMm, lowMm, highMm }) => atMm >= low && atMm < high && at >= lowMm && at <= highMm)
-    .map(({ member }) => member);
+  const square: Member[] = [];
+  for (const { member, atMm, lowMm, highMm } of bands[across]) {
+    if (atMm >= low && atMm < high && at >= lowMm && at <= highMm) square.push(member);
+  }
   return aslant.length === 0 ? square : [...square, ...aslant.filter((member) => isCut(member, stretch))];
 }
 

@@ -42,6 +42,8 @@ const TURN_COSTS_MM = 1e-7;
 /** Each crossing of lanes is two nodes, by the axis on which cable came to it, so that turns can be counted. */
 const AXES: readonly Axis[] = ["u", "v"];
 
+const STEPS = [-1, 1] as const;
+
 interface Place {
   readonly lanes: Lanes;
   readonly column: number;
@@ -73,15 +75,29 @@ export function networkOf({ lanes, joins, ends, boring }: Parts): Network {
   const nodeOf = ({ lanes: own, column, row, axis }: Place): number =>
     (firsts[lanes.indexOf(own)] ?? 0) + 2 * (row * own.us.length + column) + AXES.indexOf(axis);
 
+  // Either way along it and after a turn or not, a stretch costs the same but for the turn.
+  const costs = new Map<number, number | null>();
+  const costBetween = (low: Place, high: Place): number | null => {
+    const key = nodeOf({ ...low, axis: high.axis });
+    const known = costs.get(key);
+    if (known !== undefined) return known;
+    const cost = stretchCost(low, high, { ends, boring });
+    costs.set(key, cost);
+    return cost;
+  };
+
   const linksFrom = (node: number): readonly Link[] => {
     const place = placeOf(node);
-    const own = AXES.flatMap((axis) =>
-      [-1, 1].flatMap((step): readonly Link[] => {
+    const own: Link[] = [];
+    for (const axis of AXES) {
+      for (const step of STEPS) {
         const to = stepped(place, axis, step);
-        const cost = to === null ? null : stretchCost(place, to, { ends, boring });
-        return to === null || cost === null ? [] : [{ to: nodeOf(to), cost }];
-      }),
-    );
+        if (to === null) continue;
+        const cost = step < 0 ? costBetween(to, { ...place, axis }) : costBetween(place, to);
+        if (cost !== null)
+          own.push({ to: nodeOf(to), cost: cost + (place.axis === axis ? 0 : TURN_COSTS_MM) });
+      }
+    }
     return [...own, ...(crossings.get(node) ?? [])];
   };
   return {
@@ -119,7 +135,7 @@ function stepped(place: Place, axis: Axis, step: number): Place | null {
   return { lanes, column, row, axis };
 }
 
-/** Length of a stretch with what its holes and a turn before it cost; null where no cable may lie. */
+/** Length of a stretch with what its holes cost; null where no cable may lie. */
 function stretchCost(
   from: Place,
   to: Place,
@@ -133,11 +149,10 @@ function stretchCost(
   const crossed = crossedBy(field, stretch);
   if (crossed.some((member) => boring.isForbidden(field, member))) return null;
   const lengthMm = Math.abs(stretch.to[to.axis] - stretch.from[to.axis]);
-  const turns = from.axis === to.axis ? 0 : 1;
   const holes = crossed.length + (isUncounted(field, stretch) ? 1 : 0);
   const alongMm = stretch.from[otherAxis(to.axis)];
   const own = crossed.reduce((sum, member) => sum + boring.unwanted(field, member, alongMm), 0);
-  return lengthMm + holes * HOLE_COSTS_MM + own * OWN_HOLE_COSTS_MM + turns * TURN_COSTS_MM;
+  return lengthMm + holes * HOLE_COSTS_MM + own * OWN_HOLE_COSTS_MM;
 }
 
 /** Out of a stud or joist cable comes to one side, be it at a plate; never along in it. */

@@ -3,16 +3,7 @@ import { distanceMm } from "../geometry/surface-point.js";
 import type { SurfacePoint, Vector } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
 import { type Box, isIn, passesThrough } from "./box.js";
-import {
-  type Axis,
-  crossedBy,
-  type Field,
-  fieldOf,
-  isAslant,
-  isUncounted,
-  otherAxis,
-  runOf,
-} from "./field.js";
+import { type Axis, crossedBy, type Field, isAslant, isUncounted, otherAxis, runOf } from "./field.js";
 import { bayMiddles, joinsOf, lanesOf, turnMm } from "./lanes.js";
 import { type Boring, type Network, networkOf, type Spot } from "./network.js";
 import { shortestWay } from "./shortest.js";
@@ -113,7 +104,7 @@ function withBlocks(field: Field, met: Ask["others"], ends: readonly Spot[]): Fi
   const here = ends.filter((end) => end.field.surface === field.surface);
   const more = met.filter((other) => other.field.surface === field.surface).map(({ box }) => box);
   const free = (box: Box): boolean => !here.some(({ at }) => isIn(box, at));
-  return fieldOf(field.surface, [...field.blocks, ...more].filter(free));
+  return { ...field, blocks: [...field.blocks, ...more].filter(free) };
 }
 
 function named(fields: readonly Field[], { surface }: Field): Field {

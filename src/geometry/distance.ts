@@ -1,3 +1,4 @@
+import { EPSILON_MM } from "./epsilon.js";
 import type { Polygon } from "./shape.js";
 import { directionOf, distanceMm, inner, minus, outer, plus, times } from "./surface-point.js";
 import type { SurfacePoint } from "./vector.js";
@@ -46,10 +47,20 @@ export function distanceToConvexMm(point: SurfacePoint, polygon: Polygon): numbe
 
 /** Whether the point lies in the polygon, of any form; on its border counts as in. Even-odd rule. */
 export function isInside(point: SurfacePoint, polygon: Polygon): boolean {
-  const sides = sidesOf(polygon);
-  if (sides.some((side) => distanceToSegmentMm(point, side) === 0)) return true;
-  return sides.filter((side) => crossesToTheRight(point, side)).length % 2 === 1;
+  let inside = false;
+  for (const side of sidesOf(polygon)) {
+    if (liesBeside(point, side) && distanceToSegmentMm(point, side) === 0) return true;
+    if (crossesToTheRight(point, side)) inside = !inside;
+  }
+  return inside;
 }
+
+/** Whether a point lies in the upright box round a segment: most do not, and need not be measured to it. */
+const liesBeside = ({ u, v }: SurfacePoint, { from, to }: Segment): boolean =>
+  u >= Math.min(from.u, to.u) - EPSILON_MM &&
+  u <= Math.max(from.u, to.u) + EPSILON_MM &&
+  v >= Math.min(from.v, to.v) - EPSILON_MM &&
+  v <= Math.max(from.v, to.v) + EPSILON_MM;
 
 function crossesToTheRight(point: SurfacePoint, { from, to }: Segment): boolean {
   if (from.v > point.v === to.v > point.v) return false;
