@@ -1,6 +1,7 @@
 import type { Cell, Column, Table } from "../drawing/table.js";
 import type { Opening } from "../job.js";
 import type { Speaker } from "../room/room.js";
+import { idRuns } from "./id-runs.js";
 import type { Order } from "./sheet.js";
 
 /** How many openings there are, how many of them are to be made, how many must not; the rest have no position yet. */
@@ -58,6 +59,6 @@ export function countTable(order: Order, speakers: readonly Speaker[], words: Co
 
 function rowOf(order: Order, where: string, speakers: readonly Speaker[]): Cell[] {
   const { openings, toDo, stopped } = countOf(order, speakers);
-  const ids = speakers.map(({ id }) => id).join("  ");
+  const ids = idRuns(speakers.map(({ id }) => id)).join("  ");
   return [where, String(openings), String(toDo), String(stopped), ids, { kind: "write" }];
 }

@@ -2,6 +2,7 @@ import type { Cell, Table } from "../drawing/table.js";
 import type { Speaker } from "../room/room.js";
 import { acrossFigures } from "./cut-figures.js";
 import { rowsOf } from "./flow.js";
+import { idRuns } from "./id-runs.js";
 import { main, middle, readingPages, SMALL_MM, saying, small } from "./reading-pages.js";
 import type { Order, Sheet } from "./sheet.js";
 import { unbroken } from "./unbroken.js";
@@ -53,7 +54,7 @@ function rowOf({ words, job }: Order, group: readonly Speaker[]): Cell[] {
       lines: [middle(sign + unbroken(across.main)), small(across.others), small(first.model.name)],
     },
     words.frame.surface(first.surface),
-    group.map(({ id }) => id).join(", "),
+    idRuns(group.map(({ id }) => id)).join(", "),
     { kind: "write" },
     { kind: "tick" },
     { kind: "tick" },

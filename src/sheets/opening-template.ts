@@ -1,3 +1,4 @@
+import type { Code } from "../findings/finding.js";
 import type { Opening } from "../job.js";
 import { facingFacts } from "./facing.js";
 import { findingsAbout } from "./finding-lines.js";
@@ -39,7 +40,15 @@ const isPlain = (order: Order, { speaker, mustNotCut, placed, aim }: Opening): b
   !mustNotCut &&
   placed === "given" &&
   (aim === null || aim.arrowDeg === null) &&
-  findingsAbout(order, speaker).every(({ level }) => level === "note");
+  findingsAbout(order, speaker).every(({ level, code }) => level === "note" || OF_NO_HOLE.has(code));
+
+/** Warnings that stand on other sheets: whoever cuts has nothing to do with cable. */
+const OF_NO_HOLE: ReadonlySet<Code> = new Set([
+  "cable-too-thin",
+  "cable-without-way",
+  "bored-hole-too-large",
+  "engineered-member-bored",
+]);
 
 /** Without what is near one of them only. */
 function sharedTemplate(order: Order, alike: readonly [Opening, ...Opening[]], index: number): Sheet {
