@@ -4,7 +4,7 @@ import { breachesOf, windowOf } from "../listen/window.js";
 import { heardFromSeats } from "./area-parts.js";
 import { axesPiece, coveredOn, curvesPiece } from "./ear/curves.js";
 import { degreesText, figuresTable, keyOf } from "./ear/parts.js";
-import { isCrowded, loudspeakersPiece, seatsPiece } from "./ear/places.js";
+import { isCrowded, loudspeakersPiece, seatsPiece, sharesEar } from "./ear/places.js";
 import { earPlaneCut } from "./ear/room-plan.js";
 import { azimuthsPiece, layersOf } from "./ear/windows.js";
 import { figuresOf } from "./figures.js";
@@ -48,6 +48,7 @@ function directionPages(order: Order): Body[] {
     saying(directions.use(room.reference.name), "bold"),
     saying(room.layout === null ? directions.noLayout : directions.windows),
     ...(room.layout !== null && layers.length > 1 ? [saying(directions.rings(layers))] : []),
+    ...(sharesEar(room) ? [saying(order.words.earPlane.sameEar)] : []),
     keyOf(order, "inCeiling", "inWall", "direction", ...(room.layout === null ? [] : (["window"] as const))),
     figuresTable(order, openings),
   ];
@@ -103,10 +104,11 @@ function coveragePages(order: Order, kind: "ceiling" | "wall", openings: readonl
   const parts: Part[] = [
     saying(coverage.use(height), "bold"),
     saying(coverage.model),
+    ...(sharesEar(room) ? [saying(order.words.earPlane.sameEar)] : []),
     ...(without.length === 0 ? [] : [saying(coverage.notStated(without.join(", ")))]),
     kind === "ceiling"
       ? keyOf(order, "inCeiling", "overhead", "axis")
-      : keyOf(order, "inWall", "wall", "axis"),
+      : keyOf(order, "inWall", "wall", "aimed"),
   ];
   const facts = factsOf(order, coverage.title[kind]);
   const forms = [{ sketch: coverageSketch(order, openings), parts }] as const;

@@ -1,5 +1,6 @@
 import type { Item, PagePoint } from "../../drawing/drawing.js";
 import { label } from "../../drawing/label.js";
+import { middlesWithin } from "../../drawing/label-places.js";
 import { arrow, line, PEN, point, polyline } from "../../drawing/pen.js";
 import { grown } from "../../drawing/touches.js";
 import { type Cone, pierced, sectionOf } from "../../geometry/cone.js";
@@ -80,9 +81,14 @@ function idOn(
   { view, index }: { view: View; index: number },
 ): WordsWish {
   const said = label([{ words: speaker.id, capMm: view.heights.smallMm, face: "bold" }]);
-  return { ...said, middles: placesOn(points, index), optional: true };
+  const places = placesOn(points, index);
+  // With air beside it, so that it is not read together with another's name.
+  const size = { widthMm: said.widthMm + AIR_MM, heightMm: said.heightMm + AIR_MM / 2 };
+  const middles = [...middlesWithin(places, size, view.box), ...places];
+  return { ...size, draw: said.draw, middles, optional: true };
 }
 
+const AIR_MM = 4;
 const BETWEEN_MM = 3;
 
 /** Points of a curve to write at, begun elsewhere for each so that alike curves are not all written on in one corner. */

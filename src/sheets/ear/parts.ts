@@ -1,4 +1,4 @@
-import { circle, filled, outline, PEN, point } from "../../drawing/pen.js";
+import { arrow, circle, filled, outline, PEN, point } from "../../drawing/pen.js";
 import type { Cell, Table } from "../../drawing/table.js";
 import type { Opening } from "../../job.js";
 import { coneOf, footprintOf } from "../../listen/coverage.js";
@@ -78,6 +78,8 @@ const allowed: Drawing = (x, y) => [
   }),
 ];
 
+const aimed: Drawing = (x, y) => arrow(point(x, y), point(x + 9, y), PEN.fine);
+
 export type KeyOf = keyof Order["words"]["earPlane"]["key"];
 
 const DRAWINGS: Readonly<Record<KeyOf, Drawing>> = {
@@ -86,6 +88,7 @@ const DRAWINGS: Readonly<Record<KeyOf, Drawing>> = {
   wall: dashedSample(LINES.wall),
   axis: dashedSample(LINES.axis),
   earPlane: dashedSample(LINES.earPlane),
+  aimed,
   window: allowed,
   inCeiling: overhead,
   inWall: onWall,

@@ -4,7 +4,7 @@ import { boxAbout, middlesAround } from "../../drawing/label-places.js";
 import { circle, dot, filled, PEN } from "../../drawing/pen.js";
 import { add, type SurfacePoint, scale, type Vector } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
-import type { Seat } from "../../room/room.js";
+import type { Room, Seat } from "../../room/room.js";
 import { BETWEEN_LANGUAGES } from "../../words/bilingual.js";
 import { figuresOf } from "../figures.js";
 import { beside } from "../marking/beside.js";
@@ -72,7 +72,13 @@ const markedAt = ({ position, surface }: Opening, { ratio }: View): Vector =>
 const linesOf = (words: string, { heights }: View, face: LabelLine["face"]): LabelLine[] =>
   words.split(BETWEEN_LANGUAGES).map((each) => ({ words: each, capMm: heights.smallMm, face }));
 
-/** Every seat with the height of its ear; the reference seat in a ring and in bold. */
+const isAsHigh = (seat: Seat, reference: Seat): boolean => Math.abs(seat.ear.z - reference.ear.z) < 1;
+
+/** True where more seats than the reference seat have their ear as high as it. */
+export const sharesEar = ({ seats, reference }: Room): boolean =>
+  seats.some((seat) => !seat.reference && isAsHigh(seat, reference));
+
+/** Every seat with the height of its ear, unless that is the reference seat's, which stands in a ring and in bold. */
 export function seatsPiece(order: Order, seats: readonly Seat[], projected: Projected, view: View): Piece {
   const { words, job } = order;
   const at = ({ ear }: Seat): PagePoint => view.place(projected(ear));
@@ -84,9 +90,13 @@ export function seatsPiece(order: Order, seats: readonly Seat[], projected: Proj
       ...(seat.reference ? [circle(at(seat), SEAT_MM + 0.9, PEN.thin)] : []),
     ]),
     wishes: seats.map((seat) => {
-      const ear = words.earPlane.ear(figuresOf(seat.ear.z, job.room.units).main);
+      const isSaid = seat.reference || !isAsHigh(seat, job.room.reference);
+      const ear = isSaid ? [words.earPlane.ear(figuresOf(seat.ear.z, job.room.units).main)] : [];
       const face = seat.reference ? "bold" : "regular";
-      const said = label([...linesOf(seat.name, view, face), ...linesOf(ear, view, "regular")]);
+      const said = label([
+        ...linesOf(seat.name, view, face),
+        ...ear.flatMap((each) => linesOf(each, view, "regular")),
+      ]);
       return beside(
         { box: square(at(seat), SEAT_MM + 1), reachMm: REACH_MM, next: "further" },
         [said, said],

@@ -4,6 +4,7 @@ export const earPlane = {
   azimuth: (degrees: string) => `az ${degrees}`,
   elevation: (degrees: string) => `el ${degrees}`,
   range: (from: string, to: string) => `${from} … ${to}`,
+  sameEar: "Seats without a height: ears as high as the reference seat's.",
   outside: "OUTSIDE",
   plane: (height: string) => `ear plane ${height}`,
   columns: {
@@ -48,6 +49,7 @@ export const earPlane = {
     overhead: "coverage, overhead",
     wall: "coverage, in a wall",
     axis: "axis, to the plane",
+    aimed: "axis",
     window: "allowed",
     earPlane: "ear plane",
     inCeiling: "overhead",

@@ -5,6 +5,7 @@ export const earPlane: typeof english = {
   azimuth: (degrees) => `az ${degrees}`,
   elevation: (degrees) => `el ${degrees}`,
   range: (from, to) => `${from} … ${to}`,
+  sameEar: "Asientos sin altura: el oído está tan alto como en el de referencia.",
   outside: "FUERA",
   plane: (height) => `plano del oído ${height}`,
   columns: {
@@ -51,6 +52,7 @@ export const earPlane: typeof english = {
     overhead: "cobertura, techo",
     wall: "cobertura, pared",
     axis: "eje, hasta el plano",
+    aimed: "eje",
     window: "permitido",
     earPlane: "plano del oído",
     inCeiling: "en el techo",
