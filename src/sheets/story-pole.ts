@@ -9,10 +9,11 @@ import { flow, type Part, run, whole } from "./flow.js";
 import { frameArea, type PageSize } from "./frame.js";
 import { evenLengthMm } from "./full-size-marks.js";
 import { foundNote } from "./marking/found.js";
+import { isAlongAxis } from "./marking/rows.js";
 import { tolerated } from "./marking/steps.js";
 import { surfaceAt, surfacesToMark } from "./marking/surface-stage.js";
 import { type Band, bandsOf, drawnMm } from "./pole/bands.js";
-import { type Axis, type Pole, poleOf } from "./pole/pole.js";
+import { type Pole, poleOf, type Way } from "./pole/pole.js";
 import type { Body, FrameFacts, Order, Sheet } from "./sheet.js";
 import { facesAt, stagesOf } from "./tapes.js";
 
@@ -72,13 +73,13 @@ function polesOf(order: Order): NamedPole[] {
   return surfacesToMark(order.job).flatMap((surface) =>
     stagesOf(room, surface).flatMap((stage, index, stages) => {
       const at = surfaceAt(order, surface, stage);
-      const axes: readonly Axis[] = surface.kind === "wall" ? ["u"] : axesOf(surface.framing);
+      const ways: readonly Way[] = surface.kind === "wall" ? ["u"] : waysOver(surface.framing);
       const on = surface.kind === "wall" ? `wall-${surface.name}` : surface.name;
-      return axes.flatMap((axis): NamedPole[] => {
-        const pole = poleOf(order, at, axis);
+      return ways.flatMap((way): NamedPole[] => {
+        const pole = poleOf(order, at, way);
         if (pole === null) return [];
-        const { along } = pole.zero;
-        const title = order.words.poles.title(surface.name, along);
+        const title = order.words.poles.title(surface.name, pole.zero);
+        const along = way === "square" ? way : pole.zero;
         return [
           {
             name: `${KIND}-${on}-${along}${index === 0 ? "" : "-after"}`,
@@ -91,8 +92,10 @@ function polesOf(order: Order): NamedPole[] {
   );
 }
 
-const axesOf = (framing: Framing): readonly Axis[] =>
-  framing.kind === "known" && framing.run === "v" ? ["u", "v"] : ["v", "u"];
+function waysOver(framing: Framing): readonly Way[] {
+  if (framing.kind === "known" && !isAlongAxis(framing)) return ["square", "u", "v"];
+  return framing.kind === "known" && framing.run === "v" ? ["u", "v"] : ["v", "u"];
+}
 
 function factsOf(order: Order, poles: readonly NamedPole[], title: string): FrameFacts {
   const { frame, poles: words } = order.words;
@@ -102,7 +105,7 @@ function factsOf(order: Order, poles: readonly NamedPole[], title: string): Fram
   return {
     title,
     view: at === null ? null : facingFacts(order, at.surface).view,
-    hold: words.hold(only?.zero.along ?? null),
+    hold: words.hold(only?.zero ?? null),
     front: null,
     scale: frame.trueScale,
     faces: at === null ? null : frame.faces[facesAt(at.stage)],
@@ -185,12 +188,13 @@ function notes(order: Order, poles: readonly NamedPole[], bands: readonly Band[]
   return [run(lines, 0.5)];
 }
 
-function notesOn({ words }: Order, { at, oblique }: Pole): string[] {
+function notesOn({ words }: Order, { at, oblique, way }: Pole): string[] {
   const { framing, kind, frame } = at.surface;
   const slopes = kind === "ceiling" && Math.abs(frame.n.x) + Math.abs(frame.n.y) > EPSILON_MM;
   return [
     ...(framing.kind === "unknown" ? [words.poles.unknown] : []),
     ...(framing.kind === "known" && framing.unknown.length > 0 ? [words.poles.unknownBeyond] : []),
+    ...(way === "square" ? [words.poles.square] : []),
     ...(oblique > 0 ? [words.poles.oblique(oblique)] : []),
     ...(slopes ? [words.poles.slope] : []),
     ...(kind === "ceiling" && !slopes ? [words.poles.plumb] : []),

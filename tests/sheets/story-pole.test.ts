@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Item } from "../../src/drawing/drawing.js";
 import type { Job } from "../../src/job.js";
+import { surfaceNamed } from "../../src/room/room.js";
 import { frameArea } from "../../src/sheets/frame.js";
+import { surfaceAt } from "../../src/sheets/marking/surface-stage.js";
 import { packet } from "../../src/sheets/packet.js";
+import { poleOf } from "../../src/sheets/pole/pole.js";
 import type { Body, Order, Sheet } from "../../src/sheets/sheet.js";
 import { storyPoles } from "../../src/sheets/story-pole.js";
 import { MAX_PAGE_SIDE_MM } from "../../src/standards/paper.js";
@@ -51,6 +54,58 @@ function linesOn(pages: readonly Body[], layer: string) {
     .flatMap((body) => within(body.items, undefined))
     .flatMap((item) => (item.kind === "line" ? [item] : []));
 }
+
+describe("under joists at an angle", () => {
+  /** 30 degrees from the right front corner: a point lies right sin 30 + front cos 30 from it, square to the joists. */
+  const ANGLED: Parts = {
+    framing: {
+      ceiling: {
+        run: "30 deg",
+        from: { right: 0, front: 0 },
+        at: null,
+        first: "500 mm",
+        spacing: "600 mm",
+      },
+    },
+    speakers: [
+      { id: "TL", model: "tilted", at: { right: "3 m", front: "2.1 m" } },
+      { id: "RECT", model: "upright", at: { right: "1 m", front: "4 m" } },
+    ],
+  };
+  const away = (right: number, front: number): number => right / 2 + front * Math.cos(Math.PI / 6);
+
+  it("one more pole lies square to them, with every joist and opening on it", () => {
+    const one = job(ANGLED);
+    expect(polesOf(one).map(({ name }) => name)).toEqual([
+      "pole-ceiling-square",
+      "pole-ceiling-right",
+      "pole-ceiling-front",
+    ]);
+    const order = asked(one);
+    const pole = poleOf(order, surfaceAt(order, surfaceNamed(one.room, "ceiling"), "bare"), "square");
+    expect(pole?.oblique).toBe(0);
+    expect(pole?.far.mm).toBeCloseTo(away(4000, 6000), 6);
+    for (const { member, centreMm, fromMm } of pole?.members ?? []) {
+      expect(centreMm).toBeCloseTo(500 + 600 * (member.number - 1), 6);
+      expect(centreMm - fromMm).toBeCloseTo(22.5, 9);
+    }
+    expect(pole?.members).toHaveLength(12);
+    const [first, second] = [...(pole?.openings ?? [])].sort((a, b) => a.centreMm - b.centreMm);
+    expect(first?.centreMm).toBeCloseTo(away(3000, 2100), 6);
+    expect(first === undefined ? 0 : first.toMm - first.fromMm).toBeCloseTo(200, 9);
+    // 180 across and 300 up: square to the joists it is 180 sin 30 + 300 cos 30 long.
+    expect(second?.centreMm).toBeCloseTo(away(1000, 4000), 6);
+    expect(second === undefined ? 0 : second.toMm - second.fromMm).toBeCloseTo(away(180, 300), 9);
+  });
+
+  it("says how it lies, and the others how many joists they leave out", () => {
+    const [square, right] = polesOf(job(ANGLED));
+    const words = (sheet: Sheet | undefined) => (sheet === undefined ? "" : said(sheet));
+    expect(words(square)).toContain("Lies SQUARE TO THE JOISTS");
+    expect(words(square)).toContain("0 RIGHT/FRONT CORNER");
+    expect(words(right)).toContain("12 members run at an angle");
+  });
+});
 
 describe("which poles there are", () => {
   it("one along each axis of a ceiling, across the joists first, and one along the floor of a wall", () => {

@@ -76,13 +76,13 @@ function zeroAcross({ membersZero: zero }: SurfaceStage, row: Row): Edge | null 
 }
 
 /** What the figures of a row count from, and the figure of a point. */
-interface Counted {
+export interface Counted {
   readonly from: string;
   mm(point: SurfacePoint): number;
 }
 
 /** The edge of the chain, else what they were measured from. */
-function countedFrom({ job: { room } }: Order, at: SurfaceStage, row: Row): Counted | null {
+export function countedFrom({ job: { room } }: Order, at: SurfaceStage, row: Row): Counted | null {
   const { from, zero } = row.layout;
   const edge = zeroAcross(at, row) ?? at.edges.find(({ along }) => along === from);
   if (edge !== undefined) return { from: edge.along, mm: (point) => tapeFromEdge(edge, point, at.stage).mm };

@@ -138,7 +138,7 @@ function endNames(order: Order, { zero, far }: Pole): Named[] {
   const figure: LabelLine = { words: checked, capMm: SMALL_MM, face: "regular" };
   const across = far.along === null ? [] : wall(words.frame.wall(far.along));
   return [
-    { mm: 0, fromMm: null, label: label(wall(`0 ${words.frame.wall(zero.along)}`)) },
+    { mm: 0, fromMm: null, label: label(wall(`0 ${words.frame.wall(zero)}`)) },
     { mm: far.mm, fromMm: null, label: label([...across, figure]) },
   ];
 }
@@ -147,7 +147,7 @@ function endNames(order: Order, { zero, far }: Pole): Named[] {
 const stripWords = ({ words }: Order, { at: { surface, stage }, zero }: Pole): string =>
   words.poles.strip({
     surface: surface.name,
-    from: zero.along,
+    from: zero,
     stage,
     overhead: surface.kind === "ceiling",
   });

@@ -1,21 +1,27 @@
 import type { Code } from "../../findings/finding.js";
+import { bodyOfShape, supportMm } from "../../geometry/body.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
+import { minus, outer } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
-import type { Edge, Framing, Member } from "../../room/room.js";
+import { inward } from "../../place/run.js";
+import type { Framing, Member } from "../../room/room.js";
 import { codesAgainst } from "../marking/reasons.js";
-import { isAlongAxis } from "../marking/rows.js";
+import { isAlongAxis, rowsOf } from "../marking/rows.js";
+import { countedFrom } from "../marking/surface-chains.js";
 import type { SurfaceStage } from "../marking/surface-stage.js";
 import type { Order } from "../sheet.js";
 import { tapeFromEdge } from "../tapes.js";
 
-export type Axis = "u" | "v";
+/** Along an axis of the surface; or square to joists that run at an angle to both. */
+export type Way = "u" | "v" | "square";
 
-/** Everything that stands along one axis of a surface, in mm from the wall that figures on it count from. */
+/** Everything that stands along one line of a surface, in mm from the wall or corner that figures on it count from. */
 export interface Pole {
   readonly at: SurfaceStage;
-  readonly axis: Axis;
-  readonly zero: Edge;
+  readonly way: Way;
+  /** A wall's name, or that of a corner or a mark. */
+  readonly zero: string;
   readonly far: Far;
   readonly openings: readonly PoleOpenings[];
   readonly members: readonly PoleMember[];
@@ -36,7 +42,7 @@ export interface Far {
   readonly along: string | null;
 }
 
-/** Openings that share a centre and both edges on the axis, and may all be cut or none of them for the same reasons. */
+/** Openings that share a centre and both edges on the line, and may all be cut or none of them for the same reasons. */
 export interface PoleOpenings extends Stretch {
   readonly ids: readonly string[];
   readonly centreMm: number;
@@ -51,48 +57,77 @@ export interface PoleMember extends Stretch {
   readonly centreMm: number;
 }
 
-/** The pole along an axis; null where no edge lies square to it, so that nothing could be counted from. */
-export function poleOf(order: Order, at: SurfaceStage, axis: Axis): Pole | null {
-  const zero = at.zero[axis];
-  if (zero === null) return null;
-  const place = (point: SurfacePoint): number => tapeFromEdge(zero, point, at.stage).mm;
-  const { framing } = at.surface;
-  const members = framing.kind === "known" ? framing.members : [];
-  return {
-    at,
-    axis,
-    zero,
-    far: farOf(at, place),
-    openings: levelled(together(at.openings.map((opening) => alone(order, opening, { axis, place })))),
-    members: members.filter((member) => crosses(member, axis)).map((member) => onPole(member, place)),
-    unknown: unknownOn(framing, axis, { place, farMm: farOf(at, place).mm }),
-    oblique: members.filter((member) => !crosses(member, "u") && !crosses(member, "v")).length,
-  };
+/** The line of a pole: where it counts from, the way that it lies, and the figure of a point. */
+interface Line {
+  readonly from: string;
+  /** Of length 1. */
+  readonly away: SurfacePoint;
+  readonly place: Place;
 }
 
 type Place = (point: SurfacePoint) => number;
 
-function farOf({ edges }: SurfaceStage, place: Place): Far {
+/** The pole that lies so; null where nothing lies square to it that it could count from. */
+export function poleOf(order: Order, at: SurfaceStage, way: Way): Pole | null {
+  const line = way === "square" ? lineSquare(order, at) : lineAlong(at, way);
+  if (line === null) return null;
+  const { framing } = at.surface;
+  const members = framing.kind === "known" ? framing.members : [];
+  const far = farOf(at, line);
+  return {
+    at,
+    way,
+    zero: line.from,
+    far,
+    openings: levelled(together(at.openings.map((opening) => alone(order, opening, line)))),
+    members: members.filter((member) => crosses(member, line)).map((member) => onPole(member, line)),
+    unknown: unknownOn(framing, way, { ...line, farMm: far.mm }),
+    oblique: members.filter((member) => isOblique(member, line)).length,
+  };
+}
+
+function lineAlong({ zero, stage }: SurfaceStage, axis: "u" | "v"): Line | null {
+  const edge = zero[axis];
+  if (edge === null) return null;
+  return {
+    from: edge.along,
+    away: inward(edge),
+    place: (point) => tapeFromEdge(edge, point, stage).mm,
+  };
+}
+
+/** From what joists at an angle are measured from. */
+function lineSquare(order: Order, at: SurfaceStage): Line | null {
+  const [row] = rowsOf(at.surface);
+  const counted = row === undefined || isAlongAxis(row) ? null : countedFrom(order, at, row);
+  if (row === undefined || counted === null) return null;
+  return { from: counted.from, away: row.layout.zero.away, place: counted.mm };
+}
+
+function farOf({ edges }: SurfaceStage, { place }: Line): Far {
   const mm = Math.max(...edges.map(({ from }) => place(from)));
   const isThere = (point: SurfacePoint): boolean => Math.abs(place(point) - mm) < EPSILON_MM;
   return { mm, along: edges.find(({ from, to }) => isThere(from) && isThere(to))?.along ?? null };
 }
 
-/** A member crosses an axis where it lies square to it. */
-const crosses = ({ from, to }: Member, axis: Axis): boolean => Math.abs(to[axis] - from[axis]) < EPSILON_MM;
+/** A member crosses a line where it lies square to it. */
+const crosses = ({ from, to }: Member, { place }: Line): boolean =>
+  Math.abs(place(to) - place(from)) < EPSILON_MM;
 
-function onPole(member: Member, place: Place): PoleMember {
+/** Neither square to the line nor along it. */
+const isOblique = (member: Member, line: Line): boolean =>
+  !crosses(member, line) && Math.abs(outer(minus(member.to, member.from), line.away)) > EPSILON_MM;
+
+function onPole(member: Member, { place }: Line): PoleMember {
   const centreMm = place(member.from);
   const half = member.widthMm / 2;
   return { member, centreMm, fromMm: centreMm - half, toMm: centreMm + half };
 }
 
-function alone(order: Order, opening: Opening, { axis, place }: { axis: Axis; place: Place }): PoleOpenings {
+function alone(order: Order, opening: Opening, { place, away }: Line): PoleOpenings {
   const { speaker, centre, mustNotCut, placed } = opening;
   const centreMm = place(centre);
-  const shape = speaker.opening;
-  const across = axis === "u" ? "widthMm" : "heightMm";
-  const half = (shape.kind === "round" ? shape.diameterMm : shape[across]) / 2;
+  const half = supportMm(bodyOfShape(speaker.opening), away);
   return {
     ids: [speaker.id],
     centreMm,
@@ -145,11 +180,11 @@ const overlap = (a: Stretch, b: Stretch): boolean =>
  */
 function unknownOn(
   framing: Framing,
-  axis: Axis,
+  way: Way,
   { place, farMm }: { readonly place: Place; readonly farMm: number },
 ): readonly Stretch[] {
   if (framing.kind === "unknown") return [{ fromMm: 0, toMm: Number.POSITIVE_INFINITY }];
-  if (framing.straps === null && framing.run === axis && isAlongAxis(framing)) return [];
+  if (framing.straps === null && framing.run === way && isAlongAxis(framing)) return [];
   const stretches = framing.unknown.map((area) => {
     const places = area.map(place);
     return { fromMm: Math.min(...places), toMm: Math.max(...places) };

@@ -1,9 +1,12 @@
+import { pointNameOf } from "../../findings/edge-name.js";
 import { frame } from "./frame.js";
 
 type Stage = "bare" | "boarded";
 
-const wall = (name: string): string =>
-  name === "floor" || name === "ceiling" ? `the ${frame.wall(name)}` : `the ${frame.wall(name)} wall`;
+function wall(name: string): string {
+  if (pointNameOf(name) !== null) return frame.hook(name);
+  return name === "floor" || name === "ceiling" ? `the ${frame.wall(name)}` : `the ${frame.wall(name)} wall`;
+}
 
 const FACES: Readonly<Record<Stage, string>> = { bare: "bare framing", boarded: "board on" };
 
@@ -18,6 +21,7 @@ export const poles = {
   hold: (from: string | null) =>
     `ZERO END AGAINST ${from === null ? "the wall named there" : wall(from)}. Marks meet the LOWER line.`,
   use: "Cut out along the lower line. Lay it along the control line and carry every mark over with a square. Pencil only.",
+  square: "Lies SQUARE TO THE JOISTS: it does when the joists' marks meet the joists.",
   plumb: "A pole of a flat ceiling serves on the floor too: mark there and plumb up.",
   lines:
     "Long line: centre of the openings named. Bar: from edge to edge. Box: framing, number · centre; broken box: ASSUMED. Broken lines of an opening: DO NOT CUT.",

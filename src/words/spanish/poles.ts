@@ -1,12 +1,15 @@
+import { pointNameOf } from "../../findings/edge-name.js";
 import type { poles as english, Strip } from "../english/poles.js";
 import { frame } from "./frame.js";
 
-const wall = (name: string): string =>
-  name === "floor"
-    ? "en el PISO"
-    : name === "ceiling"
-      ? "en el CIELO RASO"
-      : `en la pared: ${frame.wall(name)}`;
+function wall(name: string): string {
+  if (pointNameOf(name) !== null) return `en ${frame.hook(name)}`;
+  if (name === "floor") return "en el PISO";
+  return name === "ceiling" ? "en el CIELO RASO" : `en la pared: ${frame.wall(name)}`;
+}
+
+const against = (name: string): string =>
+  pointNameOf(name) === null ? `la pared: ${frame.wall(name)}` : frame.hook(name);
 
 const FACES: Readonly<Record<Strip["stage"], string>> = {
   bare: "estructura sin tablaroca",
@@ -19,8 +22,9 @@ export const poles: typeof english = {
   strip: ({ surface, from, stage, overhead }) =>
     `← 0 ${wall(from)}, ${FACES[stage]}  ·  ${frame.surface(surface).toUpperCase()}, ${overhead ? frame.lookingUp : frame.facingWall(surface)}`,
   hold: (from) =>
-    `EXTREMO CERO CONTRA ${from === null ? "la pared nombrada ahí" : `la pared: ${frame.wall(from)}`}. Las marcas llegan a la línea de ABAJO.`,
+    `EXTREMO CERO CONTRA ${from === null ? "la pared nombrada ahí" : against(from)}. Las marcas llegan a la línea de ABAJO.`,
   use: "Recorte por la línea de abajo. Póngala a lo largo de la línea de control y pase cada marca con escuadra. Solo lápiz.",
+  square: "Va A ESCUADRA CON LAS VIGUETAS: lo está cuando las marcas de ellas caen en las viguetas.",
   plumb: "La regla de un cielo raso plano sirve también en el piso: marque ahí y suba a plomo.",
   lines:
     "Línea larga: centro de los hoyos nombrados. Barra: de orilla a orilla. Caja: estructura, número · centro; caja de rayas: SUPUESTO. Hoyo con líneas de rayas: NO CORTAR.",
