@@ -196,8 +196,7 @@ function neededCells(drawing: readonly Item[], placing: Placing): Cell[] {
 }
 
 function hangTogether(cells: readonly Cell[]): boolean {
-  const [first] = cells;
-  const reached = new Set<Cell>(first === undefined ? [] : [first]);
+  const reached = new Set(cells.slice(0, 1));
   for (const cell of reached) {
     for (const other of cells) if (areNeighbours(cell, other)) reached.add(other);
   }

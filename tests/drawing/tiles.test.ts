@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Item, Text, Window } from "../../src/drawing/drawing.js";
 import { circle, layer, line, PEN, point, rectangle, shifted, text } from "../../src/drawing/pen.js";
+import { textBox } from "../../src/drawing/text.js";
 import { letters } from "../../src/drawing/tile-marks.js";
-import { type Lie, OVERLAP_MM, type Tile, type Tiling, tile } from "../../src/drawing/tiles.js";
+import { type Lie, OVERLAP_MM, type Tile, type Tiling, textBoxes, tile } from "../../src/drawing/tiles.js";
 
 const words = { part: (name: string, of: number) => `Part ${name} of ${of}`, join: "Join equal letters." };
 
@@ -244,6 +245,221 @@ describe("a drawing over 4 x 4", () => {
     const tiny = [{ widthMm: 40, heightMm: 60, area: box(20, 30, 8, 8) }];
     expect(tile({ ...large, lies: tiny, words, forced: true })).toEqual({ kind: "too-large", grid: null });
   });
+});
+
+/** Paper with 100 x 100 mm to draw on, so that each further part shows 90 mm more; no strip but its map's height. */
+const SQUARE: Lie = { widthMm: 140, heightMm: 160, area: box(20, 30, 100, 100) };
+const stripMmOf = ({ window }: Tile): number => window.y - SQUARE.area.y;
+const squareOf = (drawing: readonly Item[], extent: Window, more: { forced?: boolean } = {}) =>
+  tiledOf({ drawing, extent, lies: [SQUARE], ...more });
+
+describe("how many parts there are", () => {
+  const wide = (widthMm: number, heightMm = 20) => {
+    const extent = box(0, 0, widthMm, heightMm);
+    return { drawing: [rectangle(extent)], extent };
+  };
+
+  it.each([
+    // One shows 100 mm, two 190, three 280, four 370.
+    [100, 1],
+    [100.001, 2],
+    [190, 2],
+    [190.001, 3],
+    [280, 3],
+    [370, 4],
+  ])("%d mm wide: %d", (widthMm, columns) => {
+    const { drawing, extent } = wide(widthMm);
+    expect(squareOf(drawing, extent).grid).toEqual({ columns, rows: 1 });
+  });
+
+  it("is no more for the last digit of a sum", () => {
+    const { drawing, extent } = wide(100 + 2e-14);
+    expect(extent.widthMm).toBeGreaterThan(100);
+    expect(squareOf(drawing, extent).grid.columns).toBe(1);
+  });
+
+  it("is at most 4 to a side, across and down, unless they are asked for by name", () => {
+    const long = (extent: Window) => ({
+      drawing: [line(point(0, 0), point(extent.widthMm, extent.heightMm))],
+      extent,
+      lies: [SQUARE],
+      words,
+    });
+    expect(tile(long(box(0, 0, 20, 500)))).toMatchObject({ kind: "too-large", grid: { columns: 1 } });
+    expect(tile(long(box(0, 0, 500, 20)))).toMatchObject({ kind: "too-large", grid: { rows: 1 } });
+    expect(tile({ ...long(box(0, 0, 20, 500)), forced: true }).kind).toBe("tiled");
+    // Four rows: 4 x 90 + 10, less four times the strip over each.
+    const { tiles, grid } = squareOf(long(box(0, 0, 20, 250)).drawing, box(0, 0, 20, 250));
+    expect(grid).toEqual({ columns: 1, rows: 4 });
+    expect(namesOf(tiles)).toEqual(["A1", "B1", "C1", "D1"]);
+  });
+
+  it("is none where the paper shows no more than two parts share", () => {
+    const { drawing, extent } = wide(100);
+    const just: Lie = { widthMm: 50, heightMm: 160, area: box(20, 30, OVERLAP_MM, 100) };
+    expect(tile({ drawing, extent, lies: [just], words, forced: true })).toEqual({
+      kind: "too-large",
+      grid: null,
+    });
+    const low: Lie = { ...just, area: box(20, 30, 100, OVERLAP_MM) };
+    expect(tile({ drawing, extent, lies: [low], words, forced: true }).kind).toBe("too-large");
+  });
+
+  it("is one for each place of the grid where nothing is drawn at all", () => {
+    expect(namesOf(squareOf([], box(0, 0, 150, 20)).tiles)).toEqual(["A1", "A2"]);
+  });
+});
+
+describe("how parts lie to each other", () => {
+  /** Three by three: what they cover is 3 x 90 + 10 across, and as much less a strip each down. */
+  const extent = box(-30, -20, 250, 200);
+  const { tiles, grid } = squareOf([rectangle(extent), line(point(-30, -20), point(220, 180))], extent);
+  const stripMm = stripMmOf(tiles[0] as Tile);
+  const highMm = 100 - stripMm;
+  const at = (name: string): Tile => {
+    const found = tiles.find((each) => each.name === name);
+    if (found === undefined) throw new Error(name);
+    return found;
+  };
+  /** Where a tile's window lies in the drawing. */
+  const seenBy = ({ window, shift }: Tile): Window => ({
+    ...window,
+    x: window.x - shift.x,
+    y: window.y - shift.y,
+  });
+  /** The dashed lines of a tile, in the drawing's coordinates. */
+  const trims = (each: Tile) =>
+    leaves(each.items.slice(0, 1)).flatMap(({ item }) =>
+      item.kind === "line" && item.stroke.dashMm !== undefined ? [{ from: item.from, to: item.to }] : [],
+    );
+
+  it("is under the strip, in the middle of what they cover", () => {
+    expect(grid).toEqual({ columns: 3, rows: 3 });
+    expect(stripMm).toBeGreaterThan(12);
+    for (const { window } of tiles) expect(window).toEqual(box(20, 30 + stripMm, 100, highMm));
+    const first = seenBy(at("A1"));
+    expect(first.x).toBeCloseTo(-30 - (280 - 250) / 2, 9);
+    expect(first.y).toBeCloseTo(-20 - (3 * (highMm - 10) + 10 - 200) / 2, 9);
+  });
+
+  it("shares 10 mm, across and down", () => {
+    const [first, right, below] = [seenBy(at("A1")), seenBy(at("A2")), seenBy(at("B1"))];
+    expect(first.x + 100 - right.x).toBeCloseTo(10, 9);
+    expect(right.y).toBe(first.y);
+    expect(first.y + highMm - below.y).toBeCloseTo(10, 9);
+    expect(below.x).toBe(first.x);
+  });
+
+  it("is trimmed in the middle of what is shared, along the whole edge", () => {
+    const middle = seenBy(at("B2"));
+    const [left, right] = [middle.x + 5, middle.x + 100 - 5];
+    const [top, bottom] = [middle.y + 5, middle.y + highMm - 5];
+    const near = (from: { x: number; y: number }, to: { x: number; y: number }) => ({
+      from: { x: expect.closeTo(from.x, 9), y: expect.closeTo(from.y, 9) },
+      to: { x: expect.closeTo(to.x, 9), y: expect.closeTo(to.y, 9) },
+    });
+    const [first, last] = [point(middle.x, middle.y), point(middle.x + 100, middle.y + highMm)];
+    const lines = trims(at("B2"));
+    expect(lines).toHaveLength(4);
+    expect(lines).toEqual(
+      expect.arrayContaining([
+        near(point(left, first.y), point(left, last.y)),
+        near(point(right, first.y), point(right, last.y)),
+        near(point(first.x, top), point(last.x, top)),
+        near(point(first.x, bottom), point(last.x, bottom)),
+      ]),
+    );
+    expect(trims(at("A1"))).toHaveLength(2);
+    expect(trims(at("C2"))).toHaveLength(3);
+  });
+
+  it("has each letter on the tile's own side of the line, so that trimming leaves it", () => {
+    for (const each of tiles) {
+      const { clear, shift } = each;
+      const own = leaves(each.items.slice(0, 1)).flatMap(({ item }) =>
+        item.kind === "text" ? [textBox(item)] : [],
+      );
+      expect(own.length).toBeGreaterThan(3);
+      for (const letter of own) {
+        const x = letter.x + shift.x;
+        // 10 mm are shared and 1 mm is air: the trim line is 6 mm further out.
+        expect(x).toBeGreaterThanOrEqual(clear.x - 6);
+        expect(x + letter.widthMm).toBeLessThanOrEqual(clear.x + clear.widthMm + 6);
+        const y = letter.y + shift.y;
+        expect(y).toBeGreaterThanOrEqual(clear.y - 6);
+        expect(y + letter.heightMm).toBeLessThanOrEqual(clear.y + clear.heightMm + 6);
+      }
+    }
+  });
+
+  it("leaves clear what neither the edge nor a neighbour takes: 1 mm, and 11 mm toward a neighbour", () => {
+    const insets = ({ window, clear }: Tile) =>
+      [
+        clear.x - window.x,
+        window.x + window.widthMm - clear.x - clear.widthMm,
+        clear.y - window.y,
+        window.y + window.heightMm - clear.y - clear.heightMm,
+      ].map((mm) => Math.round(mm * 1e6) / 1e6);
+    expect(insets(at("A1"))).toEqual([1, 11, 1, 11]);
+    expect(insets(at("B2"))).toEqual([11, 11, 11, 11]);
+    expect(insets(at("C3"))).toEqual([11, 1, 11, 1]);
+  });
+
+  it("is one figure only where parts share an edge: at a corner they do not", () => {
+    // Ink in two tiles that only meet at a corner: the other two are kept to hold them together.
+    const corners = [circle(point(10, 10), 5), circle(point(140, 130), 5)];
+    const { tiles: four } = squareOf(corners, box(0, 0, 150, 140));
+    expect(namesOf(four)).toEqual(["A1", "A2", "B1", "B2"]);
+  });
+});
+
+describe("what a part shows of a drawing in groups", () => {
+  const extent = box(0, 0, 180, 60);
+  const ink = (x: number): Item => circle(point(x, 0), 2);
+  const whole = (items: readonly Item[]): Item[][] =>
+    squareOf([rectangle(extent), ...items], extent).tiles.map(({ items: [first] }) =>
+      first?.kind === "group" ? [...first.items] : [],
+    );
+  const groupsOn = (items: readonly Item[] | undefined) =>
+    (items ?? []).flatMap((item) => (item.kind === "group" && item.layer === undefined ? [item] : []));
+
+  it("is the group with what of it falls there, and no empty one", () => {
+    // The first part shows up to 95 mm of it, the second from 85 mm.
+    const group = shifted([ink(0), ink(130), ink(60)], point(30, 30));
+    const [first, second] = whole([group]).map(groupsOn);
+    expect(first).toEqual([{ ...group, items: [ink(0), ink(60)] }]);
+    expect(second).toEqual([{ ...group, items: [ink(130), ink(60)] }]);
+    const [left, right] = whole([shifted([ink(0)], point(30, 30))]).map(groupsOn);
+    expect([left?.length, right]).toEqual([1, []]);
+  });
+
+  it("is nothing where the group's own window shows nothing", () => {
+    const seen = { ...shifted([ink(0), ink(130)], point(30, 30)), window: box(0, 0, 60, 60) } as Item;
+    const [first, second] = whole([seen]).map(groupsOn);
+    expect(first?.[0]?.items).toEqual([ink(0)]);
+    expect(second).toEqual([]);
+  });
+
+  it("is a word of a group only where it stands whole, or, too long for any part, wherever it falls", () => {
+    const word = (said: string, x: number) => text(point(x, 0), said, { capMm: 5 });
+    const { widthMm } = textBox(word("TFL", 0));
+    // Cut by the first part's edge at 95 mm; the second part, from 85 mm, shows it whole.
+    const cut = whole([shifted([word("TFL", 95 - widthMm / 2 - 30)], point(30, 30))]).map(groupsOn);
+    expect(cut.map((groups) => groups.length)).toEqual([0, 1]);
+    const long = "a name that is longer than any part of the paper is wide".toUpperCase();
+    const everywhere = whole([shifted([word(long, 0)], point(2, 30))]).map(groupsOn);
+    expect(everywhere.map((groups) => groups.length)).toEqual([1, 1]);
+  });
+});
+
+it("boxes of words are where their groups are shifted to, group in group", () => {
+  const word = text(point(3, 4), "TFL", { capMm: 5 });
+  const own = textBox(word);
+  const inTwo = shifted([line(point(0, 0), point(1, 1)), shifted([word], point(10, 20))], point(100, 200));
+  expect(textBoxes([inTwo, word])).toEqual([{ ...own, x: own.x + 110, y: own.y + 220 }, own]);
+  expect(textBoxes([{ kind: "group", items: [word] }], point(7, 9))).toEqual([
+    { ...own, x: own.x + 7, y: own.y + 9 },
+  ]);
 });
 
 it("counts on in letters past Z", () => {
