@@ -25,7 +25,8 @@ class BundleRunner {
   async dryRun() {
     globalThis.__stryker__ = {};
     const tests = await this.run({});
-    return { status: DryRunStatus.Complete, tests, mutantCoverage: globalThis.__stryker__.mutantCoverage };
+    const mutantCoverage = ofFilesToTheirTests(globalThis.__stryker__.mutantCoverage, tests);
+    return { status: DryRunStatus.Complete, tests, mutantCoverage };
   }
 
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
@@ -44,7 +45,7 @@ class BundleRunner {
     };
     let load = {};
     try {
-      load = this.evaluate();
+      load = await this.evaluate();
     } catch (error) {
       fail("all", "all", [error]);
     }
@@ -53,6 +54,7 @@ class BundleRunner {
     for (const path of Object.keys(load)) {
       if (bail && results.some(({ status }) => status === TestStatus.Failed)) break;
       let begun = 0;
+      globalThis.__stryker__.currentTestId = path;
       const runner = {
         config: CONFIG,
         importFile: (name) => load[name](),
@@ -69,7 +71,7 @@ class BundleRunner {
         },
         onAfterRunTask: (test) => {
           performance.now = now;
-          globalThis.__stryker__.currentTestId = undefined;
+          globalThis.__stryker__.currentTestId = path;
           const id = idOf(path, test);
           if (test.result?.state === "fail") fail(id, id, test.result.errors);
           else if (test.result?.state === "pass") {
@@ -79,8 +81,15 @@ class BundleRunner {
       };
       await startTests([{ filepath: path }], runner);
     }
+    globalThis.__stryker__.currentTestId = undefined;
     return results;
   }
+}
+
+/** What a file does while its tests are collected is done for each of them. */
+function ofFilesToTheirTests({ static: always, perTest }, tests) {
+  const hits = tests.map(({ id }) => [id, { ...perTest[id.split(" > ")[0]], ...perTest[id] }]);
+  return { static: always, perTest: Object.fromEntries(hits) };
 }
 
 /** Names may be alike: the place among the file's tests is part of it. */
