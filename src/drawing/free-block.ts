@@ -18,25 +18,57 @@ const WIDTHS = [1, 0.85, 0.7, 0.55, 0.45, 0.35, 0.25] as const;
  * A block of words where the drawing leaves room: in a corner of one of the four parts that the point `about` makes
  * of the ground, as wide as fits there, or under or beside what already stands. Null where there is no such room.
  */
-export function placeBlock(writing: Writing, ground: Ground, about: { x: number; y: number }): Placed | null {
+export const placeBlock = (writing: Writing, ground: Ground, about: PagePoint): Placed | null =>
+  placeBy(freeCorner, writing, ground, about);
+
+/** The same anywhere in those parts, `SEEK_MM` apart: slower, for words that found no such corner on any page. */
+export const seekBlock = (writing: Writing, ground: Ground, about: PagePoint): Placed | null =>
+  placeBy(freeAnywhere, writing, ground, about);
+
+const SEEK_MM = 4;
+
+type Find = (part: Window, size: Size, ground: Ground) => PagePoint | undefined;
+
+function placeBy(find: Find, writing: Writing, ground: Ground, about: PagePoint): Placed | null {
   for (const part of parts(ground.within, about)) {
     for (const share of WIDTHS) {
       const widthMm = part.widthMm * share;
       if (widthMm < LEAST_WIDTH_MM) break;
-      const placed = placeIn(part, widthMm, writing, ground);
+      const placed = placeIn(find, { part, widthMm }, writing, ground);
       if (placed !== null) return placed;
     }
   }
   return null;
 }
 
-function placeIn(part: Window, widthMm: number, writing: Writing, ground: Ground): Placed | null {
+function placeIn(
+  find: Find,
+  { part, widthMm }: { part: Window; widthMm: number },
+  writing: Writing,
+  ground: Ground,
+): Placed | null {
   const leastMm = writing.leastHeightMm(widthMm);
-  if (freeCorner(part, { widthMm, heightMm: leastMm }, ground) === undefined) return null;
+  if (find(part, { widthMm, heightMm: leastMm }, ground) === undefined) return null;
   const { items, heightMm } = writing.write({ x: 0, y: 0, widthMm });
-  const free = freeCorner(part, { widthMm, heightMm }, ground);
+  const free = find(part, { widthMm, heightMm }, ground);
   if (free === undefined) return null;
   return { items: [shifted(items, free)], ground: taking(ground, { ...free, widthMm, heightMm }) };
+}
+
+function freeAnywhere(
+  { x, y, widthMm, heightMm }: Window,
+  size: Size,
+  ground: Ground,
+): PagePoint | undefined {
+  const steps = (long: number): number[] =>
+    Array.from({ length: Math.max(0, Math.floor(long / SEEK_MM) + 1) }, (_, index) => index * SEEK_MM);
+  for (const down of steps(heightMm - size.heightMm)) {
+    for (const across of steps(widthMm - size.widthMm)) {
+      const at = { x: x + across, y: y + down };
+      if (isFree({ ...at, ...size }, ground)) return at;
+    }
+  }
+  return undefined;
 }
 
 interface Size {

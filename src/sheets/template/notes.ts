@@ -1,4 +1,4 @@
-import { placeBlock, type Writing } from "../../drawing/free-block.js";
+import { placeBlock, seekBlock, type Writing } from "../../drawing/free-block.js";
 import type { Ground, Placed } from "../../drawing/free-place.js";
 import { point } from "../../drawing/pen.js";
 import { measureText } from "../../drawing/text.js";
@@ -71,13 +71,23 @@ export function placeNotes(
   notes: readonly string[],
   ground: Ground,
 ): { readonly placed: Placed; readonly left: readonly string[] } {
-  const centre = point(0, 0);
-  const together = placeBlock(writing(notes), ground, centre);
-  if (together !== null) return { placed: together, left: [] };
+  const together = placeBlock(writing(notes), ground, CENTRE);
+  return together === null ? eachPlaced(notes, ground, placeBlock) : { placed: together, left: [] };
+}
+
+/** Notes for which no page had a corner, wherever else there is room for them. */
+export function seekRoom(
+  notes: readonly string[],
+  ground: Ground,
+): { readonly placed: Placed; readonly left: readonly string[] } {
+  return eachPlaced(notes, ground, seekBlock);
+}
+
+function eachPlaced(notes: readonly string[], ground: Ground, place: typeof placeBlock) {
   const left: string[] = [];
   const placed = notes.reduce<Placed>(
     (done, note) => {
-      const next = placeBlock(writing([note]), done.ground, centre);
+      const next = place(writing([note]), done.ground, CENTRE);
       if (next === null) left.push(note);
       return next === null ? done : { items: [...done.items, ...next.items], ground: next.ground };
     },
@@ -85,6 +95,8 @@ export function placeNotes(
   );
   return { placed, left };
 }
+
+const CENTRE = point(0, 0);
 
 function writing(notes: readonly string[]): Writing {
   const widthsMm = notes.map((note) => measureText(note, { capMm: SMALL_MM, face: "regular" }).widthMm);

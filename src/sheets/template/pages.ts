@@ -1,5 +1,5 @@
 import type { Item, Window } from "../../drawing/drawing.js";
-import { groundOf } from "../../drawing/free-place.js";
+import { type Ground, groundOf } from "../../drawing/free-place.js";
 import { layer, point, shifted } from "../../drawing/pen.js";
 import { textBlock } from "../../drawing/text-block.js";
 import { type Grid, type Tile, type Tiling, textBoxes, tile } from "../../drawing/tiles.js";
@@ -8,7 +8,7 @@ import { flow, whole } from "../flow.js";
 import type { Body } from "../sheet.js";
 import { labels } from "./labels.js";
 import type { Task, TemplateLie } from "./lie.js";
-import { doneNote, notesOf, placeNotes } from "./notes.js";
+import { doneNote, notesOf, placeNotes, seekRoom } from "./notes.js";
 import { axisMarks } from "./page-edges.js";
 import { stopPlate } from "./stop-plate.js";
 import { templateDrawing, templateExtents } from "./template-drawing.js";
@@ -87,6 +87,8 @@ interface Worded {
   readonly part: Tile;
   readonly items: readonly Item[];
   readonly left: readonly string[];
+  /** Where there is still room on it. */
+  readonly ground: Ground;
 }
 
 /**
@@ -107,7 +109,21 @@ function wordsOnAll(
     left = left.filter((note) => words.left.includes(note));
     worded.push(words);
   }
-  return { worded, left };
+  return soughtRoom(worded, left);
+}
+
+/** What is left, wherever on a part there is room for it. */
+function soughtRoom(
+  worded: readonly Worded[],
+  left: readonly string[],
+): { worded: Worded[]; left: readonly string[] } {
+  let still = left;
+  const sought = worded.map((one): Worded => {
+    const { placed, left: none } = seekRoom(still, one.ground);
+    still = none;
+    return { ...one, items: [...one.items, ...placed.items], ground: placed.ground };
+  });
+  return { worded: sought, left: still };
 }
 
 function notesToPlace(task: Task, parts: number): string[] {
@@ -124,7 +140,7 @@ function wordsOn(task: Task, part: Tile, drawing: readonly Item[], notes: readon
   const stop = opening.mustNotCut ? stopPlate(order, opening, ground) : { items: [], ground };
   const named = labels(order, opening)(stop.ground);
   const { placed, left } = placeNotes(notes, named.ground);
-  return { part, items: [...stop.items, ...named.items, ...placed.items], left };
+  return { part, items: [...stop.items, ...named.items, ...placed.items], left, ground: placed.ground };
 }
 
 /** Where no tiling is allowed: the figures, and what to print on instead. */
