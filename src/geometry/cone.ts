@@ -106,8 +106,8 @@ interface Sample {
 type Curve = (turn: number) => SurfacePoint;
 
 const LONGEST_STEP = radians(5);
-/** A drawn chord strays from the true curve by no more than this: a hundredth of a millimetre on paper at 1:20. */
-const STRAY_MM = 0.2;
+/** A drawn chord strays from the true curve by no more than this: a tenth of a millimetre on paper at 1:10. */
+const STRAY_MM = 1;
 const MOST_HALVINGS = 12;
 
 /** Points of a curve so close together that lines between them show it. */
