@@ -51,6 +51,13 @@ describe("a line", () => {
     ["past its top right corner, x - y = 22.1", straight(22.1, 0, 42.1, 20), false],
     ["over its bottom left corner, x - y = -11.9", straight(0, 11.9, 20, 31.9), true],
     ["past its bottom left corner, x - y = -12.1", straight(0, 12.1, 20, 32.1), false],
+    // Ink that ends just where the paper begins is on it: better a tile too many than a line that stops.
+    ["down, just along its left edge", straight(9, 0, 9, 40), true],
+    ["down, just along its right edge", straight(31, 0, 31, 40), true],
+    ["across, just along its top", straight(0, 9, 40, 9), true],
+    ["across, just along its bottom", straight(0, 21, 40, 21), true],
+    ["just to its left edge", straight(0, 15, 9, 15), true],
+    ["just over its corner", straight(0, 18, 18, 0), true],
     ["that has no length, on the paper", straight(20, 15, 20, 15), true],
     ["that has no length, beside it", straight(5, 15, 5, 15), false],
   ])("%s", (_, item, on) => {
@@ -83,6 +90,9 @@ describe("a circle", () => {
     ["round the paper from its right half", ring(22, 16, Math.hypot(12, 6) + 1.1), false],
     ["through its far corner from there", ring(22, 16, Math.hypot(12, 6) + 0.9), true],
     ["wholly on it", ring(20, 15, 3), true],
+    // 12 and 5 from (18, 15) to the far corners: 13.
+    ["just to its edge", ring(0, 15, 9), true],
+    ["just through its far corners", ring(18, 15, 14), true],
   ])("%s", (_, item, on) => expect(isOn(item)).toBe(on));
 
   it("that is filled is on the paper also where its edge goes round it", () => {
@@ -111,6 +121,11 @@ describe("a rectangle", () => {
     ["round it, its right side on it", frame(8.9, 8.9, 22, 12.2), true],
     ["round it, its top on it", frame(8.9, 9.1, 22.2, 12), true],
     ["round it, its bottom on it", frame(8.9, 8.9, 22.2, 12), true],
+    ["round it, just along all its edges", frame(9, 9, 22, 12), true],
+    ["round it, just along its left edge", frame(9, 0, 40, 40), true],
+    ["round it, just along its top", frame(0, 9, 40, 40), true],
+    ["round it, just along its right edge", frame(0, 0, 31, 40), true],
+    ["round it, just along its bottom", frame(0, 0, 40, 21), true],
   ])("%s", (_, item, on) => expect(isOn(item)).toBe(on));
 
   it("that is filled is on the paper also where its sides go round it, and beside it not", () => {

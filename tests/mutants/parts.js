@@ -30,6 +30,7 @@ const PARTS = {
       "tests/check/layout.test.ts",
       "tests/check/rules.test.ts",
       "tests/geometry/distance.test.ts",
+      "tests/place/obstacles.test.ts",
     ],
   },
   tiling: {

@@ -1,0 +1,143 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { distanceToBodyMm } from "../../src/geometry/body.js";
+import { EPSILON_MM } from "../../src/geometry/epsilon.js";
+import { type Mounted, mountedIn } from "../../src/listen/mounted.js";
+import { fittingOf, neighboursOf } from "../../src/place/fitting.js";
+import { memberGaps, type Side } from "../../src/place/gaps.js";
+import { gapMm, type Obstacle, obstaclesOn, takenBy } from "../../src/place/obstacles.js";
+import { type Parts, room } from "../rooms/build.js";
+
+/*
+ * What an opening keeps away from in the plain room (4 x 6 x 2.6 m, joists of 45 every 600 from the front): opening
+ * 200, flange 230, 90 deep behind 12.5 of board, clamps reach 12 and 6.35 is asked for beyond: 18.35.
+ */
+
+const ROOM = room({
+  obstructions: [
+    { name: "lamp", on: "ceiling", at: { left: "3 m", front: "900 mm" }, round: "100 mm" },
+    { name: "duct", on: "ceiling", at: { left: "1 m", front: "900 mm" }, round: "100 mm", keep: "50 mm" },
+    // 77.5 behind and 12.5 of board are 90: just as deep as the model.
+    { name: "pipe", on: "ceiling", at: { left: "1 m", front: "3 m" }, round: "50 mm", behind: "77.5 mm" },
+    { name: "hose", on: "ceiling", at: { left: "1 m", front: "3 m" }, round: "50 mm", behind: "77 mm" },
+  ],
+  speakers: [
+    { id: "A", at: { left: "2 m", front: "900 mm" } },
+    { id: "B", model: "upright", at: { left: "2 m", front: "2100 mm" } },
+    { id: "W", on: "left", at: { front: "900 mm", up: "1 m" } },
+  ],
+});
+const ALL = mountedIn(ROOM);
+const named = (id: string): Mounted => {
+  const found = ALL.find(({ speaker }) => speaker.id === id);
+  if (found === undefined) throw new Error(id);
+  return found;
+};
+const A = named("A");
+const around = (mounted: Mounted): Obstacle[] =>
+  obstaclesOn(mounted.surface, fittingOf(mounted.speaker, ROOM.checks), neighboursOf(mounted, ALL));
+const FROM_A = around(A);
+const gapsTo = (kind: string) =>
+  FROM_A.filter(({ what }) => what.kind === kind).map((obstacle) => ({
+    gap: gapMm(obstacle, A.centre),
+    wanted: obstacle.wantedMm,
+  }));
+const near = (gap: number, wanted: number) => ({
+  gap: expect.closeTo(gap, 9),
+  wanted: expect.closeTo(wanted, 9),
+});
+
+describe("what the opening keeps away from", () => {
+  test("the finished edges, from the flange's edge, which may touch them", () => {
+    // 2000 - 12.5 - 115 to both sides; 900 and 5100 less as much to the front and the back.
+    const edges = gapsTo("edge").sort((a, b) => a.gap - b.gap);
+    expect(edges).toEqual([near(772.5, 0), near(1872.5, 0), near(1872.5, 0), near(4972.5, 0)]);
+  });
+
+  test("the members, by the clamps' reach and what is asked for beyond", () => {
+    const members = gapsTo("member").sort((a, b) => a.gap - b.gap);
+    // Joists 1 and 2 are 300 away at their middles.
+    expect(members.slice(0, 2)).toEqual([near(177.5, 18.35), near(177.5, 18.35)]);
+    expect(members).toHaveLength(10);
+  });
+
+  test("obstructions, by their own keep where that is more; not by what lies behind its depth", () => {
+    const names = FROM_A.flatMap(({ what }) => (what.kind === "obstruction" ? [what.obstruction.name] : []));
+    expect(names).toEqual(["lamp", "duct", "hose"]);
+    // 1000 between the middles, less 50 and 100.
+    expect(gapsTo("obstruction").slice(0, 2)).toEqual([near(850, 18.35), near(850, 50)]);
+  });
+
+  test("openings on the same surface, by both clamps' reach, and their flanges, which may touch", () => {
+    const edges = FROM_A.flatMap(({ what }) =>
+      what.kind === "neighbour" ? [[what.neighbour.speaker.id, what.edges]] : [],
+    );
+    expect(edges).toEqual([
+      ["B", "openings"],
+      ["B", "flanges"],
+    ]);
+    // 1200 between the middles: less 100 and half of 300; less 115 and half of 330.
+    expect(gapsTo("neighbour")).toEqual([near(950, 12 + 12 + 6.35), near(920, 0)]);
+    expect(around(named("W")).some(({ what }) => what.kind === "neighbour")).toBe(false);
+  });
+
+  test("stretches that nobody has measured, as if a member began where they do", () => {
+    const short = room({
+      framing: { ceiling: { at: ["600 mm", "1200 mm"] } },
+      speakers: [{ id: "A", at: { left: "2 m", front: "900 mm" } }],
+    });
+    const [mounted] = mountedIn(short);
+    if (mounted === undefined) throw new Error("no opening");
+    const obstacles = obstaclesOn(mounted.surface, fittingOf(mounted.speaker, short.checks), []);
+    const unknown = obstacles.filter(({ what }) => what.kind === "unknown");
+    expect(unknown.map((one) => [one.wantedMm, gapMm(one, mounted.centre)])).toEqual([
+      [expect.closeTo(18.35, 9), expect.any(Number)],
+    ]);
+    // Unknown from the last member on: its far edge at 1222.5, 322.5 from the middle.
+    expect(gapMm(unknown[0] as Obstacle, mounted.centre)).toBeCloseTo(222.5, 6);
+  });
+
+  test("nothing but the edges where the framing is not known at all", () => {
+    const none = room({
+      framing: { ceiling: null },
+      speakers: [{ id: "A", at: { left: "2 m", front: "1 m" } }],
+    });
+    const [mounted] = mountedIn(none);
+    if (mounted === undefined) throw new Error("no opening");
+    const obstacles = obstaclesOn(mounted.surface, fittingOf(mounted.speaker, none.checks), []);
+    expect(obstacles.map(({ what }) => what.kind)).toEqual(["edge", "edge", "edge", "edge"]);
+  });
+});
+
+test("an obstacle takes just the centres that leave less than is wanted, and one exactly at the limit passes", () => {
+  const mm = fc.integer({ min: 0, max: 60_000 }).map((tenths) => tenths / 10);
+  fc.assert(
+    fc.property(fc.constantFrom(...FROM_A, ...around(named("B"))), mm, mm, (obstacle, u, v) => {
+      const gap = gapMm(obstacle, { u, v });
+      const off = distanceToBodyMm({ u, v }, takenBy(obstacle));
+      expect(off).toBeCloseTo(gap - obstacle.wantedMm + EPSILON_MM, 6);
+    }),
+  );
+});
+
+describe("on which side a member lies, as one faces the surface", () => {
+  const sideOf = (parts: Parts): readonly Side[] => {
+    const [mounted] = mountedIn(room({ speakers: [{ id: "S", ...parts }] }));
+    return (mounted === undefined ? null : memberGaps(mounted))?.slice(0, 2).map(({ side }) => side) ?? [];
+  };
+
+  test.each([
+    // Overhead with the front wall at the top: joist 1, at 600, is nearer to the front.
+    [{ at: { left: "2 m", front: "850 mm" } }, ["above", "below"]],
+    [{ at: { left: "2 m", front: "950 mm" } }, ["below", "above"]],
+    // Facing the front wall, studs are counted from the left.
+    [{ on: "front", at: { left: "850 mm", up: "1 m" } }, ["left", "right"]],
+    [{ on: "front", at: { left: "950 mm", up: "1 m" } }, ["right", "left"]],
+    // Right on a member: by the way it runs.
+    [{ at: { left: "2 m", front: "1200 mm" } }, ["below", "below"]],
+    [{ on: "front", at: { left: "1200 mm", up: "1 m" } }, ["left", "left"]],
+  ] as const)("%j: %j", (parts, sides) => {
+    expect(sideOf(parts)[0]).toBe(sides[0]);
+    if (sides[0] !== sides[1]) expect(sideOf(parts)).toEqual(sides);
+  });
+});
