@@ -6,6 +6,7 @@ const LOOKED_AT_LONGER = [
   "tests/paper/{packet,pdfjs,poppler,resvg}.test.ts",
   "tests/place/{at-an-angle,clear-area,nearest-clear}.test.ts",
   "tests/place/best/{apart,grid,pairs}.test.ts",
+  "tests/place/cover/fill.test.ts",
   "tests/sheets/{ear-plane,marking-lettering,story-pole,template-lettering}.test.ts",
 ];
 

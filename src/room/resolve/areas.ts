@@ -39,46 +39,75 @@ type Because = Extract<Problem, { code: "area-not-fillable" }>["figures"]["becau
 /** The usual spacing where the file says nothing. */
 const USUAL_OVERLAP: Overlap = "no-gap";
 
-function areaOf(entry: AreaFile, place: AreaPlace, { floorMm, path }: At): Resolved<CoveredArea> {
+function areaOf(entry: AreaFile, place: AreaPlace, at: At): Resolved<CoveredArea> {
   const surface = place.surfaces.find(({ name }) => name === entry.on);
   const model = place.models.get(entry.model);
   if (surface === undefined || model === undefined) throw new InternalError(`nothing for ${entry.name}`);
-  const refuse = (key: string, because: Because): Resolved<never> =>
-    refused({
-      code: "area-not-fillable",
-      path: key === "" ? path : [...path, key],
-      at: "value",
-      figures: { area: entry.name, because },
-    });
-  if (surface.kind !== "ceiling") return refuse("on", "not-a-ceiling");
-  if (model.baffleTiltDeg !== 0) return refuse("model", "tilted");
-  const { coverageDeg } = model;
-  if (coverageDeg === null) return refuse("model", "no-coverage");
-  const typed = entry.spacing ?? USUAL_OVERLAP;
-  if (typeof typed === "string" && coverageDeg >= HALF_TURN_DEG) return refuse("model", "too-wide");
-  const outline = outlineOf(entry, surface, { shell: place.shell, path });
-  if (!outline.ok) return outline;
-  if (!isOutline(outline.value)) return refuse("", "no-area");
-  const region = within(outline.value, surface);
-  if (areaMm2(region) < LEAST_AREA_MM2) return refuse("", "off-ceiling");
-  const earMm = floorMm + entry.ear;
+  const unfit = unfitness(entry, surface, model);
+  if (unfit !== null) return refusal(entry, at, unfit);
+  const outline = outlineOf(entry, surface, { shell: place.shell, path: at.path });
+  return outline.ok ? within(outline.value, { entry, surface, model, at }) : outline;
+}
+
+/** The key that is at fault, and why; the whole entry where it is no single one. */
+type Unfit = readonly [key: "on" | "model" | "ear" | null, because: Because];
+
+function refusal(entry: AreaFile, { path }: At, [key, because]: Unfit): Resolved<never> {
+  const figures = { area: entry.name, because };
+  return refused({
+    code: "area-not-fillable",
+    path: key === null ? path : [...path, key],
+    at: "value",
+    figures,
+  });
+}
+
+/** What keeps this model from filling anything there. */
+function unfitness(entry: AreaFile, { kind }: BareSurface, model: Model): Unfit | null {
+  const { baffleTiltDeg, coverageDeg } = model;
+  if (kind !== "ceiling") return ["on", "not-a-ceiling"];
+  if (baffleTiltDeg !== 0) return ["model", "tilted"];
+  if (coverageDeg === null) return ["model", "no-coverage"];
+  const isStated = typeof entry.spacing === "number";
+  return !isStated && coverageDeg >= HALF_TURN_DEG ? ["model", "too-wide"] : null;
+}
+
+interface Found {
+  readonly entry: AreaFile;
+  readonly surface: BareSurface;
+  readonly model: Model;
+  readonly at: At;
+}
+
+/** The area that an outline takes of the ceiling. */
+function within(outline: Polygon, { entry, surface, model, at }: Found): Resolved<CoveredArea> {
+  if (!isOutline(outline)) return refusal(entry, at, [null, "no-area"]);
+  const region = regionIn(outline, surface);
+  if (areaMm2(region) < LEAST_AREA_MM2) return refusal(entry, at, [null, "off-ceiling"]);
+  const earMm = at.floorMm + entry.ear;
   const dropMm = lowestMm(region, surface) - earMm;
-  if (dropMm <= 0) return refuse("ear", "ears-too-high");
-  const pattern = entry.pattern ?? "square";
+  if (dropMm <= 0) return refusal(entry, at, ["ear", "ears-too-high"]);
   return resolved({
     name: entry.name,
     surface: surface.name,
     model,
     region,
-    pattern,
-    overlap: typeof typed === "string" ? typed : null,
-    spacingMm:
-      typeof typed === "string" ? spacingMm(pattern, typed, coverageDiameterMm(dropMm, coverageDeg)) : typed,
+    ...spacingOf(entry, model, dropMm),
     earMm,
     dropMm,
     prefix: entry.prefix ?? "S",
-    path,
+    path: at.path,
   });
+}
+
+type Spaced = Pick<CoveredArea, "pattern" | "overlap" | "spacingMm">;
+
+function spacingOf(entry: AreaFile, { coverageDeg }: Model, dropMm: number): Spaced {
+  const pattern = entry.pattern ?? "square";
+  const typed = entry.spacing ?? USUAL_OVERLAP;
+  if (typeof typed === "number") return { pattern, overlap: null, spacingMm: typed };
+  const diameterMm = coverageDiameterMm(dropMm, coverageDeg ?? 0);
+  return { pattern, overlap: typed, spacingMm: spacingMm(pattern, typed, diameterMm) };
 }
 
 /** What looks all round, or further, has no circle. */
@@ -111,7 +140,7 @@ function outlineOf(entry: AreaFile, surface: BareSurface, { shell, path }: Where
 const isOutline = (outline: Polygon): boolean =>
   Math.abs(twiceAreaMm2(outline)) > 2 * LEAST_AREA_MM2 && crossingSides(outline) === null;
 
-function within(outline: Polygon, { finished, voids }: BareSurface): Region {
+function regionIn(outline: Polygon, { finished, voids }: BareSurface): Region {
   const inside = intersection([outline], [finished]);
   return voids.length === 0
     ? inside

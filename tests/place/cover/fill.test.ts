@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { mountedIn } from "../../../src/listen/mounted.js";
 import { type CoverPlace, type Filling, fillAreas } from "../../../src/place/cover/fill.js";
 import type { Room } from "../../../src/room/room.js";
+import { howMany } from "../../how-many.js";
 import { type Parts, room, type Value } from "../../rooms/build.js";
 import { isClearByHand } from "../../rooms/by-hand.js";
 import { bareHall, randomHall } from "../../rooms/halls.js";
@@ -209,8 +210,7 @@ function mirrored(value: Value): Value {
 
 const mirror = (parts: Parts): Parts => mirrored(parts) as Parts;
 
-/** Longer on demand. */
-const RUNS = Number(process.env.BAYMARK_ROOMS ?? 8);
+const RUNS = howMany(8);
 
 describe("random halls", () => {
   test("all clear by plain arithmetic, all apart, never moved past their cell, and the same each time", () => {
