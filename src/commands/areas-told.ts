@@ -2,6 +2,7 @@ import type { Job } from "../job.js";
 import { type Coverage, driveOver } from "../listen/covered.js";
 import { bayOf } from "../place/bay.js";
 import type { CoverPlace, Filling } from "../place/cover/fill.js";
+import { pointsIn } from "../place/cover/pattern.js";
 import { nearestGap } from "../place/gaps.js";
 import { TAPE_STEP_MM } from "../place/nearest-clear.js";
 import { atTexts } from "../place-json.js";
@@ -55,9 +56,10 @@ function fillingTold(
   if (filling.kind === "too-many") return [`${name}  ${areas.tooMany(filling.count, filling.most)}`];
   const measure = measureIn(room.units);
   const { lattice, places, nowhere, spread } = filling;
+  const rowsAre = pointsIn(lattice) === places.length + nowhere.length ? "whole" : "cut";
   return [
     `${name}  ${areas.count(places.length, area.model.name, area.surface)}`,
-    `  ${areas.rows[lattice.pattern](lattice.rows, lattice.perRow)}; ${areas.along[lattice.along]}`,
+    `  ${areas.rows[lattice.pattern](lattice.rows, lattice.perRow, rowsAre)}; ${areas.along[lattice.along]}`,
     `  ${spacingLine(words, area, room.units)}`,
     `  ${areas.got(measure.length(lattice.spacingMm), measure.length(lattice.rowMm))}`,
     ...placesTable(words, places, measure, room.units).map((line) => `  ${line}`),

@@ -316,6 +316,7 @@ function speakers(words: StartWords, { front, surround, above, seat }: Figures):
     speaker("SR", "M-110", inWall("right", `front: ${surround}`)),
     speaker("TFL", "U+030", overhead("left")),
     speaker("TFR", "U-030", overhead("right")),
+    comment(words.areas),
   ];
 }
 

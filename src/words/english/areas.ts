@@ -6,8 +6,10 @@ export const areas = {
   count: (count: number, model: string, surface: string) =>
     `${count === 1 ? "1 loudspeaker" : `${count} loudspeakers`} ${model} on the ${frame.surface(surface)}`,
   rows: {
-    square: (rows: number, perRow: number) => `square pattern, ${counted(rows, perRow)}`,
-    hexagon: (rows: number, perRow: number) => `hexagonal pattern, ${counted(rows, perRow)}`,
+    square: (rows: number, perRow: number, rowsAre: Rows) =>
+      `square pattern, ${counted(rows, perRow, rowsAre)}`,
+    hexagon: (rows: number, perRow: number, rowsAre: Rows) =>
+      `hexagonal pattern, ${counted(rows, perRow, rowsAre)}`,
   },
   along: { u: "rows run left to right", v: "rows run front to back" },
   circle: (coverage: string, drop: string, diameter: string) =>
@@ -52,5 +54,8 @@ export const areas = {
     `not filled: it would take ${count} loudspeakers, and the file has room for ${most}; check the spacing`,
 };
 
-const counted = (rows: number, perRow: number): string =>
-  rows === 1 ? `1 row of ${perRow}` : `${rows} rows of ${perRow}`;
+/** Whether every row has as many, or the area cuts some off. */
+type Rows = "whole" | "cut";
+
+const counted = (rows: number, perRow: number, rowsAre: Rows): string =>
+  `${rows === 1 ? "1 row" : `${rows} rows`} of ${rowsAre === "cut" ? "up to " : ""}${perRow}`;

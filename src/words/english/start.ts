@@ -52,6 +52,8 @@ export const start = {
   layout: "(optional) a system of ITU-R BS.2051, by its upper+middle+lower name or its letter",
   speakers:
     "Loudspeakers: `at` is the centre of the opening. They aim at the reference seat unless `aim` says another.",
+  areas:
+    "(optional) `areas: [{ name: hall, on: ceiling, model: ..., ear: ... }]`: filled evenly by `baymark place --write`",
   equipment: "(optional) where the home runs end",
   print: "(optional) letter, legal, tabloid, A4, A3 ... and en, es or both on each sheet",
 };

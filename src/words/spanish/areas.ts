@@ -6,8 +6,8 @@ export const areas: typeof english = {
   count: (count, model, surface) =>
     `${count === 1 ? "1 bocina" : `${count} bocinas`} ${model} en ${frame.surface(surface)}`,
   rows: {
-    square: (rows, perRow) => `trazo cuadrado, ${counted(rows, perRow)}`,
-    hexagon: (rows, perRow) => `trazo hexagonal, ${counted(rows, perRow)}`,
+    square: (rows, perRow, rowsAre) => `trazo cuadrado, ${counted(rows, perRow, rowsAre)}`,
+    hexagon: (rows, perRow, rowsAre) => `trazo hexagonal, ${counted(rows, perRow, rowsAre)}`,
   },
   along: { u: "las filas van de izquierda a derecha", v: "las filas van de frente a fondo" },
   circle: (coverage, drop, diameter) =>
@@ -51,5 +51,5 @@ export const areas: typeof english = {
     `sin llenar: pediría ${count} bocinas, y en el archivo caben ${most}; revise la separación`,
 };
 
-const counted = (rows: number, perRow: number): string =>
-  rows === 1 ? `1 fila de ${perRow}` : `${rows} filas de ${perRow}`;
+const counted = (rows: number, perRow: number, rowsAre: "whole" | "cut"): string =>
+  `${rows === 1 ? "1 fila" : `${rows} filas`} de ${rowsAre === "cut" ? "hasta " : ""}${perRow}`;

@@ -53,6 +53,8 @@ export const start: typeof english = {
   seats: "Asientos: las cintas van al centro de la cabeza; uno es el de referencia.",
   layout: "(opcional) un sistema de ITU-R BS.2051, por su nombre arriba+medio+abajo o por su letra",
   speakers: "Bocinas: `at` es el centro del hoyo. Apuntan al asiento de referencia si `aim` no dice otro.",
+  areas:
+    "(opcional) `areas: [{ name: sala, on: ceiling, model: ..., ear: ... }]`: `baymark place --write` la llena parejo",
   equipment: "(opcional) a dónde llegan los cables",
   print: "(opcional) letter, legal, tabloid, A4, A3 ... y en, es o los dos en cada hoja",
 };
