@@ -46,18 +46,32 @@ export function complaintLines(
 }
 
 const MOST_SHOWN = 100;
+/** What is shown of a longer line before the place. */
+const SHOWN_BEFORE = 50;
 
-/** The line itself with a mark under the place, where it is short enough to be shown whole. */
+/** The line itself with a mark under the place; of a long one what stands round the place. */
 function excerpt(
   terminal: Terminal,
   source: string,
   { line, column }: { line: number; column: number },
 ): string[] {
-  const text = source.split(/\r\n|\n|\r/, line)[line - 1] ?? "";
-  if (text.trim() === "" || text.length > MOST_SHOWN || hasControl(text)) return [];
+  const whole = source.split(/\r\n|\n|\r/, line)[line - 1] ?? "";
+  const { text, at } = shownAround(whole, column);
+  if (text.trim() === "" || hasControl(text)) return [];
   const { dim, red } = terminal.colours;
   const gutter = `${String(line).padStart(5)} | `;
-  return [dim(gutter) + text, `${" ".repeat(gutter.length + column - 1)}${red("^")}`];
+  return [dim(gutter) + text, `${" ".repeat(gutter.length + at - 1)}${red("^")}`];
+}
+
+/** A piece of the line that holds the column, and the column in that piece. */
+function shownAround(whole: string, column: number): { readonly text: string; readonly at: number } {
+  // No line of a person's is longer, and a column counts characters, of which each may be two halves.
+  const characters = [...whole.slice(0, 2 * (column + MOST_SHOWN))];
+  if (characters.length <= MOST_SHOWN) return { text: whole, at: column };
+  const from = Math.max(0, column - 1 - SHOWN_BEFORE);
+  const piece = characters.slice(from, from + MOST_SHOWN).join("");
+  const [before, after] = [from > 0 ? "…" : "", from + MOST_SHOWN < characters.length ? "…" : ""];
+  return { text: `${before}${piece}${after}`, at: column - from + before.length };
 }
 
 const hasControl = (text: string): boolean => /[\p{Cc}\p{Cf}\p{Cs}]/u.test(text.replaceAll("\t", ""));

@@ -107,6 +107,8 @@ export interface FiguresByComplaint {
   /** The names of two walls that cross. */
   "walls-cross": { first: string; second: string };
   "wall-too-short": { wall: string; lengthMm: number; leastMm: number };
+  /** Two corners of a rectangle between which there is no area. */
+  "corners-in-line": Record<never, never>;
   /** Sides of a ceiling cross, or it spans no area. */
   "ceiling-no-area": { ceiling: string };
   /** A corner stands out of the plane of the others. */

@@ -187,7 +187,7 @@ const top = (words: StartWords, units: UnitSystem): readonly string[] => [
   `  name: ${words.job.name}`,
   noted("  number: 001", words.number),
   noted("  revision: A", words.revision),
-  noted("# date: 2026-01-31", words.date),
+  noted("  # date: 2026-01-31", words.date),
   noted(`units: ${units}`, words.units),
   noted("# call: 555-0100", words.call),
 ];

@@ -2,7 +2,7 @@ import { distance } from "fastest-levenshtein";
 import { shown } from "./shown.js";
 
 /** How many letters may be wrong in a word of that length for us to guess what was meant. Our own choice. */
-const slipsAllowed = (length: number): number => (length <= 3 ? 1 : length <= 7 ? 2 : 3);
+const slipsAllowed = (length: number): number => (length <= 4 ? 1 : length <= 7 ? 2 : 3);
 
 /** Among more than these nobody means one of them by a slip of typing. Our own choice. */
 const MOST_CHOICES = 1000;

@@ -90,9 +90,11 @@ const emptyFile = (): PlacedProblem => placed(0, { code: "empty-file", path: [],
 function slipsOf(document: ParsedDocument, text: string): PlacedProblem[] {
   const version = document.directives.yaml.version;
   if (version !== VERSION) return [directiveAt(text.indexOf("%YAML"), text)];
-  const slips = document.errors.map((error) => openSlip(error, document) ?? slipOf(error));
+  const slips = document.errors
+    .slice(0, MOST_SLIPS)
+    .map((error) => openSlip(error, document) ?? colonSlip(error, text) ?? slipOf(error));
   const warnings = document.warnings.map((warning) => warningOf(warning, text));
-  return onePerPlace([...slips.slice(0, MOST_SLIPS), ...warnings]);
+  return onePerPlace([...slips, ...warnings]);
 }
 
 /** At one place only what was said first; nothing after a slip that puts all the lines after it out of order. */
@@ -127,6 +129,23 @@ const SLIPS: ReadonlyMap<YAMLError["code"], YamlSlip> = new Map([
   ["BAD_DQ_ESCAPE", "escape"],
   ["UNEXPECTED_TOKEN", "comma"],
 ]);
+
+/**
+ * Where a key lacks its colon, or the space after it, the line is no key, and the parser finds fault with the next one's
+ * place.
+ */
+function colonSlip({ code, pos: [offset] }: YAMLError, text: string): PlacedProblem | null {
+  if (code !== "BAD_INDENT") return null;
+  const above = text.slice(0, Math.max(0, text.lastIndexOf("\n", offset))).split("\n");
+  const index = above.findLastIndex((line) => !/^\s*(?:#|$)/u.test(line));
+  const line = above[index] ?? "";
+  if (index === -1 || HAS_KEY.test(line)) return null;
+  const start = above.slice(0, index).reduce((sum, { length }) => sum + length + 1, 0);
+  return slipAt(start + line.search(/\S/u), "no-colon");
+}
+
+/** A key with its colon, or an entry of a list. */
+const HAS_KEY = /:(?:\s|$)|^\s*-(?:\s|$)/u;
 
 /** The parser says where it gave up, lines further; a person looks for the mark that was never closed. */
 function openSlip({ message, pos: [gaveUpAt] }: YAMLError, document: Document): PlacedProblem | null {

@@ -73,10 +73,10 @@ describe("sentences", () => {
     }
   });
 
-  test("a bare number shows the three ways to write it", () => {
+  test("a bare number shows the ways to write it", () => {
     const text = changed(`width: 13' 4"`, "width: 9");
-    expect(sentence("en", text)).toBe('`9` has no unit; write `9"`, `9 mm` or `9 ft`');
-    expect(sentence("es", text)).toBe('`9` no tiene unidad; escriba `9"`, `9 mm` o `9 ft`');
+    expect(sentence("en", text)).toBe('`9` has no unit; write `9"`, `9 mm`, `9 cm` or `9 ft`');
+    expect(sentence("es", text)).toBe('`9` no tiene unidad; escriba `9"`, `9 mm`, `9 cm` o `9 ft`');
   });
 
   test("a slip of typing shows what was meant", () => {

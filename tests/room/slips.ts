@@ -62,7 +62,7 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     from: `width: 13' 4"`,
     to: "width: ▶160",
     code: "no-unit",
-    figures: { typed: "160", ways: ['160"', "160 mm", "160 ft"] },
+    figures: { typed: "160", ways: ['160"', "160 mm", "160 cm", "160 ft"] },
   },
   "a bare number between quotes": {
     from: `width: 13' 4"`,
@@ -653,6 +653,11 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     to: `  measured_to: framing\n  ▶ceilings:\n    - { name: beam, corners: [[0, 5'], [13' 4", 5'], [13' 4", 6'], [0, 6']], height: 8' }`,
     code: "ceiling-in-pieces",
     figures: { pieces: 2 },
+  },
+  "two corners in line": {
+    from: `opposite: { left: 3' 4", back: 0 }`,
+    to: `opposite: ▶{ left: 2' 2", back: 0 }`,
+    code: "corners-in-line",
   },
 };
 

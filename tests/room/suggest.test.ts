@@ -19,6 +19,7 @@ describe("what was meant", () => {
     expect(suggest("mesurd_to", ["width", "measured_to"])).toBe("measured_to");
     expect(suggest("xyz", ["abc", "width"])).toBe(null);
     expect(suggest("yes", ["key", "true"])).toBe(null);
+    expect(suggest("west", WALLS)).toBe(null);
   });
 
   test("no guess between two that are as near, nor where nothing of the word is left", () => {

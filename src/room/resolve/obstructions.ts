@@ -1,8 +1,9 @@
+import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { Area } from "../../geometry/shape.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Obstruction, Path } from "../room.js";
 import type { ObstructionFile } from "../schema/obstructions.js";
-import { andThen, type Resolved, together } from "./resolved.js";
+import { andThen, type Resolved, refused, together } from "./resolved.js";
 import type { Shell } from "./shell.js";
 import { fixOn, type GroundSurface } from "./tapes.js";
 
@@ -32,7 +33,18 @@ function areaOf(entry: ObstructionFile, { surface, shell, path }: ObstructionPla
     corner: fixOn(entry.corner, surface, { shell, path: [...path, "corner"] }),
     opposite: fixOn(entry.opposite, surface, { shell, path: [...path, "opposite"] }),
   });
-  return andThen(corners, ({ corner, opposite }) => rectangleBetween(corner.centre, opposite.centre));
+  return refusing(
+    andThen(corners, ({ corner, opposite }) => rectangleBetween(corner.centre, opposite.centre)),
+    [...path, "opposite"],
+  );
+}
+
+/** A figure that was typed twice leaves a line of what has a width, and that would be in nobody's way. */
+function refusing(area: Resolved<Area>, path: Path): Resolved<Area> {
+  if (!area.ok || area.value.kind === "round") return area;
+  const { min, max } = area.value;
+  const isArea = max.u - min.u > EPSILON_MM && max.v - min.v > EPSILON_MM;
+  return isArea ? area : refused({ code: "corners-in-line", path, at: "value", figures: {} });
 }
 
 /** The rectangle whose opposite corners these are. */

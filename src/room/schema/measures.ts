@@ -69,10 +69,10 @@ function complainOfLength(context: Reading, text: string, problem: LengthProblem
   }
 }
 
-/** The three ways to write a bare figure; where feet stand before it, it can only be inches. */
+/** The ways to write a bare figure; where feet stand before it, it can only be inches. */
 function waysToWrite(typed: string, figure: string): readonly string[] {
   if (/['’′]|ft|feet|foot/u.test(typed)) return [`${typed}"`];
-  return [`${figure}"`, `${figure} mm`, `${figure} ft`];
+  return [`${figure}"`, `${figure} mm`, `${figure} cm`, `${figure} ft`];
 }
 
 function carried({ feet, inches }: { readonly feet: string; readonly inches: string }): string | null {

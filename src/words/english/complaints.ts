@@ -12,6 +12,13 @@ const KINDS: Readonly<Record<Kind, string>> = {
   nothing: "nothing",
 };
 
+/** How each is written. */
+const WRITTEN: Readonly<Record<Kind, string>> = {
+  ...KINDS,
+  map: "keys with values, as in `{ left: 3 m, front: 2 m }`,",
+  list: "a list, as in `[3 m, 2 m]`,",
+};
+
 const MEASURED: Readonly<Record<Measured, string>> = {
   length: "a length",
   angle: "an angle",
@@ -46,7 +53,8 @@ const SLIPS: Readonly<Record<YamlSlip, string>> = {
   indent: "this line begins at another column than its neighbours; indent them alike, with spaces",
   "in-brackets":
     "inside brackets a comma is missing before this place, or a value with a dash or a colon needs quotes",
-  "no-colon": "a colon is missing after a key, or these lines are not indented alike",
+  "no-colon":
+    "after a key a colon and a space are missing, as in `width: 3 m`; or these lines are not indented alike",
   start: "a value cannot begin so; put it between quotes",
   colon: "a colon and a space inside a value begin a new key; put the value between quotes",
   escape: "a backslash between double quotes begins a code, and this is none; use single quotes",
@@ -54,6 +62,9 @@ const SLIPS: Readonly<Record<YamlSlip, string>> = {
     "something stands here that does not belong to the value before it; quote the value, or check commas and brackets",
   other: "this cannot be read as YAML; check quotes, brackets and indentation",
 };
+
+/** How ITU-R BS.2051 names channels. */
+const CHANNEL = "; a channel is named by its layer and its angle to the left (+) or right (-), as in `M+030`";
 
 /** What was meant, or what there is to choose from. */
 const instead = (suggestion: string | null, what: string, choices: readonly string[]): string => {
@@ -80,17 +91,18 @@ const phrase: ComplaintPhrases = {
   "duplicate-key": ({ key, firstLine }) =>
     `${quoted(key)} is already given in line ${firstLine}; keep one of the two`,
   "not-a-room": ({ found }) =>
-    `a room file is keys with values, and this is ${KINDS[found]}; begin with \`baymark: 1\``,
+    `a room file is keys with values, and this is ${KINDS[found]}; begin with \`baymark: 1\`, or with the file that \`baymark start\` writes`,
   "more-complaints": ({ count }) =>
     `${count} more like these are not shown; mend the first ones and check again`,
 
   "unknown-key": ({ key, suggestion, choices }) =>
     `${quoted(key)} is no key here${instead(suggestion, "the keys are", choices)}`,
-  "missing-key": ({ key }) => `${quoted(key)} is missing here; add \`${key}: ...\``,
+  "missing-key": ({ key }) =>
+    `${quoted(key)} is missing here; add \`${key}: ${key === "baymark" ? "1" : "..."}\``,
   "nothing-written": ({ key }) =>
     `nothing is written for ${quoted(key)}; write its value or take the key out`,
   "wrong-kind": ({ wanted, found }) =>
-    `${wanted.map((kind) => KINDS[kind]).join(" or ")} must stand here, and this is ${KINDS[found]}`,
+    `${wanted.map((kind) => WRITTEN[kind]).join(" or ")} must stand here, and this is ${KINDS[found]}`,
   "unknown-word": ({ typed, suggestion, choices }) =>
     `${quoted(typed)} cannot stand here${instead(suggestion, "write", choices)}`,
   "other-format": ({ typed }) =>
@@ -120,7 +132,7 @@ const phrase: ComplaintPhrases = {
     `this text holds ${codePoint}${name === null ? "" : ` ${name}`}, ${BAD[reason]}; type the text again without it`,
   "bad-id": ({ typed, slip, most }) =>
     ({
-      characters: `${quoted(typed)}: an id has letters without accents, digits, - and _ only, since it is printed on labels and names files`,
+      characters: `${quoted(typed)}: an id has letters without accents, digits, - and _ only, as in \`SL-1\`, since it is printed on labels and names files`,
       "too-long": `${quoted(typed)}: an id has at most ${most} characters, so that it fits on a label`,
       reserved: `${quoted(typed)} cannot be an id: some systems keep that name for a device and refuse files of it`,
     })[slip],
@@ -130,14 +142,16 @@ const phrase: ComplaintPhrases = {
 
   "unknown-name": ({ of, typed, suggestion, choices }) => {
     const [one, many] = NAMES[of];
-    const none = choices.length === 0 ? `; the file has no ${many}` : "";
-    return `there is no ${one} ${quoted(typed)}${none}${instead(suggestion, `the ${many} are`, choices)}`;
+    const listIt = of === "model" ? "; write its figures under `models`" : "";
+    const none = choices.length === 0 ? `; the file has no ${many}${listIt}` : "";
+    const hint = of === "channel" ? CHANNEL : "";
+    return `there is no ${one} ${quoted(typed)}${none}${hint}${instead(suggestion, `the ${many} are`, choices)}`;
   },
   "mirrors-itself": ({ typed }) =>
     `${quoted(typed)} cannot mirror itself; name the loudspeaker on the other side`,
   "reference-seats": ({ count }) =>
     count === 0
-      ? "no seat says `reference: true`; the layout is built round one of them"
+      ? "no seat says `reference: true`; write it at the one that the layout is built round"
       : `${count} seats say \`reference: true\`; the layout is built round one of them`,
   "outline-with-size": ({ key }) =>
     `${quoted(key)} is the size of a box, and this room has an \`outline\`; keep one of them`,
@@ -151,6 +165,8 @@ const phrase: ComplaintPhrases = {
     `the walls ${quoted(first)} and ${quoted(second)} cross; corners go round the room in order`,
   "wall-too-short": ({ wall, lengthMm, leastMm }) =>
     `the wall ${quoted(wall)} would be ${length(lengthMm)} long, and ${length(leastMm)} is the least; check its two corners`,
+  "corners-in-line": () =>
+    "this corner lies in line with the other one, so that there is no area between them; give two corners that face each other across it",
   "ceiling-no-area": ({ ceiling }) =>
     `the corners of ${quoted(ceiling)} do not go round an area; they go round it in order`,
   "not-one-plane": ({ ceiling, corner, byMm, mostMm }) =>
@@ -165,7 +181,7 @@ const phrase: ComplaintPhrases = {
     `nothing is left of the ceiling at \`height\`, since named ones cover the room; use ${listed(choices, "or")}`,
 
   "tapes-count": ({ given, wanted }) =>
-    `${wanted} tapes fix this point, and ${given.length === 0 ? "none is" : `${listed(given, "and")} ${given.length === 1 ? "is" : "are"}`} given; give ${wanted}`,
+    `${wanted} tapes fix this point, and ${given.length === 0 ? "none is" : `${given.length === 1 ? "only " : ""}${listed(given, "and")} ${given.length === 1 ? "is" : "are"}`} given; ${given.length > wanted ? `keep ${wanted}` : "on plan they come from two walls that meet; on a wall one is `up` or `down`"}`,
   "tapes-parallel": ({ given }) =>
     `${listed(given, "and")} run along each other and fix no point; give tapes from two walls that meet`,
   "tape-not-here": ({ tape, surface, choices }) =>

@@ -12,6 +12,12 @@ const KINDS: Readonly<Record<Kind, string>> = {
   nothing: "nada",
 };
 
+const WRITTEN: Readonly<Record<Kind, string>> = {
+  ...KINDS,
+  map: "claves con valores, como `{ left: 3 m, front: 2 m }`",
+  list: "una lista, como `[3 m, 2 m]`",
+};
+
 const MEASURED: Readonly<Record<Measured, string>> = {
   length: "una longitud",
   angle: "un ángulo",
@@ -46,7 +52,8 @@ const SLIPS: Readonly<Record<YamlSlip, string>> = {
   indent: "esta línea empieza en otra columna que sus vecinas; alinéelas igual, con espacios",
   "in-brackets":
     "dentro de corchetes falta una coma antes de este lugar, o un valor con guion o dos puntos necesita comillas",
-  "no-colon": "faltan los dos puntos después de una clave, o estas líneas no tienen la misma sangría",
+  "no-colon":
+    "después de una clave faltan dos puntos y un espacio, como en `width: 3 m`; o estas líneas no tienen la misma sangría",
   start: "un valor no puede empezar así; póngalo entre comillas",
   colon: "dos puntos y un espacio dentro de un valor empiezan otra clave; ponga el valor entre comillas",
   escape:
@@ -55,6 +62,9 @@ const SLIPS: Readonly<Record<YamlSlip, string>> = {
     "aquí hay algo que no pertenece al valor anterior; ponga el valor entre comillas o revise comas y corchetes",
   other: "esto no se puede leer como YAML; revise comillas, corchetes y sangrías",
 };
+
+const CHANNEL =
+  "; un canal se nombra por su capa y su ángulo a la izquierda (+) o a la derecha (-), como `M+030`";
 
 const instead = (suggestion: string | null, what: string, choices: readonly string[]): string => {
   if (suggestion !== null) return `; ¿quiso decir ${quoted(suggestion)}?`;
@@ -82,16 +92,17 @@ const phrase: ComplaintPhrases = {
   "duplicate-key": ({ key, firstLine }) =>
     `${quoted(key)} ya está en la línea ${firstLine}; deje una de las dos`,
   "not-a-room": ({ found }) =>
-    `un archivo de cuarto son claves con valores, y esto es ${KINDS[found]}; empiece con \`baymark: 1\``,
+    `un archivo de cuarto son claves con valores, y esto es ${KINDS[found]}; empiece con \`baymark: 1\`, o con el archivo que escribe \`baymark start\``,
   "more-complaints": ({ count }) =>
     `hay ${count} más como estos que no se muestran; corrija los primeros y revise otra vez`,
 
   "unknown-key": ({ key, suggestion, choices }) =>
     `${quoted(key)} no es una clave de aquí${instead(suggestion, "las claves son", choices)}`,
-  "missing-key": ({ key }) => `aquí falta ${quoted(key)}; agregue \`${key}: ...\``,
+  "missing-key": ({ key }) =>
+    `aquí falta ${quoted(key)}; agregue \`${key}: ${key === "baymark" ? "1" : "..."}\``,
   "nothing-written": ({ key }) => `${quoted(key)} no tiene valor; escríbalo o quite la clave`,
   "wrong-kind": ({ wanted, found }) =>
-    `aquí va ${wanted.map((kind) => KINDS[kind]).join(" o ")}, y esto es ${KINDS[found]}`,
+    `aquí va ${wanted.map((kind) => WRITTEN[kind]).join(" o ")}, y esto es ${KINDS[found]}`,
   "unknown-word": ({ typed, suggestion, choices }) =>
     `${quoted(typed)} no puede ir aquí${instead(suggestion, "escriba", choices)}`,
   "other-format": ({ typed }) =>
@@ -121,7 +132,7 @@ const phrase: ComplaintPhrases = {
     `este texto tiene ${codePoint}${name === null ? "" : ` ${name}`}, ${BAD[reason]}; escriba el texto otra vez sin él`,
   "bad-id": ({ typed, slip, most }) =>
     ({
-      characters: `${quoted(typed)}: un id lleva solo letras sin acento, cifras, - y _, porque va en etiquetas y nombres de archivo`,
+      characters: `${quoted(typed)}: un id lleva solo letras sin acento, cifras, - y _, como \`SL-1\`, porque va en etiquetas y nombres de archivo`,
       "too-long": `${quoted(typed)}: un id tiene a lo más ${most} caracteres, para que quepa en una etiqueta`,
       reserved: `${quoted(typed)} no puede ser un id: algunos sistemas guardan ese nombre para un aparato y rechazan archivos con él`,
     })[slip],
@@ -131,13 +142,15 @@ const phrase: ComplaintPhrases = {
 
   "unknown-name": ({ of, typed, suggestion, choices }) => {
     const [none, many] = NAMES[of];
-    return `no hay ${none} ${quoted(typed)}${instead(suggestion, many, choices)}`;
+    const hint = of === "channel" ? CHANNEL : "";
+    const listIt = of === "model" && choices.length === 0 ? "; escriba sus medidas bajo `models`" : "";
+    return `no hay ${none} ${quoted(typed)}${listIt}${hint}${instead(suggestion, many, choices)}`;
   },
   "mirrors-itself": ({ typed }) =>
     `${quoted(typed)} no puede ser su propio reflejo; ponga la bocina del otro lado`,
   "reference-seats": ({ count }) =>
     count === 0
-      ? "ningún asiento dice `reference: true`; la disposición se arma alrededor de uno"
+      ? "ningún asiento dice `reference: true`; escríbalo en el asiento alrededor del cual se arma la disposición"
       : `${count} asientos dicen \`reference: true\`; la disposición se arma alrededor de uno solo`,
   "outline-with-size": ({ key }) =>
     `${quoted(key)} es la medida de una caja, y este cuarto tiene un \`outline\`; deje uno de los dos`,
@@ -151,6 +164,8 @@ const phrase: ComplaintPhrases = {
     `las paredes ${quoted(first)} y ${quoted(second)} se cruzan; las esquinas van en orden alrededor del cuarto`,
   "wall-too-short": ({ wall, lengthMm, leastMm }) =>
     `la pared ${quoted(wall)} mediría ${length(lengthMm)}, y lo mínimo es ${length(leastMm)}; revise sus dos esquinas`,
+  "corners-in-line": () =>
+    "esta esquina está en línea con la otra, y entre ellas no hay ningún área; dé dos esquinas opuestas",
   "ceiling-no-area": ({ ceiling }) =>
     `las esquinas de ${quoted(ceiling)} no rodean un área; van en orden alrededor de ella`,
   "not-one-plane": ({ ceiling, corner, byMm, mostMm }) =>
@@ -165,7 +180,7 @@ const phrase: ComplaintPhrases = {
     `no queda nada del techo a \`height\`, pues los que tienen nombre cubren el cuarto; use ${listed(choices, "o")}`,
 
   "tapes-count": ({ given, wanted }) =>
-    `este punto se fija con ${wanted} cintas, y ${given.length === 0 ? "no hay ninguna" : `hay ${listed(given, "y")}`}; ponga ${wanted}`,
+    `este punto se fija con ${wanted} cintas, y ${given.length === 0 ? "no hay ninguna" : `${given.length === 1 ? "solo " : ""}hay ${listed(given, "y")}`}; ${given.length > wanted ? `deje ${wanted}` : "en planta se miden desde dos paredes que se encuentran; en una pared, una es `up` o `down`"}`,
   "tapes-parallel": ({ given }) =>
     `${listed(given, "y")} corren una junto a otra y no fijan un punto; mida desde dos paredes que se encuentran`,
   "tape-not-here": ({ tape, surface, choices }) =>
