@@ -165,10 +165,10 @@ function memberSaid(say: Saying, change: MemberChange): string {
   switch (change.what) {
     case "added":
     case "gone": {
-      const { from, atMm } = change;
-      return member[change.what](
-        from === null || atMm === null ? null : member.at(say.measure.tape(atMm), from),
-      );
+      const { from, atMm, found } = change;
+      const at = from === null || atMm === null ? null : member.at(say.measure.tape(atMm), from);
+      const by = found === null ? [] : [member.found(found.by, found.on)];
+      return [member[change.what](at), ...by].join(", ");
     }
     case "moved":
       return member.moved(tapeRead(say, change.from, change.beforeMm, change.afterMm));

@@ -13,7 +13,13 @@ import { readingMm } from "./reading.js";
  * tape from the wall `from` reads; null where no tape reads one figure along all of it.
  */
 export type MemberChange = { readonly member: MemberName } & (
-  | { readonly what: "added" | "gone"; readonly from: string | null; readonly atMm: number | null }
+  | {
+      readonly what: "added" | "gone";
+      readonly from: string | null;
+      readonly atMm: number | null;
+      /** Who found it there, or not there; null where the layout says it. */
+      readonly found: Found | null;
+    }
   | {
       readonly what: "moved";
       readonly from: string | null;
@@ -44,13 +50,15 @@ interface Side {
 export function memberChanges(before: Side, after: Side): readonly MemberChange[] {
   if (before.surface.framing.kind === "unknown" || after.surface.framing.kind === "unknown") return [];
   const { measuredTo } = after.room;
-  const { layout, straps } = after.surface.framing;
+  const { layout, straps, missing } = after.surface.framing;
+  const notThere = ({ name }: Placed): Found | null =>
+    missing.find(({ kind, number }) => kind === name.kind && number === name.number)?.found ?? null;
   const rows = [
     { from: layout.from, isOf: repeats },
     { from: (straps?.layout ?? layout).from, isOf: isStrap },
   ].map((row) => ({ ...row, faces: measuredTo }));
   return [
-    ...rows.flatMap((row) => repeatingChanges(placed(before, row), placed(after, row))),
+    ...rows.flatMap((row) => repeatingChanges(placed(before, row), placed(after, row), notThere)),
     ...structureChanges(before.surface, after.surface),
   ];
 }
@@ -102,7 +110,11 @@ function placed(side: Side, asked: AskedRow): readonly Placed[] {
  * Pairs of neighbours before and after, each with the nearest; what finds none within reach came or went, unless the
  * other has its number: then it is the one that was found elsewhere.
  */
-function repeatingChanges(before: readonly Placed[], after: readonly Placed[]): readonly MemberChange[] {
+function repeatingChanges(
+  before: readonly Placed[],
+  after: readonly Placed[],
+  notThere: (was: Placed) => Found | null,
+): readonly MemberChange[] {
   const { pairs, came, went } = matched(before, after);
   const sameNumber = came.flatMap((is): Pair[] => {
     const was = went.find(({ name }) => name.number === is.name.number);
@@ -114,8 +126,8 @@ function repeatingChanges(before: readonly Placed[], after: readonly Placed[]): 
     ...[...pairs, ...sameNumber]
       .sort((a, b) => a.is.name.number - b.is.name.number)
       .flatMap(({ was, is }) => pairChanges(was, is)),
-    ...left(came, "is").map((one) => cameOrWent("added", one)),
-    ...left(went, "was").map((one) => cameOrWent("gone", one)),
+    ...left(came, "is").map((one) => cameOrWent("added", one, one.member.found)),
+    ...left(went, "was").map((one) => cameOrWent("gone", one, notThere(one))),
   ];
 }
 
@@ -162,12 +174,11 @@ function isAlone(one: Placed, other: Placed, next: Placed | undefined): boolean 
   return apart > MOST_MOVED_MM || (next !== undefined && Math.abs(next.mm - other.mm) < apart);
 }
 
-const cameOrWent = (what: "added" | "gone", { name, from, mm }: Placed): MemberChange => ({
-  member: name,
-  what,
-  from,
-  atMm: mm,
-});
+const cameOrWent = (
+  what: "added" | "gone",
+  { name, from, mm }: Placed,
+  found: Found | null,
+): MemberChange => ({ member: name, what, from, atMm: mm, found });
 
 function pairChanges(was: Placed, is: Placed): readonly MemberChange[] {
   const { name: member, from, mm } = is;
@@ -198,6 +209,7 @@ function structureChanges(before: Surface, after: Surface): readonly MemberChang
     what,
     from: null,
     atMm: null,
+    found: null,
   });
   return [
     ...now.flatMap((piece) => {

@@ -152,10 +152,24 @@ describe("members", () => {
 
   it("that came in between do not move those behind them, whose numbers change", () => {
     expect(membersOf(joists(AT), joists(AT.toSpliced(2, 0, "1500 mm")))).toEqual([
-      { member: joist(3), what: "added", from: "front", atMm: 1500 },
+      { member: joist(3), what: "added", from: "front", atMm: 1500, found: null },
     ]);
     expect(membersOf(joists(AT), joists(AT.toSpliced(1, 1)))).toEqual([
-      { member: joist(2), what: "gone", from: "front", atMm: 1200 },
+      { member: joist(2), what: "gone", from: "front", atMm: 1200, found: null },
+    ]);
+  });
+
+  it("that somebody found missing, and one that is there besides, with who and when", () => {
+    const lead = { by: "framing lead", on: "2026-11-18" };
+    const laid = { at: null, first: "600 mm", spacing: "600 mm" };
+    const found = [
+      { missing: 2, ...lead },
+      { extra: "4500 mm", ...lead },
+    ];
+    const joists = (more: Parts): Parts => ({ framing: { ceiling: { ...laid, ...more } } });
+    expect(compared(joists({}), joists({ found })).members).toEqual([
+      { member: joist(11), what: "added", from: "front", atMm: 4500, found: lead },
+      { member: joist(2), what: "gone", from: "front", atMm: 1200, found: lead },
     ]);
   });
 

@@ -3,7 +3,7 @@ import { toWorld } from "../../../src/geometry/frame.js";
 import { clearTest } from "../../../src/place/clear.js";
 import { fittingOf, neighboursOf } from "../../../src/place/fitting.js";
 import { type Placing, placeAll } from "../../../src/place/place.js";
-import type { Room } from "../../../src/room/room.js";
+import { type Room, surfaceNamed } from "../../../src/room/room.js";
 import { type Parts, room } from "../../rooms/build.js";
 import { answer } from "../../rooms/job.js";
 import { ANGLED, L_WITH_SOFFIT, sloped } from "../../rooms/not-boxes.js";
@@ -189,4 +189,50 @@ test("beside a wall at an angle", () => {
   };
   const { placed } = check(parts);
   expect(placed).toHaveLength(3);
+});
+
+describe("under joists at an angle", () => {
+  const angled = (spacingMm: number): Parts => ({
+    run: "30 deg",
+    member: { width: "45 mm", depth: "220 mm" },
+    from: { right: 0, front: 0 },
+    first: "250 mm",
+    spacing: `${spacingMm} mm`,
+  });
+  const speakers = (on: string): readonly Parts[] => [
+    best("TFL", "U+045", on),
+    best("TFR", "U-045", on),
+    best("TBL", "U+135", on),
+  ];
+
+  test("with channels across them on a flat ceiling", () => {
+    const strapping = {
+      kind: "channel",
+      depth: "13 mm",
+      width: "65 mm",
+      from: { left: 0, front: 0 },
+      first: "300 mm",
+      spacing: "610 mm",
+    };
+    const { placed } = check({
+      ...seat({ left: "2 m", front: "3 m" }),
+      framing: onlyOn({ ceiling: { ...angled(488), at: null, strapping } }),
+      speakers: speakers("ceiling"),
+    });
+    expect(placed).toHaveLength(3);
+  });
+
+  test("on a slope, where the angle is measured on the slope itself", () => {
+    const parts: Parts = {
+      ...sloped("front"),
+      ...seat({ left: "2 m", front: "3 m" }),
+      framing: onlyOn({ slope: angled(410) }),
+      speakers: speakers("slope"),
+    };
+    expect(check(parts).placed).toHaveLength(3);
+    const { framing } = surfaceNamed(room(parts), "slope");
+    const [first] = framing.kind === "known" ? framing.members : [];
+    const [u = 0, v = 0] = first === undefined ? [] : [first.to.u - first.from.u, first.to.v - first.from.v];
+    expect((Math.atan2(v, u) * 180) / Math.PI).toBeCloseTo(30, 9);
+  });
 });
