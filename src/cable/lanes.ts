@@ -2,7 +2,7 @@ import { EPSILON_MM } from "../geometry/epsilon.js";
 import { toSurface, toWorld } from "../geometry/frame.js";
 import { lengthMm, minus, plus, times } from "../geometry/surface-point.js";
 import { dot, length, type SurfacePoint, subtract, vector } from "../geometry/vector.js";
-import type { Edge } from "../room/room.js";
+import type { Edge, Surface } from "../room/room.js";
 import { type Axis, type Field, isInWood, otherAxis } from "./field.js";
 
 /**
@@ -43,13 +43,25 @@ export function joinsOf(fields: readonly Field[]): readonly Join[] {
   return pairs.flatMap((pair) => commonEdges(...pair).map((edges): Join => ({ fields: pair, edges })));
 }
 
-function commonEdges(one: Field, other: Field): readonly (readonly [Edge, Edge])[] {
-  return edgesOf(one).flatMap((edge) =>
+type EdgePair = readonly [Edge, Edge];
+
+/** Of each two surfaces once: every route asks again. */
+const edgesInCommon = new WeakMap<Surface, Map<Surface, readonly EdgePair[]>>();
+
+function commonEdges(one: Field, other: Field): readonly EdgePair[] {
+  const known = edgesInCommon.get(one.surface) ?? new Map<Surface, readonly EdgePair[]>();
+  edgesInCommon.set(one.surface, known);
+  const pairs = known.get(other.surface) ?? foundInCommon(one, other);
+  known.set(other.surface, pairs);
+  return pairs;
+}
+
+const foundInCommon = (one: Field, other: Field): readonly EdgePair[] =>
+  edgesOf(one).flatMap((edge) =>
     edgesOf(other)
       .filter((candidate) => liesAlong(one, edge, other, candidate))
       .map((candidate) => [edge, candidate] as const),
   );
-}
 
 /** With those round what lies in it, as a tray. */
 const edgesOf = ({ surface }: Field): readonly Edge[] => [
