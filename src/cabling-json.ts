@@ -43,6 +43,8 @@ interface LegJson {
   /** A wall's name, "floor" or "ceiling". */
   readonly toward: string;
   readonly length: number;
+  /** Up from the ceiling before it, below 0 down; 0 from anything else. */
+  readonly up: number;
   readonly members: "along" | "across";
   readonly crossed: readonly MemberJson[];
 }
@@ -130,10 +132,11 @@ const sizeJson = (size: Size | null): SizeJson => ({
   area: size?.kind === "area" ? size.areaMm2 : null,
 });
 
-const legJson = ({ field, toward, lengthMm, way, crossed }: Leg): LegJson => ({
+const legJson = ({ field, toward, lengthMm, upMm, way, crossed }: Leg): LegJson => ({
   surface: field.surface.name,
   toward,
   length: lengthMm,
+  up: upMm,
   members: way,
   crossed: crossed.map(({ kind, number }) => ({ kind, number })),
 });

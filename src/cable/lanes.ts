@@ -107,12 +107,15 @@ export function carried(from: Field, to: Field, point: SurfacePoint): SurfacePoi
  * ceiling; straight up or down between two ceilings, from where it lies over the one to where it lies over the other.
  */
 export function turnMm(from: Spot, to: Spot): number {
-  const inOutMm = from.field.levelMm + to.field.levelMm;
-  if (from.field.surface.kind !== to.field.surface.kind) return inOutMm;
-  const [a, b] = [from, to].map(({ field, at }) => ({ zMm: toWorld(field.surface.frame, at).z, ...field }));
-  if (a === undefined || b === undefined) return inOutMm;
-  const stepMm = Math.abs(a.zMm - b.zMm);
-  return Math.max(stepMm, Math.abs(a.zMm + a.levelMm - b.zMm - b.levelMm));
+  if (from.field.surface.kind !== to.field.surface.kind) return from.field.levelMm + to.field.levelMm;
+  const upMm = stepMm(from, to);
+  return Math.max(Math.abs(upMm), Math.abs(upMm + to.field.levelMm - from.field.levelMm));
+}
+
+/** How much higher one ceiling stands over another at a join, in mm; 0 where one of the two is a wall. */
+export function stepMm(from: Spot, to: Spot): number {
+  if (from.field.surface.kind !== to.field.surface.kind) return 0;
+  return toWorld(to.field.surface.frame, to.at).z - toWorld(from.field.surface.frame, from.at).z;
 }
 
 /** The middle of every bay of a field, with those between its border and the members next to it. */

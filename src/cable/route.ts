@@ -4,7 +4,7 @@ import type { SurfacePoint, Vector } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
 import { type Box, isIn, passesThrough } from "./box.js";
 import { type Axis, crossedBy, type Field, isAslant, isUncounted, otherAxis, runOf } from "./field.js";
-import { bayMiddles, joinsOf, lanesOf, turnMm } from "./lanes.js";
+import { bayMiddles, joinsOf, lanesOf, stepMm, turnMm } from "./lanes.js";
 import { type Boring, type Network, networkOf, type Spot } from "./network.js";
 import { shortestWay } from "./shortest.js";
 
@@ -22,6 +22,8 @@ export interface Leg {
   readonly crossed: readonly Member[];
   /** True where it passes framing that nobody has measured: then the holes are not known. */
   readonly uncounted: boolean;
+  /** How far up from the ceiling before it cable has come, down below 0; 0 from anything else. */
+  readonly upMm: number;
   /** Numbers of the joists or studs at both sides of a leg along them; null where there is none. */
   readonly between: readonly [number | null, number | null] | null;
 }
@@ -143,11 +145,17 @@ const isAligned = ({ surface: { frame } }: Field): boolean =>
 function routeOf(way: readonly Spot[]): Route {
   const legs: Leg[] = [];
   let turnsMm = 0;
+  let upMm = 0;
   for (const run of straightRuns(way)) {
     const [first, last] = [run[0], run.at(-1)];
     if (first === undefined || last === undefined) continue;
-    if (first.field !== last.field) turnsMm += turnMm(first, last);
-    else if (distanceMm(first.at, last.at) > 0) legs.push(legOf(first.field, first.at, last.at));
+    if (first.field !== last.field) {
+      turnsMm += turnMm(first, last);
+      upMm = stepMm(first, last);
+    } else if (distanceMm(first.at, last.at) > 0) {
+      legs.push({ ...legOf(first.field, first.at, last.at), upMm });
+      upMm = 0;
+    }
   }
   return { legs, lengthMm: turnsMm + legs.reduce((sum, leg) => sum + leg.lengthMm, 0) };
 }
@@ -178,7 +186,7 @@ function axisOf(from: SurfacePoint, to: SurfacePoint): Axis | null {
   return from.u === to.u ? "v" : "u";
 }
 
-function legOf(field: Field, from: SurfacePoint, to: SurfacePoint): Leg {
+function legOf(field: Field, from: SurfacePoint, to: SurfacePoint): Omit<Leg, "upMm"> {
   const axis = axisOf(from, to) ?? "u";
   const stretch = { axis, from, to };
   const crossed = crossedBy(field, stretch);

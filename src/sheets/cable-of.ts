@@ -69,13 +69,14 @@ function figureOf(
 
 /** A leg as the words of a way take it; `length` writes a length. */
 export function writtenLeg(leg: Leg, length: (mm: number) => string): WrittenLeg {
-  const { field, toward, crossed, between, way, uncounted } = leg;
+  const { field, toward, crossed, between, way, uncounted, upMm } = leg;
   const [before = null, after = null] = between ?? [];
   const kind = field.surface.kind === "ceiling" ? "joist" : "stud";
   return {
     surface: field.surface.name,
     toward,
     length: length(leg.lengthMm),
+    step: upMm === 0 ? null : { length: length(Math.abs(upMm)), isUp: upMm > 0 },
     crossed: countsOf(crossed.map((member) => member.kind)),
     between: before === null || after === null ? null : { kind, numbers: [before, after] },
     isOver: field.isOver && way === "across",

@@ -6,6 +6,8 @@ export interface WrittenLeg {
   /** A wall's name, "floor" or "ceiling". */
   readonly toward: string;
   readonly length: string;
+  /** Up or down from the ceiling before it, behind a face; null where it comes from anything else. */
+  readonly step: { readonly length: string; readonly isUp: boolean } | null;
   /** Members that it passes through, by kind. */
   readonly crossed: readonly { readonly kind: MemberName["kind"]; readonly count: number }[];
   /** Numbers of the joists or studs at both sides, where it goes along them and both are there. */

@@ -457,6 +457,7 @@ describe("a soffit", () => {
       ["soffit", "left", 400, "along", 0],
     ]);
     expect(one.routeMm).toBeCloseTo(2100 + 170 + 3200 + (300 + 110 - 47.5) + 400, 6);
+    expect(one.legs.map(({ upMm }) => Math.round(upMm))).toEqual([0, 0, -300]);
   });
 
   test("its rims are lower than the step: cable comes over them", () => {

@@ -111,8 +111,18 @@ const BETWEEN = { joist: "joists", stud: "studs" };
 
 const DIRECTIONS: Readonly<Record<string, string>> = { ceiling: "up", floor: "down" };
 
-function legSaid({ surface, toward, length, crossed, between, isOver, unmeasured }: WrittenLeg): string {
+function legSaid({
+  surface,
+  toward,
+  length,
+  crossed,
+  between,
+  isOver,
+  unmeasured,
+  step,
+}: WrittenLeg): string {
   const parts = [
+    ...(step === null ? [] : [`${step.isUp ? "up" : "down"} ${step.length} behind the face`]),
     `${frame.surface(surface)} ${DIRECTIONS[toward] ?? `toward ${frame.wall(toward)}`} ${length}`,
     ...(between === null ? [] : [`between ${BETWEEN[between.kind]} ${between.numbers.join(" and ")}`]),
     ...(crossed.length === 0 ? [] : [`through ${crossed.map(counted).join(" and ")}`]),

@@ -104,8 +104,18 @@ const BETWEEN = { joist: "viguetas", stud: "montantes" };
 
 const DIRECTIONS: Readonly<Record<string, string>> = { ceiling: "sube", floor: "baja" };
 
-function legSaid({ surface, toward, length, crossed, between, isOver, unmeasured }: WrittenLeg): string {
+function legSaid({
+  surface,
+  toward,
+  length,
+  crossed,
+  between,
+  isOver,
+  unmeasured,
+  step,
+}: WrittenLeg): string {
   const parts = [
+    ...(step === null ? [] : [`${step.isUp ? "sube" : "baja"} ${step.length} detrás del frente`]),
     `${frame.surface(surface)} ${DIRECTIONS[toward] ?? `hacia ${frame.wall(toward)}`} ${length}`,
     ...(between === null ? [] : [`entre ${BETWEEN[between.kind]} ${between.numbers.join(" y ")}`]),
     ...(crossed.length === 0 ? [] : [`a través de ${crossed.map(counted).join(" y ")}`]),
