@@ -20,7 +20,7 @@ import type { Body, Order, Sheet } from "./sheet.js";
 export function listeningPlan(order: Order): Sheet[] {
   const { openings } = order.job;
   if (openings.length === 0) return [];
-  const { title } = order.words.earPlane.directions;
+  const { title } = order.words.earPlane;
   const kinds = (["ceiling", "wall"] as const).flatMap((kind) => {
     const own = openings.filter(({ surface }) => surface.kind === kind);
     return own.some((opening) => coneOf(opening) !== null) ? [coveragePages(order, kind, own)] : [];

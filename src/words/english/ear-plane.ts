@@ -1,5 +1,6 @@
 /** Words on the drawings of directions and coverage: plans at ear height and side views. */
 export const earPlane = {
+  title: "Directions and coverage at ear height",
   ear: (height: string) => `ear ${height}`,
   azimuth: (degrees: string) => `az ${degrees}`,
   elevation: (degrees: string) => `el ${degrees}`,

@@ -1,6 +1,7 @@
 import type { earPlane as english } from "../english/ear-plane.js";
 
 export const earPlane: typeof english = {
+  title: "Direcciones y cobertura a la altura del oído",
   ear: (height) => `oído ${height}`,
   azimuth: (degrees) => `az ${degrees}`,
   elevation: (degrees) => `el ${degrees}`,
