@@ -4,6 +4,8 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { z } from "zod";
 import { roomJsonSchema } from "../../src/room/json-schema.js";
+import { readRoom } from "../../src/room/read.js";
+import { resolveRoom } from "../../src/room/resolve.js";
 import { startFile } from "../../src/room/start.js";
 import { changed, FULL_ROOM } from "./full-room.js";
 
@@ -28,6 +30,30 @@ describe("the JSON Schema for editors", () => {
     const files = readdirSync(examples).filter((name) => name.endsWith(".yaml"));
     expect(files.length).toBeGreaterThan(0);
     for (const file of files) expect(accepts(readFileSync(join(examples, file), "utf8")), file).toBe(true);
+  });
+
+  test("takes members at an angle, by flange and web, straps, and what is missing or besides", () => {
+    const joists = "run: left-right, member: 2x8, from: front,";
+    const corner = "from: { right: 0, front: 0 }";
+    const straps = `strapping: { kind: channel, depth: 1/2", width: 2 1/2", ${corner}, first: 12", spacing: 24" }`;
+    for (const said of [
+      `run: 30 deg, member: 2x8, ${corner},`,
+      `run: 22.5°, member: 2x8, ${corner},`,
+      `run: 0, member: 2x8, ${corner},`,
+      `run: left-right, member: { flange: 2 1/2", web: 3/8", depth: 11 7/8" }, from: front,`,
+      `run: left-right, member: { flange: 3 1/2", web: open, depth: 14" }, from: front,`,
+      `${joists} ${straps},`,
+      `${joists} strapping: 3/4",`,
+      `${joists} found: [{ missing: 3, by: lead, on: 2026-03-05 }, { extra: 61", by: lead, on: 2026-03-05 }],`,
+    ]) {
+      const text = changed(joists, said);
+      expect(accepts(text), said).toBe(true);
+      const read = readRoom(text, "full.yaml", { hasGlyph: () => true });
+      expect(read.ok && resolveRoom(read.file).ok, said).toBe(true);
+    }
+    for (const said of [`run: 30, member: 2x8, ${corner},`, `run: askew, member: 2x8, from: front,`]) {
+      expect(accepts(changed(joists, said)), said).toBe(false);
+    }
   });
 
   test("refuses what reading refuses: other keys, bare numbers, other words, what is missing", () => {

@@ -21,9 +21,10 @@ export const runOn = (description: string) =>
     )
     .meta({
       description,
+      type: ["string", "number"],
       anyOf: [
         { type: "string", enum: [...RUNS] },
-        { type: "string", pattern: "^\\d+(\\.\\d+)? ?(deg|°)$" },
+        { type: "string", pattern: "^[+]?[.\\d]+ *(deg|degrees?|°)$" },
         { type: "number", minimum: 0, maximum: 0 },
       ],
     });
