@@ -27,7 +27,7 @@ import {
 const ROOMS = howMany(40);
 /** Tells what it saw; looking for any point inside takes as long again. */
 const TELLS = process.env.BAYMARK_TELLS !== undefined;
-const LONGEST_MS = 240_000 * Math.max(1, ROOMS / 200);
+const LONGEST_MS = 600_000 * Math.max(1, ROOMS / 100);
 const WORSE_BY_DEG = 0.05;
 const GRID_MM = 13;
 
