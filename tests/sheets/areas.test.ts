@@ -2,7 +2,11 @@ import { describe, expect, test } from "vitest";
 import type { Job } from "../../src/job.js";
 import { mountedIn } from "../../src/listen/mounted.js";
 import { fillAreas } from "../../src/place/cover/fill.js";
+import { cableLabels } from "../../src/sheets/cable-labels.js";
+import { cablePlan } from "../../src/sheets/cable-plan.js";
 import { cableSchedule } from "../../src/sheets/cable-schedule.js";
+import { checkLists } from "../../src/sheets/check-lists.js";
+import { floorMarks } from "../../src/sheets/floor-marks.js";
 import { grilleSchedule } from "../../src/sheets/grille-schedule.js";
 import { listeningPlan } from "../../src/sheets/listening-plan.js";
 import { listeningReport } from "../../src/sheets/listening-report.js";
@@ -52,11 +56,16 @@ const SHEETS = {
   bracketSchedule,
   cableSchedule,
   grilleSchedule,
+  cableLabels,
+  cablePlan,
+  checkLists,
+  floorMarks,
 };
 
 describe("what is printed of an area", () => {
   const hall = filledHall();
   const order = orderFor(hall);
+  const wired = filledHall([], { equipment: { at: { right: "0", back: "1 m" }, up: "1 m" } });
 
   test("one template serves all that are alike, each still drawn whole for the SVG folder", () => {
     const sheets = openingTemplates(order);
@@ -101,7 +110,7 @@ describe("what is printed of an area", () => {
   });
 
   test.each(SOME_ASKED)("words do not meet nor leave the page: %j", (asked) => {
-    const each = orderFor(hall, asked);
+    const each = orderFor(wired, asked);
     for (const [name, make] of Object.entries(SHEETS)) {
       const faults = make(each).flatMap(({ pages }) => pages.flatMap((page) => letteringFaults(each, page)));
       expect(faults, name).toEqual([]);
