@@ -102,9 +102,10 @@ function shape(name: string, figure: Shape): Row {
   };
 }
 
-const speaker: Columns = ({ speaker: { id, channel, model, surface } }) => ({
+const speaker: Columns = ({ speaker: { id, channel, area, model, surface } }) => ({
   id,
   channel,
+  area,
   model: model.name,
   surface,
 });
