@@ -29,26 +29,32 @@ export const noIds = (): Ids => ({ layers: new Map(), windows: 0 });
 /** Where a group's own coordinates begin on the page: shifts are added up, so that every figure is one of the page. */
 const ORIGIN: PagePoint = { x: 0, y: 0 };
 
+/** An element with attributes that are written as they are: svg.js itself would look for colours and units in them. */
+function having<Made extends Element>(element: Made, attributes: Attributes): Made {
+  for (const name in attributes) element.node.setAttribute(name, attributes[name] ?? "");
+  return element;
+}
+
 /** One item of the display list as an element, all its attributes set at once. */
 export function elementOf(item: Item, ids: Ids, from: PagePoint = ORIGIN): Element {
   const x = (at: PagePoint): string => figure(at.x + from.x);
   const y = (at: PagePoint): string => figure(at.y + from.y);
   switch (item.kind) {
     case "line":
-      return new Line().attr({
+      return having(new Line(), {
         ...{ x1: x(item.from), y1: y(item.from), x2: x(item.to), y2: y(item.to) },
         ...strokeOf(item.stroke),
         ...markOf(item.mark),
       });
     case "path":
-      return new Path().attr({ d: item.steps.map((each) => step(each, from)).join(""), ...paintOf(item) });
+      return having(new Path(), { d: item.steps.map((each) => step(each, from)).join(""), ...paintOf(item) });
     case "circle":
-      return new Circle().attr({
+      return having(new Circle(), {
         ...{ cx: x(item.centre), cy: y(item.centre), r: figure(item.radiusMm) },
         ...paintOf(item),
       });
     case "rectangle":
-      return new Rect().attr({
+      return having(new Rect(), {
         ...{ x: x(item.corner), y: y(item.corner) },
         ...{ width: figure(item.widthMm), height: figure(item.heightMm) },
         ...(item.cornerRadiusMm ? { rx: figure(item.cornerRadiusMm) } : {}),
@@ -93,7 +99,7 @@ const paintOf = ({ stroke, fill, mark }: Painted): Attributes => ({
 });
 
 function textOf(item: Text, { x, y }: { x: string; y: string }): Element {
-  return new SvgText().plain(drawable(item.text)).attr({
+  return having(new SvgText().plain(drawable(item.text)), {
     ...{ x, y, "font-size": figure(emMm(item)), fill: colour(item.ink) },
     ...(item.face === "bold" ? { "font-weight": "700" } : {}),
     ...(item.anchor === "start" ? {} : { "text-anchor": item.anchor }),
@@ -103,7 +109,7 @@ function textOf(item: Text, { x, y }: { x: string; y: string }): Element {
 
 function groupOf(group: Group, ids: Ids, from: PagePoint): Element {
   const { layer, window, shift = ORIGIN } = group;
-  const element = new G().attr(layer === undefined ? {} : { id: layerId(layer, ids), class: "layer" });
+  const element = having(new G(), layer === undefined ? {} : { id: layerId(layer, ids), class: "layer" });
   if (window !== undefined) clip(element, window, ids, from);
   const inside = { x: from.x + shift.x, y: from.y + shift.y };
   for (const item of group.items) element.add(elementOf(item, ids, inside));
