@@ -104,7 +104,6 @@ function coveragePages(order: Order, kind: "ceiling" | "wall", openings: readonl
   const parts: Part[] = [
     saying(coverage.use(height), "bold"),
     saying(coverage.model),
-    ...(sharesEar(room) ? [saying(order.words.earPlane.sameEar)] : []),
     ...(without.length === 0 ? [] : [saying(coverage.notStated(without.join(", ")))]),
     kind === "ceiling"
       ? keyOf(order, "inCeiling", "overhead", "axis")

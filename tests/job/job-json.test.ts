@@ -256,3 +256,48 @@ describe("a file that cannot be used", () => {
     });
   });
 });
+
+test("what is heard: seats, what levels are for, coverage on the ear plane, trims", () => {
+  const heard = jobJson(
+    job({
+      listening: { target: "75 dB", headroom: "10 dB", temperature: "25 C" },
+      models: {
+        round: { coverage: "90 deg", sensitivity: "88 dB", impedance: "8 ohm", power: "60 W" },
+        upright: { sensitivity: "88 dB", impedance: "8 ohm" },
+      },
+      speakers: [
+        { id: "OVER", channel: "T+000", at: { left: "2 m", front: "2.7 m" } },
+        { id: "WALL", channel: "M+030", model: "upright", on: "front", at: { left: "2 m", up: "1.2 m" } },
+      ],
+    }),
+  );
+  expect(heard.listening).toEqual({ target: 75, headroom: 10, temperature: 25 });
+  expect(heard.seats).toEqual([{ name: "middle", reference: true, ear: { x: 2000, y: 3000, z: 1200 } }]);
+  const [over, wall] = heard.speakers;
+  // 1387.5 mm over the ear, straight down: a circle as wide as twice that at 90 degrees.
+  expect(over?.coverage).toEqual({
+    angle: 90,
+    axis: { x: expect.closeTo(0, 12), y: expect.closeTo(0, 12), z: expect.closeTo(-1, 12) },
+    ear_plane: {
+      kind: "closed",
+      long: expect.closeTo(2775, 6),
+      short: expect.closeTo(2775, 6),
+      foot: { x: expect.closeTo(2000, 6), y: expect.closeTo(3300, 6) },
+    },
+  });
+  expect(wall?.coverage).toBeNull();
+  // 88 dB at 1 m; the wall's is 3 m off less its board, 2987.5 mm, and by distance alone.
+  const far = 88 - 20 * Math.log10(2.9875);
+  const near =
+    88 -
+    20 * Math.log10(Math.hypot(300, 1387.5) / 1000) -
+    6 * ((Math.atan2(300, 1387.5) * 180) / Math.PI / 45) ** 2;
+  expect(wall?.listening).toMatchObject({ stated: null, at_voltage: expect.closeTo(far, 6), trim: 0 });
+  expect(over?.listening).toMatchObject({
+    stated: 60,
+    at_voltage: expect.closeTo(near, 6),
+    trim: expect.closeTo(far - near, 6),
+  });
+  expect(over?.opening).toMatchObject({ shape: "round" });
+  expect(wall?.flange).toMatchObject({ shape: "rectangle" });
+});
