@@ -1,4 +1,4 @@
-/** What is changed, and the tests that are run against each change: those that stand nearest, and only quick ones. */
+/** What is changed, and the tests that are run against each change: those that stand nearest, the quickest first. */
 const PARTS = {
   units: { mutate: ["src/units/*.ts"], tests: ["tests/units"] },
   frames: {
@@ -14,6 +14,8 @@ const PARTS = {
       "tests/geometry/frame.test.ts",
       "tests/geometry/ring.test.ts",
       "tests/room/meeting.test.ts",
+      "tests/room/steps.test.ts",
+      "tests/room/structure.test.ts",
     ],
   },
   gap: {
@@ -23,14 +25,14 @@ const PARTS = {
       "src/check/{framing-gap,neighbours,obstruction,outside-surface}.ts",
     ],
     tests: [
-      "tests/geometry/body.test.ts",
-      "tests/geometry/distance-from.test.ts",
-      "tests/place/gaps.test.ts",
-      "tests/check/framing.test.ts",
-      "tests/check/layout.test.ts",
-      "tests/check/rules.test.ts",
       "tests/geometry/distance.test.ts",
       "tests/place/obstacles.test.ts",
+      "tests/check/framing.test.ts",
+      "tests/check/layout.test.ts",
+      "tests/geometry/body.test.ts",
+      "tests/geometry/distance-from.test.ts",
+      "tests/check/rules.test.ts",
+      "tests/place/gaps.test.ts",
     ],
   },
   tiling: {

@@ -51,7 +51,8 @@ class BundleRunner {
     }
     const wanted = only && new Set(only);
     const { now } = performance;
-    for (const path of Object.keys(load)) {
+    const isAsked = (path) => !only || only.some((id) => id.startsWith(`${path} > `));
+    for (const path of Object.keys(load).filter(isAsked)) {
       if (bail && results.some(({ status }) => status === TestStatus.Failed)) break;
       let begun = 0;
       globalThis.__stryker__.currentTestId = path;
