@@ -53,42 +53,49 @@ export async function printByCrew(
   { flags, places }: Work,
 ): Promise<readonly ExitCode[]> {
   const colours = terminal.colours.isColorSupported;
-  const briefing: Briefing = { flags, folder: terminal.folder, colours, language };
-  const threads = Array.from(
-    { length: Math.min(count, places.length) },
-    () => new Worker(script, { workerData: briefing }),
-  );
+  const workerData: Briefing = { flags, folder: terminal.folder, colours, language };
+  const threads = new Set<Worker>();
+  const start = (): Worker => {
+    const thread = new Worker(script, { workerData });
+    threads.add(thread);
+    return thread;
+  };
+  const { report, codes } = reporting(terminal, words, places.length);
+  let next = 0;
+  const work = async (): Promise<void> => {
+    let thread = start();
+    for (let index = next++, rooms = 1; index < places.length; index = next++, rooms++) {
+      report(index, await answer(thread, places[index]));
+      if (rooms % ROOMS_A_THREAD !== 0) continue;
+      await thread.terminate();
+      threads.delete(thread);
+      thread = start();
+    }
+  };
   try {
-    return await sharedOut(terminal, words, threads, places);
+    await Promise.all(Array.from({ length: Math.min(count, places.length) }, work));
+    return codes;
   } finally {
-    await Promise.all(threads.map((thread) => thread.terminate()));
+    await Promise.all([...threads].map((thread) => thread.terminate()));
   }
 }
 
-async function sharedOut(
-  terminal: Terminal,
-  words: Words,
-  threads: readonly Worker[],
-  places: readonly Place[],
-): Promise<readonly ExitCode[]> {
-  const printed: Printed[] = [];
+/** Then another takes its place: V8 is in no hurry to give back what earlier rooms took. */
+const ROOMS_A_THREAD = 24;
+
+/** Says what has ended as soon as nothing before it is missing. */
+function reporting(terminal: Terminal, words: Words, of: number) {
+  const printed = new Map<number, Printed>();
   const codes: ExitCode[] = [];
-  let next = 0;
-  /** Says what has ended without a gap before it. */
-  const report = (): void => {
-    for (let ended = printed[codes.length]; ended !== undefined; ended = printed[codes.length]) {
+  const report = (index: number, how: Printed): void => {
+    printed.set(index, how);
+    for (let ended = printed.get(codes.length); ended !== undefined; ended = printed.get(codes.length)) {
+      printed.delete(codes.length);
       codes.push(told(terminal, ended));
     }
-    terminal.progress(words.commands.roomsDone(codes.length, places.length));
+    terminal.progress(words.commands.roomsDone(codes.length, of));
   };
-  const work = async (thread: Worker): Promise<void> => {
-    for (let index = next++; index < places.length; index = next++) {
-      printed[index] = await answer(thread, places[index]);
-      report();
-    }
-  };
-  await Promise.all(threads.map(work));
-  return codes;
+  return { report, codes };
 }
 
 /** Rejects where the thread itself comes to an end. */
