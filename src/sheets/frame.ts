@@ -49,12 +49,15 @@ export function printable(order: Pick<Order, "margins">, size: PageSize): Box {
 
 /** What a page's own axis marks need at the top and bottom of the printable area; the sides leave it anyway. */
 export const AXIS_MARK_MM = 1.5;
+/** Over the title's capitals a mark reads as a letter of it sooner than over the small print at the foot. */
+const AXIS_AIR_MM = { top: 0.9, bottom: 0.1 };
 
 /** Where the frame itself stands: the printable area, less the marks of a page that has axes. */
 function framed(order: Order, facts: FrameFacts, size: PageSize): Box {
   const inside = printable(order, size);
-  const marksMm = facts.axes === true ? AXIS_MARK_MM + 0.5 : 0;
-  return { ...inside, y: inside.y + marksMm, heightMm: inside.heightMm - 2 * marksMm };
+  if (facts.axes !== true) return inside;
+  const [top, bottom] = [AXIS_MARK_MM + AXIS_AIR_MM.top, AXIS_MARK_MM + AXIS_AIR_MM.bottom];
+  return { ...inside, y: inside.y + top, heightMm: inside.heightMm - top - bottom };
 }
 
 /** Header, footer and both check rulers of a numbered page; nothing for label stock, which carries none. */
