@@ -9,6 +9,8 @@ export interface Writing {
   readonly write: (place: { x: number; y: number; widthMm: number }) => Block;
   /** No less than this is needed at a width: known without writing, so that most places are passed over at once. */
   readonly leastHeightMm: (widthMm: number) => number;
+  /** Widths worth trying, the most wanted first; shares of the room unless said. */
+  readonly widthsMm?: readonly number[];
 }
 
 const LEAST_WIDTH_MM = 32;
@@ -16,7 +18,7 @@ const WIDTHS = [1, 0.85, 0.7, 0.55, 0.45, 0.35, 0.25] as const;
 
 /**
  * A block of words where the drawing leaves room: in a corner of one of the four parts that the point `about` makes
- * of the ground, as wide as fits there, or under or beside what already stands. Null where there is no such room.
+ * of the ground, as wide as fits there, or under, beside or over what already stands. Null where there is no such room.
  */
 export const placeBlock = (writing: Writing, ground: Ground, about: PagePoint): Placed | null =>
   placeBy(freeCorner, writing, ground, about);
@@ -31,15 +33,16 @@ type Find = (part: Window, size: Size, ground: Ground) => PagePoint | undefined;
 
 function placeBy(find: Find, writing: Writing, ground: Ground, about: PagePoint): Placed | null {
   for (const part of parts(ground.within, about)) {
-    for (const share of WIDTHS) {
-      const widthMm = part.widthMm * share;
-      if (widthMm < LEAST_WIDTH_MM) break;
+    for (const widthMm of writing.widthsMm ?? sharesOf(part.widthMm)) {
       const placed = placeIn(find, { part, widthMm }, writing, ground);
       if (placed !== null) return placed;
     }
   }
   return null;
 }
+
+const sharesOf = (roomMm: number): readonly number[] =>
+  WIDTHS.map((share) => share * roomMm).filter((widthMm) => widthMm >= LEAST_WIDTH_MM);
 
 function placeIn(
   find: Find,
@@ -76,19 +79,24 @@ interface Size {
   readonly heightMm: number;
 }
 
-/** In a corner of the part, or under or beside what already stands. */
+/** In a corner of the part, or under, beside or over what already stands. */
 function freeCorner(part: Window, size: Size, ground: Ground): PagePoint | undefined {
-  for (const corner of cornersFor(part, size)) {
-    if (isFree({ ...corner, ...size }, ground)) return corner;
-  }
+  const isFor = (corner: PagePoint): boolean => isFree({ ...corner, ...size }, ground);
+  const corner = cornersFor(part, size).find(isFor);
+  if (corner !== undefined) return corner;
   for (const box of ground.taken) {
-    const under = { x: box.x, y: box.y + box.heightMm + NEAR_MM };
-    if (isFree({ ...under, ...size }, ground)) return under;
-    const beside = { x: box.x + box.widthMm + NEAR_MM, y: box.y };
-    if (isFree({ ...beside, ...size }, ground)) return beside;
+    const next = placesBy(box, size).find(isFor);
+    if (next !== undefined) return next;
   }
   return undefined;
 }
+
+const placesBy = (box: Window, { widthMm, heightMm }: Size): readonly PagePoint[] => [
+  { x: box.x, y: box.y + box.heightMm + NEAR_MM },
+  { x: box.x + box.widthMm + NEAR_MM, y: box.y },
+  { x: box.x, y: box.y - NEAR_MM - heightMm },
+  { x: box.x - NEAR_MM - widthMm, y: box.y },
+];
 
 function cornersFor({ x, y, widthMm, heightMm }: Window, size: Size): readonly PagePoint[] {
   const right = x + widthMm - size.widthMm;

@@ -95,6 +95,18 @@ describe("the cut line", () => {
     expect(count("A4")).toBeGreaterThan(1);
   });
 
+  it.each(["160 mm", '8 1/4"'])(
+    "of %s has every figure on every piece, wherever they found room",
+    (round) => {
+      const model: Parts = { models: { tilted: { opening: { round }, flange: { round: '9 3/8"' } } } };
+      for (const body of bodiesOf(sheetOf(orderOf([ROUND], "A4", model), "TFL"))) {
+        const said = large(body).join(" ");
+        const across = round === "160 mm" ? ["160 mm", "80 mm"] : ["209.6 mm", "104.8 mm"];
+        for (const figure of [...across, "1000 mm", "2100 mm", "4th"]) expect(said).toContain(figure);
+      }
+    },
+  );
+
   it("is seen whole on the pages together: every degree of it lies in some page's window", () => {
     const { pages } = sheetOf(orderOf([ROUND]), "TFL");
     const parts = pages.filter((body) => marked(body, "cut").length > 0);

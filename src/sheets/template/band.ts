@@ -24,9 +24,8 @@ export interface Band {
 }
 
 export function bandOf(task: Figured): Band {
-  const { order, opening, notes } = task;
-  const size = [identityOf(task), ...sizeData(order, opening)];
-  const tapes = placeOf(task);
+  const { size, place: tapes } = bandData(task);
+  const { notes } = task;
   return {
     size: (place) => dataBoxes(size, place),
     place: (place) => dataBoxes(tapes, place),
@@ -39,10 +38,16 @@ export function bandOf(task: Figured): Band {
   };
 }
 
+/** Which opening it is and what cuts the hole; where that is. */
+export const bandData = (task: Figured) => ({
+  size: [identityOf(task), ...sizeData(task.order, task.opening)],
+  place: placeOf(task),
+});
+
 /** The least width of a band beside the drawing: no figure of it may break. */
 export function narrowestMm(task: Figured): number {
-  const { order, opening } = task;
-  return narrowestBoxMm([identityOf(task), ...sizeData(order, opening), ...placeOf(task)]);
+  const { size, place } = bandData(task);
+  return narrowestBoxMm([...size, ...place]);
 }
 
 /** What of a task its figures come from. */

@@ -55,6 +55,12 @@ export function narrowestBoxMm(data: readonly Datum[]): number {
   return Math.max(LEAST_BOX_MM, ...pieces) + 2 * PAD_MM + 0.1;
 }
 
+/** No box is narrower than its figure on one line, nor lower than its label and that figure. */
+export const leastBoxMm = (data: readonly Datum[]): { widthMm: number; heightMm: number } => ({
+  widthMm: Math.max(...data.map((datum) => widthAtLeastMm(datum.main, datum))) + 2 * PAD_MM + 0.1,
+  heightMm: SMALL_MM + MAIN_MM.least + 2 * PAD_MM,
+});
+
 function boxRow(row: readonly Datum[], place: Place): Block {
   const lefts = row.map((_, index) => place.x + index * place.widthMm);
   const cells = row.map((datum, index) => dataCell(datum, { ...place, x: lefts[index] ?? place.x }));

@@ -45,20 +45,38 @@ export function liesOn(task: Task): TemplateLie[] {
   );
 }
 
-function lieOf(task: Task, size: PageSize, setting: Setting): TemplateLie {
-  const { order, opening, facts } = task;
-  const outer = frameArea(order, facts, size);
-  const set = settle(task, insideEdges(order, opening.surface, outer), setting);
-  return {
-    widthMm: size.widthMm,
-    heightMm: size.heightMm,
-    area: set.area,
-    items: [layer("notes", [...edgeNames(order, opening, outer), ...set.items])],
-  };
+/** Every way for the paper to lie with all of it for the drawing: figures stand where that leaves room for them. */
+export function bareLiesOn(task: Task): TemplateLie[] {
+  const { paper } = task.order;
+  if (paper.kind === "roll") return [];
+  const { widthMm, heightMm } = paper;
+  return [paper, { widthMm: heightMm, heightMm: widthMm }].map((size) =>
+    lieWith(task, size, (area) => ({ items: [], area })),
+  );
+}
+
+const lieOf = (task: Task, size: PageSize, setting: Setting): TemplateLie =>
+  lieWith(task, size, (inner) => settle(task, inner, setting));
+
+/** Figures in an area of a page, and what they leave of it. */
+interface Settled {
+  readonly items: readonly Item[];
+  readonly area: Window;
+}
+
+function lieWith(
+  { order, opening, facts }: Task,
+  { widthMm, heightMm }: PageSize,
+  set: (inner: Window) => Settled,
+): TemplateLie {
+  const outer = frameArea(order, facts, { widthMm, heightMm });
+  const { items, area } = set(insideEdges(order, opening.surface, outer));
+  const names = edgeNames(order, opening, outer);
+  return { widthMm, heightMm, area, items: [layer("notes", [...names, ...items])] };
 }
 
 /** The figures in an area, and what they leave of it; no height where they themselves have no room. */
-function settle(task: Task, inner: Window, setting: Setting): { items: readonly Item[]; area: Window } {
+function settle(task: Task, inner: Window, setting: Setting): Settled {
   const band = bandOf(task);
   const columnMm = setting === "above" ? 0 : narrowestMm(task);
   const over = {

@@ -1,13 +1,14 @@
 import type { Item, Window } from "../../drawing/drawing.js";
-import { type Ground, groundOf } from "../../drawing/free-place.js";
+import { type Ground, groundOf, type Placed } from "../../drawing/free-place.js";
 import { layer, point, shifted } from "../../drawing/pen.js";
 import { textBlock } from "../../drawing/text-block.js";
 import { type Grid, type Tile, type Tiling, textBoxes, tile } from "../../drawing/tiles.js";
 import { InternalError } from "../../findings/internal-error.js";
 import { flow, whole } from "../flow.js";
 import type { Body } from "../sheet.js";
+import { figuresPlacer } from "./free-figures.js";
 import { labels } from "./labels.js";
-import type { Task, TemplateLie } from "./lie.js";
+import { bareLiesOn, type Task, type TemplateLie } from "./lie.js";
 import { doneNote, notesOf, placeNotes, seekRoom } from "./notes.js";
 import { axisMarks } from "./page-edges.js";
 import { stopPlate } from "./stop-plate.js";
@@ -18,35 +19,69 @@ type Lies = (task: Task) => readonly TemplateLie[];
 
 interface Laid {
   readonly kind: "laid" | "refused";
+  /** Where refused, the figures and why; none where it was the figures that had no room. */
   readonly bodies: readonly Body[];
   /** Notes for which none of the pages has room beside the drawing. */
   readonly left: readonly string[];
 }
 
-/**
- * The pages of one template. What notes the drawing leaves no room for go with the figures, if that costs no page
- * more; else on a page of their own, in front.
- */
-export function templatePages(task: Task, lies: Lies): Body[] {
-  const laid = layOut(task, lies(task));
-  // Nothing is worked by under an error, whose reason stands on the plate: no page more for what found no room.
-  if (laid.left.length === 0 || task.opening.mustNotCut) return [...laid.bodies];
-  const noted = { ...task, notes: laid.left };
-  const again = layOut(noted, lies(noted));
-  const isAsGood =
-    again.kind === "laid" && again.left.length === 0 && again.bodies.length <= laid.bodies.length;
-  return isAsGood ? [...again.bodies] : [...notesPages(task, laid.left, lies(task)), ...laid.bodies];
+/** How figures that do not stand on the page already are put where a drawing leaves room; null where it does not. */
+type Figures = (ground: Ground) => Placed | null;
+
+interface Laying {
+  readonly figures: Figures;
+  /** More are not worth wording. */
+  readonly mostParts: number;
 }
 
-function layOut(task: Task, lies: readonly TemplateLie[]): Laid {
+/** The figures stand on the page already. */
+const APART: Laying = {
+  figures: (ground) => ({ items: [], ground }),
+  mostParts: Number.POSITIVE_INFINITY,
+};
+
+/**
+ * The pages of one template: with its figures over or beside the drawing, or with them where the drawing leaves room,
+ * as inside the cut line, if that takes fewer pages.
+ */
+export function templatePages(task: Task, lies: Lies): Body[] {
+  const parts = pagesOf(tiled(task, templateDrawing(task.opening), lies(task)));
+  const within = parts > 1 ? withFiguresWithin(task, parts - 1) : null;
+  return [...(within ?? withFiguresApart(task, lies)).bodies];
+}
+
+/** Null where so many parts have no room for all of it. */
+function withFiguresWithin(task: Task, mostParts: number): Laid | null {
+  const figures = figuresPlacer(task);
+  return bareLiesOn(task).reduce<Laid | null>((best, lie) => {
+    const most = best === null ? mostParts : best.bodies.length - 1;
+    const laid = layOut(task, [lie], { figures, mostParts: most });
+    const isWhole = laid.kind === "laid" && (laid.left.length === 0 || task.opening.mustNotCut);
+    return isWhole ? laid : best;
+  }, null);
+}
+
+/** What notes the drawing leaves no room for go with the figures, if that costs no page more; else in front. */
+function withFiguresApart(task: Task, lies: Lies): Laid {
+  const laid = layOut(task, lies(task), APART);
+  if (laid.left.length === 0 || task.opening.mustNotCut) return laid;
+  const noted = { ...task, notes: laid.left };
+  const again = layOut(noted, lies(noted), APART);
+  const isAsGood =
+    again.kind === "laid" && again.left.length === 0 && again.bodies.length <= laid.bodies.length;
+  return isAsGood ? again : { ...laid, bodies: [...notesPages(task, laid.left, lies(task)), ...laid.bodies] };
+}
+
+function layOut(task: Task, lies: readonly TemplateLie[], { figures, mostParts }: Laying): Laid {
   const drawing = templateDrawing(task.opening);
   const tiling = tiled(task, drawing, lies);
   if (tiling.kind === "too-large") {
     return { kind: "refused", bodies: refusals(task, lies, tiling.grid), left: [] };
   }
   const { lie, tiles } = tiling;
-  const { worded, left } = wordsOnAll(task, tiles, drawing);
-  const bodies = worded.map(({ part, items }) => ({
+  const words = tiles.length <= mostParts ? wordsOnAll(task, tiles, drawing, figures) : null;
+  if (words === null) return { kind: "refused", bodies: [], left: [] };
+  const bodies = words.worded.map(({ part, items }) => ({
     widthMm: lie.widthMm,
     heightMm: lie.heightMm,
     title: titleOf(task, part, tiles.length),
@@ -58,7 +93,7 @@ function layOut(task: Task, lies: readonly TemplateLie[]): Laid {
       layer("dimensions", axisMarks(task.order, lie, part.shift, part.window)),
     ],
   }));
-  return { kind: "laid", bodies, left };
+  return { kind: "laid", bodies, left: words.left };
 }
 
 /** With the whole flange, unless that takes more pages than the cut line alone. */
@@ -99,13 +134,15 @@ function wordsOnAll(
   task: Task,
   parts: readonly Tile[],
   drawing: readonly Item[],
-): { worded: Worded[]; left: readonly string[] } {
+  figures: Figures,
+): { worded: Worded[]; left: readonly string[] } | null {
   const notes = notesToPlace(task, parts.length);
   const worded: Worded[] = [];
   let left: readonly string[] = notes;
   for (const part of parts) {
     const said = notes.filter((note) => !left.includes(note) && note !== doneNote(task));
-    const words = wordsOn(task, part, drawing, [...left, ...said]);
+    const words = wordsOn({ task, part, drawing, figures }, [...left, ...said]);
+    if (words === null) return null;
     left = left.filter((note) => words.left.includes(note));
     worded.push(words);
   }
@@ -132,15 +169,26 @@ function notesToPlace(task: Task, parts: number): string[] {
   return [...joining, ...notesOf(task)].filter((note) => !notes.includes(note));
 }
 
-function wordsOn(task: Task, part: Tile, drawing: readonly Item[], notes: readonly string[]): Worded {
+interface Wording {
+  readonly task: Task;
+  readonly part: Tile;
+  readonly drawing: readonly Item[];
+  readonly figures: Figures;
+}
+
+/** Null where the part has no room for the figures. */
+function wordsOn({ task, part, drawing, figures }: Wording, notes: readonly string[]): Worded | null {
   const { order, opening } = task;
   const back = point(-part.shift.x, -part.shift.y);
   const moved = (box: Window): Window => ({ ...box, x: box.x + back.x, y: box.y + back.y });
   const ground = groundOf(drawing, moved(part.clear), textBoxes(part.items).map(moved));
   const stop = opening.mustNotCut ? stopPlate(order, opening, ground) : { items: [], ground };
-  const named = labels(order, opening)(stop.ground);
+  const figured = figures(stop.ground);
+  if (figured === null) return null;
+  const named = labels(order, opening)(figured.ground);
   const { placed, left } = placeNotes(notes, named.ground);
-  return { part, items: [...stop.items, ...named.items, ...placed.items], left, ground: placed.ground };
+  const items = [stop, figured, named, placed].flatMap((each) => each.items);
+  return { part, items, left, ground: placed.ground };
 }
 
 /** Where no tiling is allowed: the figures, and what to print on instead. */
