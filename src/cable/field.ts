@@ -117,20 +117,23 @@ export const isInWood = ({ atMm, halfMm }: Band, acrossMm: number): boolean =>
 /** Whether cable may lie along a stretch between neighbouring lanes: on the surface, round the blocks, not in wood. */
 export function isOpen(field: Field, stretch: Stretch, leavesWood: boolean): boolean {
   const middle = middleOf(stretch);
-  if (!liesOn(field, middle) || (field.surface.kind === "wall" && isOnEdge(field, stretch))) return false;
+  if (!liesOn(field, stretch) || (field.surface.kind === "wall" && isOnEdge(field, stretch))) return false;
   if (field.blocks.some((block) => isIn(block, middle))) return false;
   return leavesWood || field.isOver || !runsInWood(field, stretch, middle);
 }
 
-const liesOn = ({ border, outline, surface }: Field, point: SurfacePoint): boolean =>
-  (border.isAll || isInside(point, outline)) &&
-  surface.voids.every(
-    ({ edges }) =>
-      !isAmid(
-        point,
-        edges.map(({ from }) => from),
-      ),
-  );
+/** Its middle in the outline, its ends in it or on it, and none of them in a void: a side at an angle parts no stretch. */
+function liesOn({ border, outline, surface }: Field, stretch: Stretch): boolean {
+  const middle = middleOf(stretch);
+  const ends = [stretch.from, stretch.to];
+  const isOn = (end: SurfacePoint): boolean =>
+    isInside(end, outline) || sidesOf(outline).some((side) => distanceToSegmentMm(end, side) < EPSILON_MM);
+  if (!border.isAll && !(isInside(middle, outline) && ends.every(isOn))) return false;
+  return surface.voids.every(({ edges }) => {
+    const ring = edges.map(({ from }) => from);
+    return ![middle, ...ends].some((point) => isAmid(point, ring));
+  });
+}
 
 /** Inside a polygon and not on its border: round a tray cable may lie along the edge. */
 const isAmid = (point: SurfacePoint, polygon: Polygon): boolean =>

@@ -58,4 +58,30 @@ describe("cable under joists that run at an angle", () => {
       expect((4000 - x + (6000 - y)) / Math.SQRT2).toBeCloseTo(1000 * member.number, 6);
     }
   });
+
+  test("never leaves the room on its way, wherever it goes", () => {
+    const speakers = [500, 1500, 2500, 3500].flatMap((right) =>
+      [500, 2000, 3500, 4500, 5500].map((front) => ({
+        id: `S${right}-${front}`,
+        channel: "U+030",
+        at: { right: `${right} mm`, front: `${front} mm` },
+      })),
+    );
+    const one = room({
+      ...ANGLED,
+      equipment: { at: { right: "0", front: "5450 mm" }, up: "500 mm" },
+      speakers,
+    });
+    const found = cablingOf(one, mountedIn(one));
+    expect(found?.runs).toHaveLength(speakers.length);
+    for (const { legs } of found?.runs ?? []) {
+      const overhead = legs.filter(({ field }) => field.surface.kind === "ceiling");
+      expect(overhead.length).toBeGreaterThan(0);
+      for (const { field, from, to } of overhead) {
+        for (const { x, y } of [from, to].map((end) => toWorld(field.surface.frame, end))) {
+          expect(Math.min(x, y, 4000 - x, 6000 - y)).toBeGreaterThan(-0.01);
+        }
+      }
+    }
+  });
 });

@@ -1,6 +1,7 @@
 import {
   AZIMUTH_COMPARED_TO_DEG,
   SECOND_SUPPORT_FROM_KG,
+  USUAL_JOINT_DEG,
   USUAL_TOLERANCE_DEG,
 } from "../../standards/house-limits.js";
 import type { ExplainPages } from "../phrases.js";
@@ -81,8 +82,7 @@ export const explain: ExplainPages = {
     meaning: "two sheets of board meet inside the opening or at its edge",
     matters:
       "the board is weak there: the cut edge crumbles, the tape comes off, and clamps pull two sheets apart unevenly.",
-    limit:
-      "any joint that the opening's edge reaches, by the sheets' size and first joint that the file gives. Common practice, no source.",
+    limit: `any joint that the opening's edge reaches, by the sheets' size and first joint that the file gives. Common practice, no source. A best place keeps off joints where that costs less than \`checks: { joint: ... }\`, ${USUAL_JOINT_DEG} degrees where nothing is said (our own choice).`,
     fix: "move the opening to the centre that the finding names, which lies off every joint, or hang the sheets so that no joint falls there.",
   },
   "edge-given-as-centre": {

@@ -1,6 +1,7 @@
 import {
   AZIMUTH_COMPARED_TO_DEG,
   SECOND_SUPPORT_FROM_KG,
+  USUAL_JOINT_DEG,
   USUAL_TOLERANCE_DEG,
 } from "../../standards/house-limits.js";
 import type { explain as english } from "../english/explain.js";
@@ -80,8 +81,7 @@ export const explain: typeof english = {
     meaning: "dos hojas de tablaroca se juntan dentro del hoyo o en su orilla",
     matters:
       "ahí la tablaroca es débil: la orilla se desmorona, la cinta se despega y las grapas jalan disparejo las dos hojas.",
-    limit:
-      "toda junta que alcance la orilla del hoyo, según la medida de las hojas y la primera junta que da el archivo. Práctica común, sin fuente.",
+    limit: `toda junta que alcance la orilla del hoyo, según la medida de las hojas y la primera junta que da el archivo. Práctica común, sin fuente. El mejor lugar evita las juntas cuando eso cuesta menos que \`checks: { joint: ... }\`, ${USUAL_JOINT_DEG} grados si no se dice otra cosa (elección nuestra).`,
     fix: "mueva el hoyo al centro que indica el hallazgo, fuera de toda junta, o ponga las hojas de modo que ninguna junta caiga ahí.",
   },
   "edge-given-as-centre": {
