@@ -258,7 +258,7 @@ describe("the side view", () => {
     });
   };
 
-  it("follows the ceiling: a slope, and the step of a soffit over the seat", () => {
+  it("follows the ceiling: a slope, a tray over the seat, a soffit over it", () => {
     const speakers = [
       { id: "W", channel: "M+090", on: "left", model: "upright", at: { front: "3 m", up: "1 m" } },
     ];
@@ -268,6 +268,27 @@ describe("the side view", () => {
       [6000, 0],
       [6000, 2000],
       [0, 4000],
+    ]);
+    // A tray of 2 x 2 m over the seat, 300 mm higher, 2 to 4 m from the front wall.
+    const tray = {
+      name: "tray",
+      corners: [
+        ["1 m", "2 m"],
+        ["3 m", "2 m"],
+        ["3 m", "4 m"],
+        ["1 m", "4 m"],
+      ],
+      height: "2.9 m",
+    };
+    expect(outlineOf(job({ room: { ceilings: [tray] }, speakers }))).toEqual([
+      [0, 0],
+      [6000, 0],
+      [6000, 2600],
+      [4000, 2600],
+      [4000, 2900],
+      [2000, 2900],
+      [2000, 2600],
+      [0, 2600],
     ]);
     // Under the soffit along the left wall of the L all is 2300 mm high.
     const seats = [{ name: "middle", at: { left: "500 mm", front: "3 m" }, ear: "1.2 m", reference: true }];

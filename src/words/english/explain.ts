@@ -199,7 +199,7 @@ export const explain: ExplainPages = {
     meaning: "everything that cable may lie in between the equipment and the loudspeaker is shut off",
     matters: "without a way there is neither length nor gauge, and on site somebody finds one by guess.",
     limit:
-      "our own rule: cable goes up stud bays, across or along joists, with square turns, round obstructions with their `keep` distance, round `avoid` areas and round other openings.",
+      "our own rule: cable goes up stud bays, across or along joists, up and down behind the face between ceilings of different height (past no ridge), with square turns, round obstructions with their `keep` distance, round `avoid` areas and round other openings.",
     fix: "correct the obstruction or the `avoid` area that shuts it off, or say how deep behind the face it starts (`behind`), since cable passes in front of what starts deep enough.",
   },
   "bored-hole-too-large": {

@@ -198,7 +198,7 @@ export const explain: typeof english = {
     meaning: "todo por donde el cable puede ir entre el equipo y la bocina está cerrado",
     matters: "sin camino no hay longitud ni calibre, y en la obra alguien lo adivina.",
     limit:
-      "regla nuestra: el cable sube entre montantes, cruza o sigue las viguetas, da vueltas a escuadra, rodea los obstáculos con su distancia `keep`, las zonas `avoid` y los hoyos de otras bocinas.",
+      "regla nuestra: el cable sube entre montantes, cruza o sigue las viguetas, sube y baja detrás del frente entre cielos de distinta altura (no pasa cumbreras), da vueltas a escuadra, rodea los obstáculos con su distancia `keep`, las zonas `avoid` y los hoyos de otras bocinas.",
     fix: "corrija el obstáculo o la zona `avoid` que lo cierra, o diga a qué profundidad empieza (`behind`), pues el cable pasa por delante de lo que empieza bastante atrás.",
   },
   "bored-hole-too-large": {
