@@ -93,7 +93,8 @@ const { resolve } = createRequire(import.meta.url);
 const FONTS = ["DejaVuSansCondensed.ttf", "DejaVuSansCondensed-Bold.ttf"].map((file) =>
   resolve(`dejavu-fonts-ttf/ttf/${file}`),
 );
-const RESVG_OPTIONS = {
+/** White paper, and our own typeface only. */
+export const RESVG_OPTIONS = {
   background: "white",
   font: { loadSystemFonts: false, fontFiles: FONTS, defaultFontFamily: "DejaVu Sans Condensed" },
 };
