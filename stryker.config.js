@@ -13,7 +13,7 @@ export default {
   concurrency: 1,
   maxTestRunnerReuse: 100,
   // Loops that never end are found by counting; this much is for a machine that is busy.
-  timeoutMS: 60_000,
+  timeoutMS: 30_000,
   // None: it would be read by a TypeScript older than ours, only to mend paths that ours has not.
   tsconfigFile: "none",
   ignorePatterns: ["out", "coverage"],

@@ -82,13 +82,6 @@ function circleTouches({ centre, radiusMm, stroke, fill }: Circle, window: Windo
   return fill !== undefined || farthest >= radiusMm - half;
 }
 
-const cornersOf = ({ x, y, widthMm, heightMm }: Window): PagePoint[] => [
-  { x, y },
-  { x: x + widthMm, y },
-  { x: x + widthMm, y: y + heightMm },
-  { x, y: y + heightMm },
-];
-
 /** A rounded corner counts as a square one: at worst a window with nothing in it counts as touched. */
 function rectangleTouches(item: Rectangle, window: Window): boolean {
   const box = { ...item.corner, widthMm: item.widthMm, heightMm: item.heightMm };
@@ -105,17 +98,19 @@ const inside = (inner: Window, outer: Window): boolean =>
 function pathTouches(item: Path, window: Window): boolean {
   const segments = segmentsOf(item.steps);
   if (segments.some((segment) => segmentTouches(segment, window))) return true;
-  return item.fill !== undefined && cornersOf(window).some((corner) => isWithin(corner, segments));
+  // No side runs through the window: all of it lies inside, or none.
+  return item.fill !== undefined && isWithin(window, segments);
 }
 
+/** A path begins with a move; to where it went last it comes back when it is closed. */
 function segmentsOf(steps: readonly PathStep[]): Segment[] {
   const segments: Segment[] = [];
-  let start: PagePoint | null = null;
-  let at: PagePoint | null = null;
+  let start: PagePoint = { x: 0, y: 0 };
+  let at = start;
   for (const step of steps) {
-    const to: PagePoint | null = step.to === "close" ? start : step.at;
-    if (step.to === "move") start = step.at;
-    else if (at !== null && to !== null) segments.push([at, to]);
+    const to = step.to === "close" ? start : step.at;
+    if (step.to === "move") start = to;
+    else segments.push([at, to]);
     at = to;
   }
   return segments;

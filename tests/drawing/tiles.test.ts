@@ -4,7 +4,15 @@ import type { Item, Text, Window } from "../../src/drawing/drawing.js";
 import { circle, layer, line, PEN, point, rectangle, shifted, text } from "../../src/drawing/pen.js";
 import { textBox } from "../../src/drawing/text.js";
 import { letters } from "../../src/drawing/tile-marks.js";
-import { type Lie, OVERLAP_MM, type Tile, type Tiling, textBoxes, tile } from "../../src/drawing/tiles.js";
+import {
+  jointsOf,
+  type Lie,
+  OVERLAP_MM,
+  type Tile,
+  type Tiling,
+  textBoxes,
+  tile,
+} from "../../src/drawing/tiles.js";
 
 const words = { part: (name: string, of: number) => `Part ${name} of ${of}`, join: "Join equal letters." };
 
@@ -350,6 +358,30 @@ describe("how parts lie to each other", () => {
     expect(below.x).toBe(first.x);
   });
 
+  it("is told as strips, one for each edge that two parts share", () => {
+    const drawing = [rectangle(extent), line(point(-30, -20), point(220, 180))];
+    const strips = jointsOf({ drawing, extent, lies: [SQUARE], words });
+    // Six between columns, six between rows; all of the right-hand and the lower part's edge.
+    expect(strips).toHaveLength(12);
+    const middle = seenBy(at("B2"));
+    const near = (x: number, y: number, widthMm: number, heightMm: number) => ({
+      x: expect.closeTo(x, 9),
+      y: expect.closeTo(y, 9),
+      widthMm: expect.closeTo(widthMm, 9),
+      heightMm: expect.closeTo(heightMm, 9),
+    });
+    expect(strips).toContainEqual(near(middle.x, middle.y, 10, highMm));
+    expect(strips).toContainEqual(near(middle.x, middle.y, 100, 10));
+    expect(strips).toContainEqual(near(middle.x + 90, middle.y, 10, highMm));
+    expect(strips).toContainEqual(near(middle.x, middle.y + highMm - 10, 100, 10));
+    // None where the drawing fits on one page, none toward a part that is not printed, none without room.
+    expect(jointsOf({ ...hole(80), lies: [SQUARE], words })).toEqual([]);
+    const ring = { drawing: [circle(point(0, 0), 280)], extent: box(-280, -280, 560, 560) };
+    expect(jointsOf({ ...ring, lies: [lie(215.9, 279.4)], words })).toHaveLength(10);
+    const tiny: Lie = { widthMm: 40, heightMm: 60, area: box(20, 30, 8, 8) };
+    expect(jointsOf({ ...ring, lies: [tiny], words })).toEqual([]);
+  });
+
   it("is trimmed in the middle of what is shared, along the whole edge", () => {
     const middle = seenBy(at("B2"));
     const [left, right] = [middle.x + 5, middle.x + 100 - 5];
@@ -420,8 +452,11 @@ describe("what a part shows of a drawing in groups", () => {
     squareOf([rectangle(extent), ...items], extent).tiles.map(({ items: [first] }) =>
       first?.kind === "group" ? [...first.items] : [],
     );
+  /** All but the frame round the drawing and the marks of the tile. */
   const groupsOn = (items: readonly Item[] | undefined) =>
-    (items ?? []).flatMap((item) => (item.kind === "group" && item.layer === undefined ? [item] : []));
+    (items ?? []).filter(
+      (item) => item.kind !== "rectangle" && (item.kind !== "group" || item.layer === undefined),
+    );
 
   it("is the group with what of it falls there, and no empty one", () => {
     // The first part shows up to 95 mm of it, the second from 85 mm.
@@ -436,7 +471,7 @@ describe("what a part shows of a drawing in groups", () => {
   it("is nothing where the group's own window shows nothing", () => {
     const seen = { ...shifted([ink(0), ink(130)], point(30, 30)), window: box(0, 0, 60, 60) } as Item;
     const [first, second] = whole([seen]).map(groupsOn);
-    expect(first?.[0]?.items).toEqual([ink(0)]);
+    expect(first).toEqual([{ ...seen, items: [ink(0)] }]);
     expect(second).toEqual([]);
   });
 

@@ -186,6 +186,17 @@ describe("a path", () => {
     expect(touches(path(notched, closed), window(52, 5, 5, 5))).toBe(true);
     expect(touches(path(notched, closed), window(-18, 5, 5, 5))).toBe(true);
     expect(touches(path(notched, closed), window(62, 5, 5, 5))).toBe(false);
+    // Level with its left and its right corner too.
+    const kite = [point(20, -10), point(60, 16), point(20, 50), point(-20, 16)];
+    for (const y of [10, 16, 20]) expect(touches(path(kite, closed), window(20, y, 2, 2))).toBe(true);
+    for (const x of [-25, 65]) expect(touches(path(kite, closed), window(x, 16, 2, 2))).toBe(false);
+    // Ink without a line of its own ends at its slanting side: 40 - 2 x / 3 down from the top at x.
+    const under = [point(0, 0), point(0, 40), point(60, 0)];
+    expect(touches(path(under, closed), window(29, 5, 2, 2))).toBe(true);
+    expect(touches(path(under, closed), window(29, 21, 2, 2))).toBe(false);
+    expect(touches(path(under, closed), window(9, 32, 2, 1))).toBe(true);
+    expect(touches(path(under, closed), window(9, 35, 2, 2))).toBe(false);
+    expect(touches(path(under, closed), window(-5, 5, 2, 2))).toBe(false);
     // Triangles: under the long side of the one the paper's near corner, beyond the other's a window.
     expect(isOn(path([point(-10, -10), point(-10, 40), point(60, -10)], closed))).toBe(true);
     expect(touches(path([point(0, 0), point(0, 40), point(60, 0)], closed), window(40, 20, 5, 5))).toBe(
@@ -200,6 +211,7 @@ describe("a group", () => {
     expect(isOn(shifted(inside, point(0, 0)))).toBe(false);
     expect(isOn(shifted(inside, point(20, 15)))).toBe(true);
     expect(isOn(shifted(inside, point(20, 25)))).toBe(false);
+    expect(isOn(shifted([...inside, dot(point(90, 0), 1)], point(20, 15)))).toBe(true);
     const seen = (through: Window): boolean =>
       isOn({ kind: "group", shift: point(20, 15), window: through, items: inside });
     expect(seen(window(15, 12, 10, 10))).toBe(true);
@@ -239,6 +251,7 @@ describe("any two windows", () => {
         const shared = common(a, b);
         expect(boxesMeet(a, b)).toBe(both.length > 0);
         expect(points.filter((at) => shared !== null && holds(shared, at))).toEqual(both);
+        expect(liesIn(a, a)).toBe(true);
         expect(liesIn(a, b)).toBe(points.filter((at) => holds(a, at)).every((at) => holds(b, at)));
       }),
       { numRuns: 60 },
