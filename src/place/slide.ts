@@ -1,9 +1,10 @@
 import { chordOf } from "../geometry/chord.js";
 import type { Region } from "../geometry/clip.js";
 import { distanceToSegmentMm, isInside, sidesOf } from "../geometry/distance.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
 import { twiceAreaMm2 } from "../geometry/ring.js";
-import type { Polygon } from "../geometry/shape.js";
-import { times } from "../geometry/surface-point.js";
+import type { Polygon, Shape } from "../geometry/shape.js";
+import { distanceMm, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Room } from "../room/room.js";
@@ -56,15 +57,69 @@ export function rememberedBays(): BaysIn {
 export function slideOf({ room, mounted, neighbours, baysIn = drawnBays }: Sliding): Slide | null {
   const { surface, speaker, centre } = mounted;
   const fitting = fittingOf(speaker, room.checks);
-  let found: Near | null = null;
+  let found: (Near & Pick<Slide, "ways">) | null = null;
   for (const bay of nearestFirst(baysIn(surface, fitting), centre)) {
     if (found !== null && bay.awayMm >= found.awayMm) break;
-    const clear = clearInBay(bay.piece, { surface, fitting, neighbours, ...DRAWN });
-    const [nearest] = nearestFirst(clear, centre);
-    if (nearest !== undefined && (found === null || nearest.awayMm < found.awayMm)) found = nearest;
+    const near = neighbours.filter((neighbour) => reachesInto(bay.piece, neighbour, fitting));
+    const nearest = clearPiece(bay, mounted, { fitting, near });
+    if (nearest !== undefined && (found === null || nearest.awayMm < found.awayMm)) {
+      found = { ...nearest, ways: bay.awayMm > AT_LIMIT_MM ? null : waysOf(mounted, fitting, near) };
+    }
   }
-  return found === null ? null : { piece: found.piece, ways: waysOf(mounted, fitting, neighbours) };
+  return found === null ? null : { piece: found.piece, ways: found.ways };
 }
+
+/**
+ * The piece of a bay that the centre lies in or is nearest to. Where the next few neighbours leave it standing clear,
+ * only what reaches into their piece can take more of it: of twenty in a bay the others are behind those.
+ */
+function clearPiece(
+  bay: Near,
+  { surface, centre }: Mounted,
+  { fitting, near }: { readonly fitting: Fitting; readonly near: readonly Mounted[] },
+): Near | undefined {
+  const left = (area: Region, neighbours: readonly Mounted[]): Near | undefined =>
+    nearestFirst(clearInBay(area, { surface, fitting, neighbours, ...DRAWN }), centre)[0];
+  const away = (other: Mounted): number => distanceMm(other.centre, centre);
+  const [next, others] = parted(
+    [...near].sort((a, b) => away(a) - away(b)),
+    NEXT,
+  );
+  const first = left(bay.piece, next);
+  if (first === undefined || first.awayMm > 0) return left(bay.piece, near);
+  const more = others.filter((neighbour) => reachesInto(first.piece, neighbour, fitting));
+  return more.length === 0 ? first : left(first.piece, more);
+}
+
+const NEXT = 4;
+
+const parted = <Each>(all: readonly Each[], count: number): [Each[], Each[]] => [
+  all.slice(0, count),
+  all.slice(count),
+];
+
+/** The bays lack at most this of what the rule passes. */
+const AT_LIMIT_MM = 2 * EPSILON_MM;
+
+/** Whether another opening may take anything from a bay: of four hundred in a hall few do, and nobody slides past a bay's end. */
+function reachesInto(bay: Region, { speaker, centre }: Mounted, fitting: Fitting): boolean {
+  const reachMm =
+    acrossMm(speaker.opening) +
+    acrossMm(speaker.flange) +
+    acrossMm(fitting.opening) +
+    acrossMm(fitting.flange) +
+    speaker.model.clampReachMm +
+    fitting.clampReachMm +
+    fitting.clearMm;
+  const corners = bay.flat();
+  return (["u", "v"] as const).every((axis) => {
+    const own = corners.map((corner) => corner[axis]);
+    return centre[axis] > Math.min(...own) - reachMm && centre[axis] < Math.max(...own) + reachMm;
+  });
+}
+
+const acrossMm = (shape: Shape): number =>
+  shape.kind === "round" ? shape.diameterMm : Math.hypot(shape.widthMm, shape.heightMm);
 
 interface Near {
   readonly piece: Region;

@@ -50,6 +50,18 @@ describe("by hand in the plain room", () => {
     expect(waysOf(first).left).toBeCloseTo(872.5, 1);
   });
 
+  test("seven in one bay: each keeps to the gap between its neighbours, whatever stands behind those", () => {
+    const lefts = ["0.5 m", "1 m", "1.5 m", "2 m", "2.5 m", "3 m", "3.5 m"];
+    const all = slides(room({ speakers: lefts.map((left, index) => at(left, "2.1 m", `S${index}`)) }));
+    const middle = all[3];
+    expect(waysOf(middle).left).toBeCloseTo(500 - 230.35, 1);
+    expect(waysOf(middle).right).toBeCloseTo(500 - 230.35, 1);
+    // Widest at the bay's sides, 159.15 off the line of centres: there an arc of 230.35 lies 166.5 off its centre.
+    const us = middle?.piece.flat().map(({ u }) => u) ?? [];
+    const asideMm = Math.sqrt(230.35 ** 2 - 159.15 ** 2);
+    expect(Math.abs(Math.max(...us) - Math.min(...us) - (1000 - 2 * asideMm))).toBeLessThan(0.5);
+  });
+
   test("at the limit itself it slides along and away all the same, and not beyond", () => {
     const [only] = slides(room({ speakers: [at("1 m", "1940.85 mm")] }));
     const ways = waysOf(only);
