@@ -6,6 +6,7 @@ export default defineConfig({
     // Slow suites, which `npm run trust` runs.
     exclude: [...configDefaults.exclude, "tests/trust/**"],
     globalSetup: ["tests/setup.ts"],
+    setupFiles: ["tests/fixed-seed.ts"],
     maxWorkers: "100%",
     // Modules are pure, so files may share them: loading the renderers once a worker instead of once a file halves the time.
     isolate: false,

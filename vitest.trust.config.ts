@@ -17,6 +17,7 @@ export default defineConfig({
     // As many times the cases that `npm test` looks at (tests/how-many.ts).
     env: { BAYMARK_TIMES: "5" },
     globalSetup: ["tests/trust/setup.ts"],
+    setupFiles: ["tests/fixed-seed.ts"],
     maxWorkers: "100%",
     // Most of these tests wait for a process of their own.
     maxConcurrency: 2,

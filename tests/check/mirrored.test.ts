@@ -23,9 +23,12 @@ function mirror(value: Value): Value {
 
 const mirrorParts = (parts: Parts): Parts => mirror(parts) as Parts;
 
-/** Numbers to a tenth of a micron; what is left of a nought is a nought. */
+/**
+ * Numbers to a tenth of a micron; what is left of a nought is a nought. Sixty-fourths of an inch end in a half of that,
+ * so where it is cut lies beside them.
+ */
 function rounded(value: unknown): unknown {
-  if (typeof value === "number") return Math.round(value * 1e4) / 1e4 + 0;
+  if (typeof value === "number") return Math.round(value * 1e4 + 0.123) / 1e4 + 0;
   if (Array.isArray(value)) return value.map(rounded);
   if (typeof value !== "object" || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, rounded(each)]));
