@@ -18,7 +18,13 @@ import { outsideSurface } from "./outside-surface.js";
 import { areasNotPlaced, placingFindings } from "./placing.js";
 import { secondSupport } from "./second-support.js";
 import { type Rule, type Setting, subjectOf } from "./subject.js";
-import { edgeGivenAsCentre, framingAssumed, ratedAssembly, type SurfaceRule } from "./surfaces.js";
+import {
+  edgeGivenAsCentre,
+  framingAssumed,
+  ratedAssembly,
+  type SurfaceRule,
+  strapsUnknown,
+} from "./surfaces.js";
 import { tooDeep } from "./too-deep.js";
 
 /** What is looked at for each opening; a new rule is a new line. */
@@ -37,7 +43,12 @@ const RULES: readonly Rule[] = [
   outsideWindow,
 ];
 
-const SURFACE_RULES: readonly SurfaceRule[] = [ratedAssembly, framingAssumed, edgeGivenAsCentre];
+const SURFACE_RULES: readonly SurfaceRule[] = [
+  ratedAssembly,
+  framingAssumed,
+  strapsUnknown,
+  edgeGivenAsCentre,
+];
 
 /**
  * Everything that stands on the room and its openings: the layout first, then surfaces, the openings in the file's

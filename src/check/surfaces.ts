@@ -39,6 +39,21 @@ export const framingAssumed: SurfaceRule = (room, surface) =>
     ];
   });
 
+/** Strapping whose places nobody has told: an opening may cut it unseen. */
+export const strapsUnknown: SurfaceRule = (_room, surface) => {
+  const { framing, boardMm, layersMm, name } = surface;
+  const depthMm = boardMm - layersMm.reduce((sum, mm) => sum + mm, 0);
+  if (depthMm <= EPSILON_MM || (framing.kind === "known" && framing.straps !== null)) return [];
+  return [
+    {
+      ...aboutSurface(surface, "framing"),
+      code: "straps-unknown",
+      level: "warning",
+      figures: { surface: name, depthMm },
+    },
+  ];
+};
+
 /**
  * A first mark at a usual spacing less half a member, given as a centre: a layout is struck to the near edge, so
  * that mark is most often the member's edge and the centre half a member further.

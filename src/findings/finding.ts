@@ -41,6 +41,8 @@ export interface FiguresByCode {
     spacingMm: number;
     from: string;
   };
+  /** Strapping or channel is told by its depth alone: nobody has said where any of it stands. */
+  "straps-unknown": { surface: string; depthMm: number };
   /** The opening lies over a line where two sheets of board meet. */
   "joint-through-opening": { joint: "long" | "butt"; offCentreMm: number };
   /** A first mark that is usually struck to the near edge was given as a centre. */

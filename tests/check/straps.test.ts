@@ -145,3 +145,15 @@ describe("straps and channels", () => {
     expect(() => room(straps({ first: null }))).toThrow(/framing-layout/u);
   });
 });
+
+test("told by their depth alone they are a warning: nobody knows what an opening cuts", () => {
+  const said = (strapping: Parts[string]): Parts => ({
+    framing: { ceiling: { strapping } },
+    speakers: [{ id: "S", at: { left: "1200 mm", front: "900 mm" } }],
+  });
+  expect(job(said("19 mm")).findings).toMatchObject([
+    { code: "straps-unknown", level: "warning", surface: "ceiling", figures: { depthMm: 19 } },
+  ]);
+  const placed = { depth: "19 mm", width: "63 mm", from: "left", first: "300 mm", spacing: "600 mm" };
+  expect(codesOf(said(placed))).toEqual([]);
+});

@@ -41,7 +41,7 @@ const MANY: Parts = {
     left: null,
     front: { at: null, first: "577.5 mm", spacing: "600 mm" },
     ceiling: { at: ["600 mm", "1200 mm", "1800 mm"] },
-    right: { engineered: true },
+    right: { engineered: true, strapping: "19 mm" },
   },
   surfaces: { front: { rated: true }, ceiling: { rated: true, enclosure: true } },
   obstructions: [{ name: "duct", on: "ceiling", at: { left: "1 m", front: "1.5 m" }, round: "200 mm" }],

@@ -19,14 +19,21 @@ export function inTheWayOf(solved: Solved): readonly (readonly Hindrance[])[] {
   const ids = field.spots.map(({ asking }) => asking.speaker.id);
   return own.map((ofIt, index) => {
     if (isAsGoodAsCanBe(found, index)) return [];
-    return [...ofIt, ...ofPartner(own, ids, index), ...ofLine(solved, ids[index], index)];
+    return [...ofIt, ...ofPartner(own, ids, index), ...ofLine(solved, ids, index)];
   });
 }
 
-/** The line that it shares, where that costs anything. */
-function ofLine({ lines, lineDeg }: Solved, id: string | undefined, index: number): readonly Hindrance[] {
-  const others = (lines[index] ?? []).filter((other) => other !== id);
-  return lineDeg < NEXT_TO_NOTHING_DEG || others.length === 0 ? [] : [{ kind: "line", with: others }];
+/** The line that it shares, or its partner does, where that costs anything. */
+function ofLine({ lines, lineDeg }: Solved, ids: readonly string[], index: number): readonly Hindrance[] {
+  if (lineDeg < NEXT_TO_NOTHING_DEG) return [];
+  const sharedBy = (side: number): readonly Hindrance[] => {
+    const others = (lines[side] ?? []).filter((other) => other !== ids[side]);
+    return others.length === 0 ? [] : [{ kind: "line", with: others }];
+  };
+  const partner = ids[1 - index];
+  const own = sharedBy(index);
+  if (own.length > 0 || partner === undefined) return own;
+  return sharedBy(1 - index).map((of) => ({ kind: "partner", id: partner, of }));
 }
 
 /** Nobody hears less, and marks on a tape seldom give it. */

@@ -78,6 +78,14 @@ export const explain: ExplainPages = {
     limit: "our own rule: only centres given one by one, under `at:`, count as measured.",
     fix: "before anything is cut measure the members beside each opening, write the centres under `at:` and print again.",
   },
+  "straps-unknown": {
+    meaning:
+      "strapping or resilient channel is given by its depth alone, so that nothing is checked against it",
+    matters:
+      "a strap that is cut lets the board sag beside the opening; a resilient channel that is cut or screwed through no longer keeps sound out.",
+    limit: "our own rule: unknown is never taken for clear. Common practice, no source.",
+    fix: "write where they stand: `strapping: { depth: ..., width: ..., from: ..., first: ..., spacing: ... }`, or `at: [...]` as found. Where somebody looks before each cut, accept the warning with that as the reason.",
+  },
   "joint-through-opening": {
     meaning: "two sheets of board meet inside the opening or at its edge",
     matters:

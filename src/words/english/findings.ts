@@ -61,6 +61,8 @@ const phrase: Phrases = {
       : `the framing of the ${frame.surface(unknown.surface)} is unknown: find and measure it before anything is cut`,
   "framing-assumed": (assumed, measure) =>
     `${frame.surface(assumed.surface)}: ${{ members: "framing is", strap: "straps are", channel: "channels are" }[assumed.of]} assumed, not measured: first centre ${measure.length(assumed.firstMm)} from ${frame.wall(assumed.from)}, then every ${measure.length(assumed.spacingMm)}`,
+  "straps-unknown": (straps, measure) =>
+    `${frame.surface(straps.surface)}: straps or channels of ${measure.length(straps.depthMm)} hold the board, and nobody has said where they stand: an opening may cut one`,
   "joint-through-opening": (through, measure) =>
     `the opening lies over a joint of the board (${through.joint === "long" ? "between the long sides of two sheets" : "between the ends of two sheets"}), ${measure.length(through.offCentreMm)} from its centre`,
   "edge-given-as-centre": (edge, measure) =>

@@ -22,6 +22,7 @@ const reason: Readonly<Record<Code, string>> = {
   "openings-too-close": "too near another opening",
   "framing-unknown": "framing not known",
   "framing-assumed": "framing assumed",
+  "straps-unknown": "straps not known",
   "joint-through-opening": "a joint of the board runs through it",
   "edge-given-as-centre": "edge given as centre",
   "board-out-of-clamp-range": "clamps do not hold this board",

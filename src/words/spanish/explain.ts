@@ -77,6 +77,14 @@ export const explain: typeof english = {
     limit: "regla nuestra: solo cuentan como medidos los centros dados uno por uno, en `at:`.",
     fix: "antes de cortar mida las piezas junto a cada hoyo, escriba los centros en `at:` e imprima otra vez.",
   },
+  "straps-unknown": {
+    meaning:
+      "los listones o el canal resiliente se dan solo por su espesor, así que nada se revisa contra ellos",
+    matters:
+      "un listón cortado deja que la tablaroca se cuelgue junto al hoyo; un canal resiliente cortado o atornillado ya no detiene el sonido.",
+    limit: "regla nuestra: lo desconocido nunca se toma por libre. Práctica común, sin fuente.",
+    fix: "escriba dónde están: `strapping: { depth: ..., width: ..., from: ..., first: ..., spacing: ... }`, o `at: [...]` como se hallaron. Si alguien mira antes de cada corte, acepte la advertencia con esa razón.",
+  },
   "joint-through-opening": {
     meaning: "dos hojas de tablaroca se juntan dentro del hoyo o en su orilla",
     matters:

@@ -66,6 +66,8 @@ const phrase: Phrases = {
       : `no se conoce la estructura (${frame.surface(unknown.surface)}): búsquela y mídala antes de cortar`,
   "framing-assumed": (assumed, measure) =>
     `${frame.surface(assumed.surface)}: ${{ members: "estructura supuesta", strap: "listones supuestos", channel: "canales supuestos" }[assumed.of]}, no medida: primer centro a ${measure.length(assumed.firstMm)} desde ${frame.wall(assumed.from)}, luego cada ${measure.length(assumed.spacingMm)}`,
+  "straps-unknown": (straps, measure) =>
+    `${frame.surface(straps.surface)}: listones o canales de ${measure.length(straps.depthMm)} sostienen la tablaroca y nadie ha dicho dónde están: un hoyo puede cortar uno`,
   "joint-through-opening": (through, measure) =>
     `el hoyo cae sobre una junta de la tablaroca (${through.joint === "long" ? "entre los lados largos de dos hojas" : "entre las puntas de dos hojas"}), a ${measure.length(through.offCentreMm)} de su centro`,
   "edge-given-as-centre": (edge, measure) =>

@@ -29,6 +29,7 @@ const reason: Readonly<Record<Code, string>> = {
   "openings-too-close": "muy cerca de otro hoyo",
   "framing-unknown": "estructura desconocida",
   "framing-assumed": "estructura supuesta",
+  "straps-unknown": "listones no conocidos",
   "joint-through-opening": "una junta de la tablaroca lo cruza",
   "edge-given-as-centre": "orilla dada como centro",
   "board-out-of-clamp-range": "las grapas no sujetan esta tablaroca",
