@@ -88,7 +88,7 @@ class BundleRunner {
 }
 
 /** What a file does while its tests are collected is done for each of them. */
-function ofFilesToTheirTests({ static: always, perTest }, tests) {
+function ofFilesToTheirTests({ static: always, perTest } = { static: {}, perTest: {} }, tests) {
   const hits = tests.map(({ id }) => [id, { ...perTest[id.split(" > ")[0]], ...perTest[id] }]);
   return { static: always, perTest: Object.fromEntries(hits) };
 }

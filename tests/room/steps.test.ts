@@ -227,6 +227,57 @@ describe("a corner that is typed in the middle of a straight side", () => {
   });
 });
 
+describe("a ceiling that meets one thing in two places", () => {
+  test("a wall before and behind a soffit is one wall, by its own name", () => {
+    const one = under(
+      flat("box", 2300, [
+        [0, 2000],
+        [800, 2000],
+        [800, 4000],
+        [0, 4000],
+      ]),
+    );
+    expect(edgesIn(surfaceNamed(one, "ceiling")).filter(([along]) => along === "left")).toEqual([
+      ["left", [0, 0, 2600], [0, 2000, 2600]],
+      ["left", [0, 4000, 2600], [0, 6000, 2600]],
+    ]);
+    expect(edgeNames(one, "box")).toEqual(["ceiling.front", "ceiling.right", "ceiling.back", "left"]);
+  });
+
+  test("a soffit in a corner is told by the wall behind each of its two sides", () => {
+    const one = under(
+      flat("box", 2300, [
+        [0, 0],
+        [800, 0],
+        [800, 1000],
+        [0, 1000],
+      ]),
+    );
+    expect(edgeNames(one, "box")).toEqual(["front", "ceiling.right", "ceiling.back", "left"]);
+    expect(edgeNames(one, "ceiling")).toEqual(["left", "box.front", "box.left", "front", "right", "back"]);
+  });
+
+  test("two soffits end to end are two edges, though they are one line", () => {
+    const half = (name: string, heightMm: number, fromMm: number) =>
+      flat(name, heightMm, [
+        [0, fromMm],
+        [800, fromMm],
+        [800, fromMm + 3000],
+        [0, fromMm + 3000],
+      ]);
+    const one = under(half("low", 2300, 0), half("lower", 2200, 3000));
+    expect(edgeNames(one, "ceiling")).toEqual(["right", "back", "lower", "low", "front"]);
+    expect(edgesIn(surfaceNamed(one, "left"))).toEqual([
+      ["floor", [0, 0, 0], [0, 6000, 0]],
+      ["front", [0, 6000, 0], [0, 6000, 2300]],
+      ["low", [0, 6000, 2300], [0, 3000, 2300]],
+      ["lower", [0, 3000, 2300], [0, 3000, 2200]],
+      ["lower", [0, 3000, 2200], [0, 0, 2200]],
+      ["back", [0, 0, 2200], [0, 0, 0]],
+    ]);
+  });
+});
+
 describe("a slope that meets the flat ceiling in a crease", () => {
   const one = under({
     name: "slope",
