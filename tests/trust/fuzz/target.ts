@@ -2,9 +2,14 @@
  * Runs in a process of its own, so that one that never comes back can be ended: types command lines as the program
  * itself would get them, and tells what was said and how long the processor was at it.
  */
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import pico from "picocolors";
-import { run } from "../../../src/cli.js";
 import type { Terminal } from "../../../src/commands/terminal.js";
+
+/** The bundle that `npm run build` makes, which is what people run. */
+const BUILT = join(import.meta.dirname, "..", "..", "..", "bin", "built", "cli.js");
+const program: typeof import("../../../src/cli.js") = await import(pathToFileURL(BUILT).href);
 
 export interface Order {
   readonly folder: string;
@@ -33,7 +38,7 @@ async function answer({ folder, words }: Order): Promise<Answer> {
     colours: pico.createColors(false),
   };
   const before = process.cpuUsage();
-  const code = await run(words, { terminal });
+  const code = await program.run(words, { terminal });
   const { user, system } = process.cpuUsage(before);
   return { code, ...said, processorMs: (user + system) / 1000 };
 }
