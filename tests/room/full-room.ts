@@ -82,7 +82,7 @@ speakers:
 
 equipment: { at: { right: 0, back: 2' }, up: 24" }
 cable: { loss: 0.5 dB, loop: 3', spare: 5%, gauges: [16, 14, 12], rack_loop: 6', sizes: [2.5 mm2], wiring: single, temperature: 25 C, spools: [500'], avoid: [{ on: ceiling, corner: { left: 1', front: 2' }, opposite: { left: 3', front: 5' } }] }
-checks: { clear: 3/8", tolerance: 4 deg }
+checks: { clear: 3/8", tolerance: 4 deg, joint: 3 deg }
 accept: [{ code: opening-near-member, speaker: SL, why: "block removed by the carpenter, seen 3-02" }]
 labels:
   stock: { page: A4, label: { width: 48 mm, height: 20 mm }, columns: 4, rows: 13, left: 8 mm, top: 15 mm, pitch: { across: 49 mm, down: 20.5 mm }, kind: wrap, printed: 12 mm }

@@ -61,7 +61,7 @@ describe("a room that uses every key", () => {
       targetDb: 82,
       headroomDb: 18,
     });
-    expect(full.checks).toEqual({ clearMm: inch(0.375), toleranceDeg: 4, lineDeg: 1 });
+    expect(full.checks).toEqual({ clearMm: inch(0.375), toleranceDeg: 4, lineDeg: 1, jointDeg: 3 });
     expect(full.accept).toEqual([
       {
         code: "opening-near-member",
