@@ -4,7 +4,7 @@ import type { Mounted } from "../listen/mounted.js";
 import { fittingOf, neighboursOf } from "../place/fitting.js";
 import { type MemberGap, memberGaps } from "../place/gaps.js";
 import { type GroundOf, nearestClearCentre, type Wanted } from "../place/nearest-clear.js";
-import { gapMm, type Obstacle, obstaclesOn } from "../place/obstacles.js";
+import { gapMm, type Obstacle, obstaclesBesidesFraming } from "../place/obstacles.js";
 import type { Room } from "../room/room.js";
 
 /** One opening as the rules look at it. */
@@ -13,7 +13,7 @@ export interface Subject extends Mounted {
   readonly aim: Aim | null;
   /** To all members, the nearest first; empty where the framing is unknown. */
   readonly gaps: readonly MemberGap[];
-  /** All that it stays away from, with the distance that it has. */
+  /** All that it stays away from besides framing, with the distance that it has. */
   readonly distances: readonly Distance[];
   /** The nearest clear centre, off joints of the board too where there is one, found when first asked for. */
   fix(): Fix | null;
@@ -38,7 +38,7 @@ export interface Setting {
 export function subjectOf(mounted: Mounted, { room, all, groundOf }: Setting): Subject {
   const { surface, speaker, centre } = mounted;
   const neighbours = neighboursOf(mounted, all);
-  const obstacles = obstaclesOn(surface, fittingOf(speaker, room.checks), neighbours);
+  const obstacles = obstaclesBesidesFraming(surface, fittingOf(speaker, room.checks), neighbours);
   const fixOffJoints = once(() => fixOf({ room, mounted, neighbours, groundOf, offJoints: true }));
   return {
     ...mounted,

@@ -35,10 +35,19 @@ export function framingAt({ surface: { framing }, speaker, centre }: Mounted): K
   return liesIn ? null : framing;
 }
 
+/** Of each opening once: the rules and the answer ask again. */
+const gapsFound = new WeakMap<Mounted, readonly MemberGap[]>();
+
 /** Gaps to all the members of the surface, the smallest first; null where its framing is unknown. */
-export function memberGaps({ surface, speaker, centre }: Mounted): readonly MemberGap[] | null {
-  const { framing } = surface;
+export function memberGaps(mounted: Mounted): readonly MemberGap[] | null {
+  const { framing } = mounted.surface;
   if (framing.kind === "unknown") return null;
+  const gaps = gapsFound.get(mounted) ?? gapsTo(framing, mounted);
+  gapsFound.set(mounted, gaps);
+  return gaps;
+}
+
+function gapsTo(framing: KnownFraming, { surface, speaker, centre }: Mounted): readonly MemberGap[] {
   const opening = bodyOfShape(speaker.opening, centre);
   return framing.members
     .map((of) => ({

@@ -41,6 +41,19 @@ export function obstaclesOn(surface: Surface, fitting: Fitting, neighbours: read
   return [...fixedObstacles(surface, fitting), ...neighbourObstacles(neighbours, fitting)];
 }
 
+/** Of these all but the framing, to which the gaps are measured. */
+export function obstaclesBesidesFraming(
+  surface: Surface,
+  fitting: Fitting,
+  neighbours: readonly Mounted[],
+): Obstacle[] {
+  return [
+    ...edgeObstacles(surface, fitting),
+    ...obstructionObstacles(surface, fitting),
+    ...neighbourObstacles(neighbours, fitting),
+  ];
+}
+
 /** What is there whatever else is let into the surface. */
 export function fixedObstacles(surface: Surface, fitting: Fitting): Obstacle[] {
   return [
