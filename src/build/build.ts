@@ -1,4 +1,4 @@
-import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build, type OutputFile, type Plugin } from "esbuild";
@@ -48,6 +48,24 @@ const pdfLibWithoutRest: Plugin = {
   },
 };
 
+/** How zod gives a schema its description: by a copy of it, made anew as the schema was. */
+const DESCRIBED = /const cl = this\.clone\(\);\s*core\.globalRegistry\.add\(cl, [^;]*\);\s*return cl;/gu;
+
+/**
+ * Descriptions stand in the JSON Schema alone, which is written here and not by the program: without them it makes half
+ * as many schemas at every start.
+ */
+const zodWithoutDescriptions: Plugin = {
+  name: "schemas without descriptions",
+  setup({ onLoad }) {
+    onLoad({ filter: /zod.v4.classic.schemas\.js$/ }, async ({ path }) => {
+      const text = await readFile(path, "utf8");
+      if (text.match(DESCRIBED)?.length !== 2) throw new Error(`${path} describes schemas otherwise`);
+      return { contents: text.replaceAll(DESCRIBED, "return this;") };
+    });
+  },
+};
+
 /** A bundle of the older kind of module has no `import.meta`. */
 const WITH_URL = 'const __programUrl = require("node:url").pathToFileURL(__filename).href;';
 
@@ -68,7 +86,7 @@ async function bundle(): Promise<readonly OutputFile[]> {
     legalComments: "linked",
     define: { "import.meta.url": "__programUrl" },
     banner: { js: WITH_URL },
-    plugins: [withoutUnasked, pdfLibWithoutRest],
+    plugins: [withoutUnasked, pdfLibWithoutRest, zodWithoutDescriptions],
     logLevel: "warning",
     write: false,
   });
