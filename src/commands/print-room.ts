@@ -6,7 +6,7 @@ import { type PdfOptions, writePdf } from "../output/pdf.js";
 import { writeSvg } from "../output/svg.js";
 import { bracketsCsv, cablesCsv, grillesCsv, openingsCsv } from "../sheets/csv.js";
 import { orderOf } from "../sheets/order.js";
-import { type Packet, type PrintedPage, packet } from "../sheets/packet.js";
+import { type Packet, type PrintedPage, packetOf } from "../sheets/packet.js";
 import type { Order } from "../sheets/sheet.js";
 import type { Words } from "../words/words.js";
 import { exitOf, tellFindings, tellUnusable } from "./answer.js";
@@ -94,7 +94,7 @@ export async function printRoom(
     return code;
   }
   const order = asked.orderFor(job);
-  const wanted = onlyWanted(packet(order), asked.wanted, words);
+  const wanted = packetOf(order, (sheets) => onlyWanted(sheets, asked.wanted, words));
   const files = await packetFiles(terminal, words, asked, order, wanted);
   const written = replacePacket(resolve(terminal.folder, place.shown), files);
   if (written.kind !== "written") {
@@ -138,7 +138,7 @@ async function packetFiles(
   if (asked.svg) {
     wanted.drawings.forEach((drawing, index) => {
       terminal.progress(words.commands.progress(name, index, wanted.drawings.length));
-      add(`svg/${drawing.sheet}.svg`, writeSvg(drawing.page));
+      add(`svg/${drawing.sheet}.svg`, writeSvg(drawing.draw()));
     });
   }
   if (asked.wanted === null) {

@@ -1,4 +1,5 @@
-import type { Packet, PrintedPage } from "../sheets/packet.js";
+import type { NumberedSheet } from "../sheets/packet.js";
+import type { Sheet } from "../sheets/sheet.js";
 import type { Words } from "../words/words.js";
 import { UsageError } from "./usage-error.js";
 
@@ -23,8 +24,8 @@ export const asksPoles = (wanted: Wanted): boolean =>
 
 const kindOf = (sheet: string): string => sheet.split("-")[0] ?? sheet;
 
-/** What else than its name and its kind asks for a sheet: its trades, and the names of what it holds. */
-function othersOf({ trades, alsoNamed }: PrintedPage): readonly string[] {
+/** What else than its name and its kind asks for a sheet on paper: its trades, and the names of what it holds. */
+function othersOf({ trades, alsoNamed = [] }: Sheet): readonly string[] {
   return [...trades, ...alsoNamed.map((name) => name.toLowerCase())];
 }
 
@@ -32,22 +33,25 @@ function names(sheet: string, others: readonly string[]): string[] {
   return [sheet.toLowerCase(), kindOf(sheet).toLowerCase(), ...others];
 }
 
-/** The part of a packet that was asked for, its numbering kept. Throws `UsageError` naming what there is. */
-export function onlyWanted(packet: Packet, wanted: Wanted, words: Words): Packet {
-  if (wanted === null) return packet;
-  const others = new Map(packet.pages.map((page) => [page.sheet, othersOf(page)]));
-  const sheets = new Set([...others.keys(), ...packet.drawings.map((drawing) => drawing.sheet)]);
+/** The sheets of a packet that were asked for, their numbers kept. Throws `UsageError` naming what there is. */
+export function onlyWanted(
+  sheets: readonly NumberedSheet[],
+  wanted: Wanted,
+  words: Words,
+): readonly NumberedSheet[] {
+  if (wanted === null) return sheets;
+  const onPaper = sheets.filter(({ sheet }) => sheet.pages.length > 0);
+  const others = new Map(onPaper.map(({ sheet }) => [sheet.name, othersOf(sheet)]));
+  const drawn = sheets.filter(({ sheet }) => sheet.whole !== null);
+  const known = new Set([...others.keys(), ...drawn.map(({ sheet }) => sheet.name)]);
   for (const name of wanted) {
-    if (![...sheets].some((sheet) => names(sheet, others.get(sheet) ?? []).includes(name))) {
-      throw new UsageError(words.commands.failure.unknownSheet(name, listed(sheets, others)));
+    if (![...known].some((sheet) => names(sheet, others.get(sheet) ?? []).includes(name))) {
+      throw new UsageError(words.commands.failure.unknownSheet(name, listed(known, others)));
     }
   }
-  const isWanted = (sheet: string): boolean =>
-    names(sheet, others.get(sheet) ?? []).some((name) => wanted.includes(name));
-  return {
-    pages: packet.pages.filter((page) => isWanted(page.sheet)),
-    drawings: packet.drawings.filter((drawing) => isWanted(drawing.sheet)),
-  };
+  return sheets.filter(({ sheet }) =>
+    names(sheet.name, others.get(sheet.name) ?? []).some((name) => wanted.includes(name)),
+  );
 }
 
 function listed(sheets: ReadonlySet<string>, others: ReadonlyMap<string, readonly string[]>): string {

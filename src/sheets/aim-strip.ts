@@ -53,6 +53,16 @@ const STRIP_MM = 180;
 
 function singleStrip(order: Order, opening: Aimed): Sheet {
   const title = order.words.strips.aim.title(opening.speaker.id);
+  return {
+    name: `aim-${opening.speaker.id}`,
+    trades: ["installer"],
+    title,
+    pages: [],
+    whole: () => singleBody(order, opening, title),
+  };
+}
+
+function singleBody(order: Order, opening: Aimed, title: string): Body {
   const facts = factsOf(order, opening.surface, title);
   const trial = { widthMm: 1000, heightMm: 1000 };
   const widthMm = trial.widthMm - frameArea(order, facts, trial).widthMm + STRIP_MM;
@@ -62,13 +72,7 @@ function singleStrip(order: Order, opening: Aimed): Sheet {
     (y) => stripBlock(order, opening, { ...area, y }),
   ]);
   const size = { widthMm, heightMm: trial.heightMm - area.heightMm + Math.max(heightMm, LEAST_HEIGHT_MM) };
-  return {
-    name: `aim-${opening.speaker.id}`,
-    trades: ["installer"],
-    title,
-    pages: [],
-    whole: { ...size, title, frame: facts, items },
-  };
+  return { ...size, title, frame: facts, items };
 }
 
 /** The ruler down the page needs as much. */

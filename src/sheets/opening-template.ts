@@ -1,8 +1,9 @@
 import type { Code } from "../findings/finding.js";
+import { InternalError } from "../findings/internal-error.js";
 import type { Opening } from "../job.js";
 import { facingFacts } from "./facing.js";
 import { findingsAbout } from "./finding-lines.js";
-import type { FrameFacts, Order, Sheet } from "./sheet.js";
+import type { Body, FrameFacts, Order, Sheet } from "./sheet.js";
 import { facesAt, type Stage, stagesOf } from "./tapes.js";
 import { liesOn, type Task, wholeLie } from "./template/lie.js";
 import { templatePages } from "./template/pages.js";
@@ -79,8 +80,15 @@ function openingTemplate(order: Order, opening: Opening, { onPaper }: { readonly
     trades: ["drywall"],
     title,
     pages: onPaper ? tasks.flatMap((task) => templatePages(task, liesOn)) : [],
-    whole: tasks.slice(0, 1).flatMap((task) => templatePages(task, (each) => [wholeLie(each)]))[0] ?? null,
+    whole: () => wholeTemplate(tasks),
   };
+}
+
+/** As it is used first, where it is used at two stages. */
+function wholeTemplate([task]: readonly Task[]): Body {
+  const [body] = task === undefined ? [] : templatePages(task, (each) => [wholeLie(each)]);
+  if (body === undefined) throw new InternalError("a template has no page");
+  return body;
 }
 
 interface Titled {

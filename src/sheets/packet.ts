@@ -24,8 +24,6 @@ import { terminalCards } from "./terminal-cards.js";
 /** A page as it is printed, with what it belongs to. */
 export interface PrintedPage {
   readonly sheet: string;
-  /** Other names that ask for its sheet. */
-  readonly alsoNamed: readonly string[];
   readonly trades: readonly Trade[];
   /** Sheet number of how many, as its frame says. */
   readonly number: number;
@@ -36,8 +34,8 @@ export interface PrintedPage {
 
 export interface Packet {
   readonly pages: readonly PrintedPage[];
-  /** Drawings whole, by the sheet's name. */
-  readonly drawings: readonly { readonly sheet: string; readonly page: Page }[];
+  /** Drawings whole, by the sheet's name, each drawn when it is asked for. */
+  readonly drawings: readonly { readonly sheet: string; readonly draw: () => Page }[];
 }
 
 /** Kinds of sheet in the order of the packet; a new kind of sheet is one line here. */
@@ -79,9 +77,16 @@ export function sheetsOf(order: Order): readonly NumberedSheet[] {
 }
 
 /** Every sheet of a job, numbered and framed; the cover counts the others, itself included. */
-export function packet(order: Order): Packet {
-  const sheets = sheetsOf(order);
-  const of = sheets.reduce((sum, { sheet }) => sum + sheet.pages.length, 0);
+export const packet = (order: Order): Packet => packetOf(order, (sheets) => sheets);
+
+/** The sheets that are chosen among all those of a job, framed with the numbers that they have in the whole packet. */
+export function packetOf(
+  order: Order,
+  choose: (all: readonly NumberedSheet[]) => readonly NumberedSheet[],
+): Packet {
+  const all = sheetsOf(order);
+  const of = all.reduce((sum, { sheet }) => sum + sheet.pages.length, 0);
+  const sheets = choose(all);
   return {
     pages: sheets.flatMap(({ sheet, first }) => printed(order, sheet, first, of)),
     drawings: sheets.flatMap(({ sheet, first }) => drawing(order, sheet, first, of)),
@@ -116,7 +121,6 @@ function firstNumbers(sheets: readonly Sheet[]): number[] {
 function printed(order: Order, sheet: Sheet, first: number, of: number): PrintedPage[] {
   return sheet.pages.map((body, index) => ({
     sheet: sheet.name,
-    alsoNamed: sheet.alsoNamed ?? [],
     trades: sheet.trades,
     number: first + index,
     stock: body.frame === null,
@@ -125,8 +129,9 @@ function printed(order: Order, sheet: Sheet, first: number, of: number): Printed
 }
 
 function drawing(order: Order, sheet: Sheet, first: number, of: number): Packet["drawings"] {
-  if (sheet.whole === null) return [];
-  return [{ sheet: sheet.name, page: framed(order, sheet.whole, { number: first, of }) }];
+  const { name, whole } = sheet;
+  if (whole === null) return [];
+  return [{ sheet: name, draw: () => framed(order, whole(), { number: first, of }) }];
 }
 
 function framed(order: Order, body: Body, numbering: { number: number; of: number }): Page {

@@ -62,6 +62,6 @@ export interface Sheet {
   readonly trades: readonly Trade[];
   readonly title: string;
   readonly pages: readonly Body[];
-  /** The drawing whole, untiled, for the SVG folder; null where the sheet has none. */
-  readonly whole: Body | null;
+  /** Draws it whole, untiled, for the SVG folder, where that is asked for; null where the sheet has no such drawing. */
+  readonly whole: (() => Body) | null;
 }

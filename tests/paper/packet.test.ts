@@ -225,7 +225,7 @@ describe("drawings in SVG by resvg", () => {
       const order = orderFor(JOB, { paper: "letter" });
       const { whole } = sheetNamed(openingTemplates(order), name);
       if (whole === null) throw new Error("no whole drawing");
-      const page = framed(order, whole);
+      const page = framed(order, whole());
       const svg = writeSvg(page);
       const pdf = await printed([page]);
       const { centre } = extentOf(await cutOn(pdf, 1));

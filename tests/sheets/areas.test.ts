@@ -76,7 +76,7 @@ describe("what is printed of an area", () => {
     for (const { speaker } of hall.openings) expect(words).toContain(`□ ${speaker.id}`);
     expect(words).toMatch(/160 mm/u);
     expect(words).not.toMatch(/joist|Gap/u);
-    const whole = sheets.flatMap((sheet) => sheet.whole ?? []);
+    const whole = sheets.flatMap((sheet) => sheet.whole?.() ?? []);
     expect(whole).toHaveLength(12);
     for (const [index, { items }] of whole.entries()) {
       const cuts = opened(items).filter((item) => "mark" in item && item.mark?.role === "cut");

@@ -15,7 +15,7 @@ describe("no text of a marking sheet meets another or leaves its area", () => {
       const sheets = [...floorMarks(order), ...surfaceMarks(order)];
       expect(sheets.length).toBeGreaterThan(0);
       for (const { name: sheet, pages, whole } of sheets) {
-        const bodies = [...pages, ...(whole === null ? [] : [whole])];
+        const bodies = [...pages, ...(whole === null ? [] : [whole()])];
         expect(
           bodies.flatMap((body) => letteringFaults(order, body)),
           sheet,

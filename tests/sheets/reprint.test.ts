@@ -107,7 +107,7 @@ describe("drawings as they are written", () => {
 
   const drawings = (one: Job): Map<string, string> =>
     new Map(
-      packet(orderFor(one)).drawings.map(({ sheet, page }) => [sheet, leveled(writeSvg(page))] as const),
+      packet(orderFor(one)).drawings.map(({ sheet, draw }) => [sheet, leveled(writeSvg(draw()))] as const),
     );
 
   it("are byte for byte the same for every sheet that need not be printed again", () => {

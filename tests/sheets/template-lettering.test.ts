@@ -69,7 +69,7 @@ const SLANTED: Parts = {
 const ROOMS = { HARD, CLEAR, CROWDED };
 
 function expectNoFaults(order: Order, make: (order: Order) => readonly Sheet[]): void {
-  const bodies = make(order).flatMap(({ pages, whole }) => [...pages, ...(whole === null ? [] : [whole])]);
+  const bodies = make(order).flatMap(({ pages, whole }) => [...pages, ...(whole === null ? [] : [whole()])]);
   expect(bodies.length).toBeGreaterThan(0);
   expect(bodies.flatMap((body) => letteringFaults(order, body))).toEqual([]);
 }

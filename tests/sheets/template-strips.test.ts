@@ -36,7 +36,7 @@ describe("aim strips", () => {
   });
 
   it("point as the target lies, looking up with the front at the top", () => {
-    const bodies = [packed?.pages[0], single?.whole].filter((body) => body !== undefined && body !== null);
+    const bodies = [packed?.pages[0], single?.whole?.()].filter((body) => body !== undefined);
     expect(bodies.length).toBe(2);
     for (const body of bodies) {
       const [arrow, ...others] = arrowsOf(body);

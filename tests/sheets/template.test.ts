@@ -26,7 +26,7 @@ function sheetOf(order: Order, id: string): Sheet {
 
 /** Pages with the drawing, and the drawing whole; a page of notes in front is none of them. */
 const bodiesOf = ({ pages, whole }: Sheet): Body[] =>
-  [...pages, ...(whole === null ? [] : [whole])].filter((body) => marked(body, "cut").length > 0);
+  [...pages, ...(whole === null ? [] : [whole()])].filter((body) => marked(body, "cut").length > 0);
 
 type Plain = Exclude<Item, { kind: "group" }>;
 

@@ -8,7 +8,7 @@ import { chooseForm, type Fitted, GAP_MM, HEIGHTS, inside, type ScaledPage } fro
 import { drawSketch } from "./sketch.js";
 
 /** The page with the drawing and those that its figures run over to; and both on one page as long as it takes. */
-export function fittedPages(order: Order, fitted: Fitted): { pages: Body[]; whole: Body } {
+export function fittedPages(order: Order, fitted: Fitted): { pages: Body[]; whole: () => Body } {
   const { form, page } = chooseForm(order, fitted);
   const { items, leftOut, dropped } = drawSketch(
     form.sketch,
@@ -21,10 +21,10 @@ export function fittedPages(order: Order, fitted: Fitted): { pages: Body[]; whol
   ];
   const beside = fill(parts, freeBoxes(page.area, page.drawing), GAP_MM);
   const first = body(page.size, page.facts, [...items, ...beside.items]);
-  if (beside.rest.length === 0) return { pages: [first], whole: first };
+  if (beside.rest.length === 0) return { pages: [first], whole: () => first };
   return {
     pages: [first, ...figurePages(order, fitted, beside.rest)],
-    whole: wholeBody(page, items, parts),
+    whole: () => wholeBody(page, items, parts),
   };
 }
 
