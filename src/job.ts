@@ -70,7 +70,8 @@ export interface Asked {
 }
 
 /** The whole answer about a room: every opening that has a position, measured and checked; findings by their line. */
-export function answerRoom({ file, fingerprint, room, locate }: Asked): Job {
+export function answerRoom(asked: Asked): Job {
+  const { file, room, locate } = asked;
   const placing = placeAll(room);
   const mounted = allMounted(room, placing);
   const cabling = cablingOf(room, mounted);
@@ -79,7 +80,9 @@ export function answerRoom({ file, fingerprint, room, locate }: Asked): Job {
     .sort((a, b) => a.line - b.line || a.column - b.column);
   return {
     file,
-    fingerprint,
+    get fingerprint() {
+      return asked.fingerprint;
+    },
     room,
     findings,
     placing,

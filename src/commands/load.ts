@@ -42,12 +42,19 @@ export function load(terminal: Terminal, words: Words, typed: string): Loaded {
   const name = basename(file);
   const read = readRoom(bytes, name, { hasGlyph });
   if (!read.ok) return { kind: "complaints", typed, source, complaints: read.complaints };
-  const { fingerprint, locate } = read;
+  const { locate } = read;
   const resolved = resolveRoom(read.file);
   if (!resolved.ok) {
     return { kind: "complaints", typed, source, complaints: complaintsOf(resolved.problems, locate) };
   }
-  const job = answerRoom({ file: name, fingerprint, room: resolved.room, locate });
+  const job = answerRoom({
+    file: name,
+    get fingerprint() {
+      return read.fingerprint;
+    },
+    room: resolved.room,
+    locate,
+  });
   return { kind: "job", typed, job, bytes };
 }
 

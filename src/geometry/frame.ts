@@ -1,4 +1,4 @@
-import { add, cross, dot, type SurfacePoint, scale, subtract, unit, type Vector, vector } from "./vector.js";
+import { cross, dot, type SurfacePoint, scale, subtract, unit, type Vector, vector } from "./vector.js";
 
 /**
  * A surface's frame as seen by a person in the room facing it: `u` to the right, `v` up the sheet,
@@ -29,8 +29,13 @@ export function ceilingFrame(origin: Vector, n: Vector): Frame {
 
 /** World point of a surface point, `heightMm` off the framing plane along n (the board's thickness, usually). */
 export function toWorld(frame: Frame, point: SurfacePoint, heightMm = 0): Vector {
-  const inPlane = add(scale(frame.u, point.u), scale(frame.v, point.v));
-  return add(frame.origin, add(inPlane, scale(frame.n, heightMm)));
+  // Asked of every step of every cable's way: no vectors are made between.
+  const { origin, u, v, n } = frame;
+  return vector(
+    origin.x + (u.x * point.u + v.x * point.v + n.x * heightMm),
+    origin.y + (u.y * point.u + v.y * point.v + n.y * heightMm),
+    origin.z + (u.z * point.u + v.z * point.v + n.z * heightMm),
+  );
 }
 
 /** The surface point that a world point has when it is dropped square onto the plane. */

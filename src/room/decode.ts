@@ -1,7 +1,10 @@
 import { isUtf8 } from "node:buffer";
-import { createHash } from "node:crypto";
+import { createRequire } from "node:module";
 import type { Problem } from "../findings/complaint.js";
 import type { Position } from "./position.js";
+
+/** What takes longer to load than a room to read, and is not always asked for. */
+const load = createRequire(import.meta.url);
 
 /** Our own choice: more than a thousand times the example. */
 export const MOST_BYTES = 1_000_000;
@@ -15,7 +18,10 @@ export const bytesOf = (source: Uint8Array | string): Uint8Array =>
   typeof source === "string" ? new TextEncoder().encode(source) : source;
 
 /** SHA-256 of the bytes, hex. */
-export const fingerprintOf = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
+export function fingerprintOf(bytes: Uint8Array): string {
+  const { createHash }: typeof import("node:crypto") = load("node:crypto");
+  return createHash("sha256").update(bytes).digest("hex");
+}
 
 /** The text of a file in UTF-8, a byte order mark taken off; a carriage return alone ends a line, as in YAML. */
 export function decode(bytes: Uint8Array): DecodeResult {

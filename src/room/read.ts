@@ -36,9 +36,17 @@ export type ReadResult =
 /** A room file as data, or every complaint about it. Never throws for what a file may hold. */
 export function readRoom(source: Uint8Array | string, fileName: string, options: ReadOptions): ReadResult {
   const bytes = bytesOf(source);
-  const fingerprint = fingerprintOf(bytes);
   const read = readBytes(bytes, options);
-  return { ...read, fileName, fingerprint };
+  let found: string | null = null;
+  return {
+    ...read,
+    fileName,
+    // `check` tells none: found when first asked for.
+    get fingerprint() {
+      found ??= fingerprintOf(bytes);
+      return found;
+    },
+  };
 }
 
 type Read =
