@@ -15,7 +15,7 @@ export default defineConfig({
   test: {
     include: ["tests/trust/**/*.test.ts", ...LOOKED_AT_LONGER],
     // As many times the cases that `npm test` looks at (tests/how-many.ts).
-    env: { BAYMARK_TIMES: "5" },
+    env: { BAYMARK_TIMES: "2" },
     globalSetup: ["tests/trust/setup.ts"],
     setupFiles: ["tests/fixed-seed.ts"],
     maxWorkers: "100%",

@@ -4,8 +4,9 @@
  */
 const TIMES = Number(process.env.BAYMARK_TIMES ?? 1);
 
-/** How many random cases to look at: so many in `npm test`. */
-export const howMany = (few: number): number => Math.round(few * TIMES);
+/** How many random cases to look at: so many in `npm test`, at least so many where there is time. */
+export const howMany = (few: number, atLeast = few): number =>
+  TIMES > 1 ? Math.max(atLeast, Math.round(few * TIMES)) : few;
 
 /** All cases where there is time for them, else those that are the hardest. */
 export const someOf = <Case>(cases: readonly Case[], isHard: (one: Case) => boolean): readonly Case[] =>

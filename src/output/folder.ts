@@ -54,14 +54,22 @@ export function settlePacket(target: string): PacketResult {
 /** Files that a system's file browser leaves behind by itself. */
 const LITTER: ReadonlySet<string> = new Set([".DS_Store", "Thumbs.db", "desktop.ini"]);
 
-/** Tried again where another run moves the folder away while it is being looked at. */
+/** Looked at again where another run puts its own packet there meanwhile: half of one and half of another is none. */
 function isFreeOrOurs(target: string, tries: number): boolean {
+  const before = standingAt(target);
   try {
-    return isFreeOrOursNow(target);
+    const answer = isFreeOrOursNow(target);
+    if (answer || tries === 1 || standingAt(target) === before) return answer;
   } catch (error) {
     if (!isGone(error) || tries === 1) throw error;
-    return isFreeOrOurs(target, tries - 1);
   }
+  return isFreeOrOurs(target, tries - 1);
+}
+
+/** Which folder stands there; null where none does. */
+function standingAt(target: string): string | null {
+  const found = statSync(target, { bigint: true, throwIfNoEntry: false });
+  return found === undefined ? null : [found.dev, found.ino, found.birthtimeNs].join(" ");
 }
 
 const isGone = (error: unknown): boolean =>

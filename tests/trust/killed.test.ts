@@ -97,7 +97,7 @@ describe("a print over an older packet, killed", () => {
 
   test("at any moment: as soon as something is written, and some milliseconds later", async () => {
     const room = roomFolder();
-    for (let tries = 0; tries < 12; tries++) {
+    for (let tries = 0; tries < 8; tries++) {
       await printed(room.folder, "A4");
       const above = join(room.folder, "out");
       const { signal } = await typed(wordsFor("letter"), {
@@ -119,7 +119,7 @@ describe("a print over an older packet, killed", () => {
 describe("two runs into one folder at once", () => {
   test("print: both are done, and one packet is there, whole", async () => {
     const { folder, target } = roomFolder();
-    for (let times = 0; times < 6; times++) {
+    for (let times = 0; times < 4; times++) {
       const both = await Promise.all([printed(folder, "A4"), printed(folder, "letter")]);
       expect(both.map(({ code, err }) => [code, err])).toEqual(both.map(({ err }) => [0, err]));
       expect([older, newer]).toContain(found(target));
