@@ -1,5 +1,6 @@
+import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { PagePoint, Window } from "./drawing.js";
-import { type Ground, isFree, NEAR_MM, type Placed, taking } from "./free-place.js";
+import { freeSpots, type Ground, NEAR_MM, type Placed, type Size, taking } from "./free-place.js";
 import { shifted } from "./pen.js";
 import type { Block } from "./text-block.js";
 import { common } from "./touches.js";
@@ -29,9 +30,16 @@ export const seekBlock = (writing: Writing, ground: Ground, about: PagePoint): P
 
 const SEEK_MM = 4;
 
-type Find = (part: Window, size: Size, ground: Ground) => PagePoint | undefined;
+/** Where a box of that size is free in a part of the ground. */
+type Find = (part: Window, size: Size) => PagePoint | undefined;
 
-function placeBy(find: Find, writing: Writing, ground: Ground, about: PagePoint): Placed | null {
+function placeBy(
+  finder: (ground: Ground) => Find,
+  writing: Writing,
+  ground: Ground,
+  about: PagePoint,
+): Placed | null {
+  const find = finder(ground);
   for (const part of parts(ground.within, about)) {
     for (const widthMm of writing.widthsMm ?? sharesOf(part.widthMm)) {
       const placed = placeIn(find, { part, widthMm }, writing, ground);
@@ -51,44 +59,55 @@ function placeIn(
   ground: Ground,
 ): Placed | null {
   const leastMm = writing.leastHeightMm(widthMm);
-  if (find(part, { widthMm, heightMm: leastMm }, ground) === undefined) return null;
+  if (find(part, { widthMm, heightMm: leastMm }) === undefined) return null;
   const { items, heightMm } = writing.write({ x: 0, y: 0, widthMm });
-  const free = find(part, { widthMm, heightMm }, ground);
+  const free = find(part, { widthMm, heightMm });
   if (free === undefined) return null;
   return { items: [shifted(items, free)], ground: taking(ground, { ...free, widthMm, heightMm }) };
 }
 
-function freeAnywhere(
-  { x, y, widthMm, heightMm }: Window,
-  size: Size,
-  ground: Ground,
-): PagePoint | undefined {
-  const steps = (long: number): number[] =>
-    Array.from({ length: Math.max(0, Math.floor(long / SEEK_MM) + 1) }, (_, index) => index * SEEK_MM);
-  for (const down of steps(heightMm - size.heightMm)) {
-    for (const across of steps(widthMm - size.widthMm)) {
-      const at = { x: x + across, y: y + down };
-      if (isFree({ ...at, ...size }, ground)) return at;
+const freeAnywhere =
+  (ground: Ground): Find =>
+  ({ x, y, widthMm, heightMm }, size) => {
+    const isFreeAt = freeSpots(size, ground);
+    const steps = (long: number): number[] =>
+      Array.from({ length: Math.max(0, Math.floor(long / SEEK_MM) + 1) }, (_, index) => index * SEEK_MM);
+    for (const down of steps(heightMm - size.heightMm)) {
+      for (const across of steps(widthMm - size.widthMm)) {
+        const at = { x: x + across, y: y + down };
+        if (isFreeAt(at)) return at;
+      }
     }
-  }
-  return undefined;
+    return undefined;
+  };
+
+/** In a corner of the part, or under, beside or over what already stands: that is the same from every part. */
+function freeCorner(ground: Ground): Find {
+  const known = new Map<string, PagePoint | null>();
+  return (part, size) => {
+    const isFreeAt = freeSpots(size, ground);
+    const corner = cornersFor(part, size).find(isFreeAt);
+    if (corner !== undefined) return corner;
+    const key = `${size.widthMm} ${size.heightMm}`;
+    const beside = known.get(key);
+    if (beside !== undefined) return beside ?? undefined;
+    const found = freeBeside(ground, size, isFreeAt);
+    known.set(key, found);
+    return found ?? undefined;
+  };
 }
 
-interface Size {
-  readonly widthMm: number;
-  readonly heightMm: number;
-}
-
-/** In a corner of the part, or under, beside or over what already stands. */
-function freeCorner(part: Window, size: Size, ground: Ground): PagePoint | undefined {
-  const isFor = (corner: PagePoint): boolean => isFree({ ...corner, ...size }, ground);
-  const corner = cornersFor(part, size).find(isFor);
-  if (corner !== undefined) return corner;
-  for (const box of ground.taken) {
-    const next = placesBy(box, size).find(isFor);
+function freeBeside(
+  { taken, within }: Ground,
+  size: Size,
+  isFreeAt: (at: PagePoint) => boolean,
+): PagePoint | null {
+  if (size.widthMm > within.widthMm + EPSILON_MM || size.heightMm > within.heightMm + EPSILON_MM) return null;
+  for (const box of taken) {
+    const next = placesBy(box, size).find(isFreeAt);
     if (next !== undefined) return next;
   }
-  return undefined;
+  return null;
 }
 
 const placesBy = (box: Window, { widthMm, heightMm }: Size): readonly PagePoint[] => [

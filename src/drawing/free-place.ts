@@ -1,4 +1,4 @@
-import type { Item, Text, Window } from "./drawing.js";
+import type { Item, PagePoint, Text, Window } from "./drawing.js";
 import { textBox } from "./text.js";
 import { boxesMeet, grown, liesIn, touches } from "./touches.js";
 
@@ -44,6 +44,33 @@ export function isFree(box: Window, ground: Ground): boolean {
   if (!fitsWithin(box, ground)) return false;
   const wide = withAir(box);
   return !ground.items.some((item) => touches(item, wide));
+}
+
+export interface Size {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/**
+ * Whether a box of that size is free at a point. Thousands of them are tried, each beside the one before: what that
+ * one ran into is looked at first.
+ */
+export function freeSpots({ widthMm, heightMm }: Size, ground: Ground): (at: PagePoint) => boolean {
+  const { within, closed, items } = ground;
+  let last = 0;
+  return ({ x, y }) => {
+    const box = { x, y, widthMm, heightMm };
+    if (!liesIn(box, within)) return false;
+    const before = closed[last];
+    if (before !== undefined && boxesMeet(before, box)) return false;
+    const hit = closed.findIndex((other) => boxesMeet(other, box));
+    if (hit >= 0) {
+      last = hit;
+      return false;
+    }
+    const wide = withAir(box);
+    return !items.some((item) => touches(item, wide));
+  };
 }
 
 export interface Placed {
