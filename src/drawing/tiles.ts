@@ -91,6 +91,11 @@ export function tile<Paper extends Lie>(request: TileRequest<Paper>): Tiling<Pap
   return { kind: "tiled", lie: best.lie, grid: best.grid, tiles };
 }
 
+/** How many pages `tile` would take; infinitely many where it refuses. */
+export function pagesTaken<Paper extends Lie>(request: TileRequest<Paper>): number {
+  return layoutsOf(request).best?.cells.length ?? Number.POSITIVE_INFINITY;
+}
+
 /** What two neighbouring tiles would both show, in the drawing's coordinates: words that stand there are cut. */
 export function jointsOf<Paper extends Lie>(request: TileRequest<Paper>): Window[] {
   const { best } = layoutsOf(request);

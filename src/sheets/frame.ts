@@ -25,6 +25,18 @@ interface Numbering {
 
 /** Room that the frame leaves for the drawing, in page coordinates. The widest numbering is assumed, so it does not change with the packet. */
 export function frameArea(order: Order, facts: FrameFacts, size: PageSize): Box {
+  const areas = known.get(order) ?? new Map<string, Box>();
+  known.set(order, areas);
+  const key = JSON.stringify([facts, size.widthMm, size.heightMm]);
+  const area = areas.get(key) ?? areaOf(order, facts, size);
+  areas.set(key, area);
+  return area;
+}
+
+/** Each way for the paper to lie and for figures to stand on it asks for the same few. */
+const known = new WeakMap<Order, Map<string, Box>>();
+
+function areaOf(order: Order, facts: FrameFacts, size: PageSize): Box {
   const inside = framed(order, facts, size);
   const head = header(order, facts, inside).heightMm + GAP_MM;
   const foot = footer(order, facts, { number: 888, of: 888 }, inside).heightMm + GAP_MM;

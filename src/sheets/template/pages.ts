@@ -2,7 +2,7 @@ import type { Item, Window } from "../../drawing/drawing.js";
 import { type Ground, groundOf, type Placed } from "../../drawing/free-place.js";
 import { layer, point, shifted } from "../../drawing/pen.js";
 import { textBlock } from "../../drawing/text-block.js";
-import { type Grid, type Tile, type Tiling, textBoxes, tile } from "../../drawing/tiles.js";
+import { type Grid, pagesTaken, type Tile, type TileRequest, textBoxes, tile } from "../../drawing/tiles.js";
 import { InternalError } from "../../findings/internal-error.js";
 import { flow, whole } from "../flow.js";
 import type { Body } from "../sheet.js";
@@ -45,7 +45,7 @@ const APART: Laying = {
  * as inside the cut line, if that takes fewer pages.
  */
 export function templatePages(task: Task, lies: Lies): Body[] {
-  const parts = pagesOf(tiled(task, templateDrawing(task.opening), lies(task)));
+  const parts = requestOf(task, templateDrawing(task.opening), lies(task)).pages;
   const within = parts > 1 ? withFiguresWithin(task, parts - 1) : null;
   return [...(within ?? withFiguresApart(task, lies)).bodies];
 }
@@ -74,7 +74,7 @@ function withFiguresApart(task: Task, lies: Lies): Laid {
 
 function layOut(task: Task, lies: readonly TemplateLie[], { figures, mostParts }: Laying): Laid {
   const drawing = templateDrawing(task.opening);
-  const tiling = tiled(task, drawing, lies);
+  const tiling = tile(requestOf(task, drawing, lies).request);
   if (tiling.kind === "too-large") {
     return { kind: "refused", bodies: refusals(task, lies, tiling.grid), left: [] };
   }
@@ -96,22 +96,22 @@ function layOut(task: Task, lies: readonly TemplateLie[], { figures, mostParts }
   return { kind: "laid", bodies, left: words.left };
 }
 
+type Request = TileRequest<TemplateLie>;
+
 /** With the whole flange, unless that takes more pages than the cut line alone. */
-function tiled(
+function requestOf(
   { order, opening }: Task,
   drawing: readonly Item[],
   lies: readonly TemplateLie[],
-): Tiling<TemplateLie> {
+): { readonly request: Request; readonly pages: number } {
   const { wanted, least } = templateExtents(opening);
   // How parts are joined is one of the notes, so that it takes no height of every page.
   const words = { ...order.words.template.tiles, join: null };
-  const [whole, bare] = [wanted, least].map((extent) => tile({ drawing, extent, lies, words }));
-  if (whole === undefined || bare === undefined) throw new InternalError("a template has two extents");
-  return pagesOf(bare) < pagesOf(whole) ? bare : whole;
+  const whole: Request = { drawing, extent: wanted, lies, words };
+  const bare: Request = { drawing, extent: least, lies, words };
+  const [most, fewest] = [pagesTaken(whole), pagesTaken(bare)];
+  return fewest < most ? { request: bare, pages: fewest } : { request: whole, pages: most };
 }
-
-const pagesOf = (tiling: Tiling<TemplateLie>): number =>
-  tiling.kind === "tiled" ? tiling.tiles.length : Number.POSITIVE_INFINITY;
 
 function titleOf({ order, facts }: Task, { name }: Tile, of: number): string {
   return of === 1 ? facts.title : `${facts.title}, ${order.words.template.tiles.part(name, of)}`;
