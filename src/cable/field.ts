@@ -124,6 +124,7 @@ export function isOpen(field: Field, stretch: Stretch, leavesWood: boolean): boo
 
 /** Its middle in the outline, its ends in it or on it, and none of them in a void: a side at an angle parts no stretch. */
 function liesOn({ border, outline, surface }: Field, stretch: Stretch): boolean {
+  if (border.isAll && surface.voids.length === 0) return true;
   const middle = middleOf(stretch);
   const ends = [stretch.from, stretch.to];
   const isOn = (end: SurfacePoint): boolean =>

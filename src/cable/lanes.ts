@@ -3,7 +3,7 @@ import { toSurface, toWorld } from "../geometry/frame.js";
 import { lengthMm, minus, plus, times } from "../geometry/surface-point.js";
 import { dot, length, type SurfacePoint, subtract, vector } from "../geometry/vector.js";
 import type { Edge, Surface } from "../room/room.js";
-import { type Axis, type Field, isInWood, otherAxis } from "./field.js";
+import { type Axis, type Band, type Field, isInWood, otherAxis } from "./field.js";
 
 /**
  * Where cable may lie on a surface: lines of equal u and of equal v. A shortest way with square turns round square
@@ -186,17 +186,19 @@ export function meetings({ us, vs }: Lanes, { from, to }: Edge): readonly Surfac
 
 function lanesThrough(field: Field, points: readonly SurfacePoint[]): Lanes {
   const along = (axis: Axis): readonly number[] => {
-    const values = points.map((point) => point[axis]);
-    return distinct([...values, ...values.flatMap((value) => besideWood(field, axis, value))]);
+    // Corners of boxes and outlines share most of theirs.
+    const values = [...new Set(points.map((point) => point[axis]))];
+    if (field.isOver) return distinct(values);
+    const across = field.bands[otherAxis(axis)].filter(({ member }) => isRepeating(member.kind));
+    return distinct([...values, ...values.flatMap((value) => besideWood(across, value))]);
   };
   return { field, us: along("u"), vs: along("v") };
 }
 
 /** The middles of the bays at both sides of the wood that a lane of that u or v would lie in; none where it lies free. */
-function besideWood({ bands, isOver }: Field, axis: Axis, value: number): readonly number[] {
-  const across = bands[otherAxis(axis)].filter(({ member }) => isRepeating(member.kind));
+function besideWood(across: readonly Band[], value: number): readonly number[] {
   const hit = across.find((band) => isInWood(band, value));
-  if (hit === undefined || isOver) return [];
+  if (hit === undefined) return [];
   const places = across.map(({ atMm }) => atMm);
   const before = Math.max(...places.filter((place) => place < hit.atMm - EPSILON_MM));
   const after = Math.min(...places.filter((place) => place > hit.atMm + EPSILON_MM));

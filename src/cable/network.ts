@@ -72,13 +72,13 @@ export function networkOf({ lanes, joins, ends, boring }: Parts): Network {
     const column = inside % own.us.length;
     return { lanes: own, column, row: (inside - column) / own.us.length, axis: AXES[axisIndex] ?? "u" };
   };
-  const nodeOf = ({ lanes: own, column, row, axis }: Place): number =>
+  const nodeOf = ({ lanes: own, column, row }: Place, axis: Axis): number =>
     (firsts[lanes.indexOf(own)] ?? 0) + 2 * (row * own.us.length + column) + AXES.indexOf(axis);
 
   // Either way along it and after a turn or not, a stretch costs the same but for the turn.
   const costs = new Map<number, number | null>();
   const costBetween = (low: Place, high: Place): number | null => {
-    const key = nodeOf({ ...low, axis: high.axis });
+    const key = nodeOf(low, high.axis);
     const known = costs.get(key);
     if (known !== undefined) return known;
     const cost = stretchCost(low, high, { ends, boring });
@@ -95,7 +95,7 @@ export function networkOf({ lanes, joins, ends, boring }: Parts): Network {
         if (to === null) continue;
         const cost = step < 0 ? costBetween(to, { ...place, axis }) : costBetween(place, to);
         if (cost !== null)
-          own.push({ to: nodeOf(to), cost: cost + (place.axis === axis ? 0 : TURN_COSTS_MM) });
+          own.push({ to: nodeOf(to, axis), cost: cost + (place.axis === axis ? 0 : TURN_COSTS_MM) });
       }
     }
     return [...own, ...(crossings.get(node) ?? [])];
