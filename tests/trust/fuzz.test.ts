@@ -18,7 +18,7 @@ import type { Answer } from "./fuzz/target.js";
 
 /** `npm run fuzz`: how many files of each kind, for how long at most, from which seed. */
 const { BAYMARK_FUZZ_INPUTS, BAYMARK_FUZZ_SECONDS, BAYMARK_FUZZ_SEED } = process.env;
-const INPUTS = Number(BAYMARK_FUZZ_INPUTS ?? 400);
+const INPUTS = Number(BAYMARK_FUZZ_INPUTS ?? 240);
 const SECONDS = Number(BAYMARK_FUZZ_SECONDS ?? 0);
 const SEED = Number(BAYMARK_FUZZ_SEED ?? 20261125);
 
