@@ -6,7 +6,7 @@ import { frameArea } from "../../src/sheets/frame.js";
 import { evenLengthMm, fullSizeMarks } from "../../src/sheets/full-size-marks.js";
 import { fullSizeDrawing } from "../../src/sheets/marking/full-size.js";
 import { surfaceAt } from "../../src/sheets/marking/surface-stage.js";
-import type { Body, Order } from "../../src/sheets/sheet.js";
+import type { Body, Order, Sheet } from "../../src/sheets/sheet.js";
 import { MAX_PAGE_SIDE_MM } from "../../src/standards/paper.js";
 import { job } from "../rooms/job.js";
 import { ROOMS } from "./marking-rooms.js";
@@ -21,6 +21,14 @@ const SMALL = {
     { id: "WL", model: "upright", on: "left", at: { front: "2 m", up: "1.2 m" } },
   ],
 };
+
+/** Parts by the hundred: laid out once for all that look at them. */
+const SMALL_ON_A4 = asked(job(SMALL), { paper: "A4" });
+let partsOnA4: readonly Sheet[] | null = null;
+function onA4(): readonly Sheet[] {
+  partsOnA4 ??= fullSizeMarks(SMALL_ON_A4);
+  return partsOnA4;
+}
 
 /** Groups that are seen through a window: where the drawing stands on a page, and which part of it. */
 function views(items: readonly Item[]) {
@@ -41,10 +49,7 @@ function cuts(items: readonly Item[]): Exclude<Item, { kind: "group" }>[] {
 describe("marking sheets at full size", () => {
   it("are printed only when they are asked for", () => {
     expect(fullSizeMarks(orderFor(job(SMALL)))).toEqual([]);
-    expect(fullSizeMarks(asked(job(SMALL), {})).map(({ name }) => name)).toEqual([
-      "ceiling-full",
-      "wall-left-full",
-    ]);
+    expect(onA4().map(({ name }) => name)).toEqual(["ceiling-full", "wall-left-full"]);
   });
 
   it.each(["roll-36", "roll-914"])(
@@ -64,8 +69,7 @@ describe("marking sheets at full size", () => {
   it.each(["roll-36", "A4", "arch-d"])(
     "hold the true size of every opening on %s, and its whole outline on the parts together",
     (paper) => {
-      const order = asked(job(SMALL), { paper });
-      const [ceiling, wall] = fullSizeMarks(order);
+      const [ceiling, wall] = paper === "A4" ? onA4() : fullSizeMarks(asked(job(SMALL), { paper }));
       const circles = (ceiling?.pages ?? []).flatMap(({ items }) => cuts(items));
       expect(circles.length).toBeGreaterThan(0);
       for (const cut of circles) expect(cut).toMatchObject({ kind: "circle", radiusMm: 100 });
@@ -99,10 +103,9 @@ describe("marking sheets at full size", () => {
   }
 
   it("keep each part inside its frame", () => {
-    const order = asked(job(SMALL), { paper: "A4" });
-    for (const page of fullSizeMarks(order).flatMap(({ pages }) => pages)) {
+    for (const page of onA4().flatMap(({ pages }) => pages)) {
       if (page.frame === null) throw new Error("no frame");
-      const area = frameArea(order, page.frame, page);
+      const area = frameArea(SMALL_ON_A4, page.frame, page);
       for (const { window } of views(page.items)) {
         expect(window.x).toBeGreaterThanOrEqual(area.x - 1e-9);
         expect(window.y).toBeGreaterThanOrEqual(area.y - 1e-9);
