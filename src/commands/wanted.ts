@@ -1,4 +1,5 @@
 import type { NumberedSheet } from "../sheets/packet.js";
+import { pageCountOf } from "../sheets/page-count.js";
 import type { Sheet } from "../sheets/sheet.js";
 import type { Words } from "../words/words.js";
 import { UsageError } from "./usage-error.js";
@@ -40,7 +41,7 @@ export function onlyWanted(
   words: Words,
 ): readonly NumberedSheet[] {
   if (wanted === null) return sheets;
-  const onPaper = sheets.filter(({ sheet }) => sheet.pages.length > 0);
+  const onPaper = sheets.filter(({ sheet }) => pageCountOf(sheet) > 0);
   const others = new Map(onPaper.map(({ sheet }) => [sheet.name, othersOf(sheet)]));
   const drawn = sheets.filter(({ sheet }) => sheet.whole !== null);
   const known = new Set([...others.keys(), ...drawn.map(({ sheet }) => sheet.name)]);

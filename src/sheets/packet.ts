@@ -12,6 +12,7 @@ import { listeningPlan } from "./listening-plan.js";
 import { listeningReport } from "./listening-report.js";
 import { markerSheets } from "./marker-sheet.js";
 import { openingTemplates } from "./opening-template.js";
+import { pageCountOf } from "./page-count.js";
 import { rulerSheet } from "./ruler-page.js";
 import { bracketSchedule, openingSchedule } from "./schedules.js";
 import type { Body, Order, Sheet, Trade } from "./sheet.js";
@@ -85,7 +86,7 @@ export function packetOf(
   choose: (all: readonly NumberedSheet[]) => readonly NumberedSheet[],
 ): Packet {
   const all = sheetsOf(order);
-  const of = all.reduce((sum, { sheet }) => sum + sheet.pages.length, 0);
+  const of = all.reduce((sum, { sheet }) => sum + pageCountOf(sheet), 0);
   const sheets = choose(all);
   return {
     pages: sheets.flatMap(({ sheet, first }) => printed(order, sheet, first, of)),
@@ -103,7 +104,7 @@ function contents(sheets: readonly Sheet[], coverPages: number) {
   return sheets.map((sheet, index) => ({
     title: sheet.title,
     trades: sheet.trades,
-    pages: sheet.pages.length,
+    pages: pageCountOf(sheet),
     first: (firsts[index] ?? 1) + coverPages,
   }));
 }
@@ -113,7 +114,7 @@ function firstNumbers(sheets: readonly Sheet[]): number[] {
   let next = 1;
   return sheets.map((sheet) => {
     const first = next;
-    next += sheet.pages.length;
+    next += pageCountOf(sheet);
     return first;
   });
 }

@@ -61,7 +61,10 @@ export interface Sheet {
   readonly alsoNamed?: readonly string[];
   readonly trades: readonly Trade[];
   readonly title: string;
+  /** Drawn when they are first asked for, where `pageCount` is known without them. */
   readonly pages: readonly Body[];
+  /** How many pages there are, where that is known before they are drawn: others' numbers need no more. */
+  readonly pageCount?: number;
   /** Draws it whole, untiled, for the SVG folder, where that is asked for; null where the sheet has no such drawing. */
   readonly whole: (() => Body) | null;
 }
