@@ -1,15 +1,16 @@
 #!/usr/bin/env node
 "use strict";
 const { join } = require("node:path");
-const { PROGRAM, programIn, scriptFor } = require("./load.js");
+const { programFor, programOf } = require("./load.js");
 
 const typed = process.argv.slice(2);
+const [command] = typed;
 
 function program() {
   try {
-    return programIn(scriptFor(typed[0]));
+    return programFor(command);
   } catch (cause) {
-    if (cause?.code !== "ENOENT" || cause.path !== PROGRAM) throw cause;
+    if (cause?.code !== "ENOENT" || cause.path !== programOf(command)) throw cause;
     process.stderr.write("baymark is not built yet: run `npm run build` in its folder first\n");
     process.exit(3);
   }

@@ -2,6 +2,7 @@ import { availableParallelism } from "node:os";
 import type { MessagePort } from "node:worker_threads";
 import { Command, CommanderError, Option } from "commander";
 import packageFile from "../package.json" with { type: "json" };
+import type { check } from "./commands/check.js";
 import type { Briefing, Crew } from "./commands/crew.js";
 import { EXIT, type ExitCode } from "./commands/exit-code.js";
 import { languagesTyped } from "./commands/options.js";
@@ -14,6 +15,8 @@ export interface Surroundings {
   readonly terminal?: Terminal;
   /** What a thread runs that calls `workInCrew`; without it rooms are printed one after the other. */
   readonly crewScript?: string | null;
+  /** Commands that are loaded already: see `cli-check.ts`. */
+  readonly loaded?: { readonly check?: typeof check };
 }
 
 /**
@@ -22,7 +25,7 @@ export interface Surroundings {
  */
 export async function run(
   typed: readonly string[],
-  { terminal = processTerminal(), crewScript = null }: Surroundings = {},
+  { terminal = processTerminal(), crewScript = null, loaded = {} }: Surroundings = {},
 ): Promise<ExitCode> {
   const language = spokenLanguage(typed);
   const words = wordsIn([language]);
@@ -30,7 +33,7 @@ export async function run(
   const count = availableParallelism();
   const crew = crewScript === null || count < 2 ? null : { script: crewScript, count, language };
   try {
-    const program = programOf({ terminal, words, crew, ended });
+    const program = programOf({ terminal, words, crew, loaded, ended });
     await program.parseAsync([...typed], { from: "user" });
     return ended.code;
   } catch (cause) {
@@ -77,10 +80,11 @@ interface Around {
   readonly terminal: Terminal;
   readonly words: Words;
   readonly crew: Crew | null;
+  readonly loaded: NonNullable<Surroundings["loaded"]>;
   readonly ended: { code: ExitCode };
 }
 
-function programOf({ terminal, words, crew, ended }: Around): Command {
+function programOf({ terminal, words, crew, loaded, ended }: Around): Command {
   const { describe, argument, option } = words.commands;
   const language = () => new Option("--language <codes>", option.language);
   const spoken = (flags: { language?: string }) => languagesTyped(flags.language ?? "en", words);
@@ -107,7 +111,7 @@ function programOf({ terminal, words, crew, ended }: Around): Command {
     .option("--json", option.json)
     .addOption(language())
     .action(async (files: string[], flags: { json?: boolean; language?: string }) => {
-      const { check } = await import("./commands/check.js");
+      const check = loaded.check ?? (await import("./commands/check.js")).check;
       spoken(flags);
       ended.code = check(terminal, words, files, flags.json === true ? "json" : "text");
     });

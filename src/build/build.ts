@@ -66,6 +66,20 @@ const zodWithoutDescriptions: Plugin = {
   },
 };
 
+/** `check` by itself loads nothing late: what `cli.ts` would load so is the other commands. */
+const withoutOtherCommands: Plugin = {
+  name: "without the other commands",
+  setup({ onResolve, onLoad }) {
+    const namespace = "other-command";
+    onResolve({ filter: /^\.\/commands\// }, ({ path, kind }) =>
+      kind === "dynamic-import" ? { path, namespace } : undefined,
+    );
+    onLoad({ filter: /.*/, namespace }, ({ path }) => ({
+      contents: `throw new Error("${path} is not in the program for check alone");`,
+    }));
+  },
+};
+
 /** A bundle of the older kind of module has no `import.meta`. */
 const WITH_URL = 'const __programUrl = require("node:url").pathToFileURL(__filename).href;';
 
@@ -73,10 +87,10 @@ const WITH_URL = 'const __programUrl = require("node:url").pathToFileURL(__filen
  * One file, so that what V8 compiles of it can be kept; modules that only some commands need run when they are asked
  * for. It lies two folders deep like the sources, so that both find the typeface by one path.
  */
-async function bundle(): Promise<readonly OutputFile[]> {
+async function bundle(name: string, also: readonly Plugin[] = []): Promise<readonly OutputFile[]> {
   const { outputFiles } = await build({
-    entryPoints: [join(ROOT, "src", "cli.ts")],
-    outfile: join(BUILT, "cli.js"),
+    entryPoints: [join(ROOT, "src", `${name}.ts`)],
+    outfile: join(BUILT, `${name}.js`),
     bundle: true,
     format: "cjs",
     platform: "node",
@@ -86,7 +100,7 @@ async function bundle(): Promise<readonly OutputFile[]> {
     legalComments: "linked",
     define: { "import.meta.url": "__programUrl" },
     banner: { js: WITH_URL },
-    plugins: [withoutUnasked, pdfLibWithoutRest, zodWithoutDescriptions],
+    plugins: [withoutUnasked, pdfLibWithoutRest, zodWithoutDescriptions, ...also],
     logLevel: "warning",
     write: false,
   });
@@ -94,7 +108,7 @@ async function bundle(): Promise<readonly OutputFile[]> {
 }
 
 /**
- * The new program in place of an earlier build's, with what V8 remembered of that; only once there is a new one, and
+ * The new programs in place of an earlier build's, with what V8 remembered of those; only once there are new ones, and
  * without the typeface, which somebody may be reading.
  */
 async function replaceProgram(files: readonly OutputFile[]): Promise<void> {
@@ -110,6 +124,7 @@ async function writeRoomSchema(): Promise<void> {
 }
 
 await prepareTypeface();
-await replaceProgram(await bundle());
+const programs = await Promise.all([bundle("cli"), bundle("cli-check", [withoutOtherCommands])]);
+await replaceProgram(programs.flat());
 await writeRoomSchema();
 await rememberCompiled(ROOT);

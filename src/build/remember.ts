@@ -13,7 +13,7 @@ interface Loading {
   readonly REMEMBERED: readonly string[];
   readonly memoryOf: (command: string) => string;
   readonly scriptFor: (command: string) => Script;
-  readonly programIn: (script: Script) => { readonly run: typeof run };
+  readonly programFor: (command: string, script: Script) => { readonly run: typeof run };
 }
 
 const quiet = (folder: string): Terminal => ({
@@ -26,7 +26,8 @@ const quiet = (folder: string): Terminal => ({
 
 /**
  * Runs each command that is remembered with the example rooms and keeps what V8 compiled for it beside the program.
- * Nothing that was compiled may be thrown away meanwhile; the flag is as it was when V8 writes the flags it had.
+ * V8 compiles the same source once, so that what a later command keeps holds what an earlier one ran of it. Nothing that
+ * was compiled may be thrown away meanwhile; the flag is as it was when V8 writes the flags it had.
  */
 export async function rememberCompiled(root: string): Promise<void> {
   const loading: Loading = createRequire(import.meta.url)(join(root, "bin", "load.js"));
@@ -36,7 +37,7 @@ export async function rememberCompiled(root: string): Promise<void> {
   for (const command of loading.REMEMBERED) {
     const script = loading.scriptFor(command);
     setFlagsFromString("--no-flush-bytecode");
-    await loading.programIn(script).run([command, ...files], { terminal: quiet(scratch) });
+    await loading.programFor(command, script).run([command, ...files], { terminal: quiet(scratch) });
     setFlagsFromString("--flush-bytecode");
     await writeFile(loading.memoryOf(command), script.createCachedData());
   }

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import envPaths from "env-paths";
-import { z } from "zod";
+import * as z from "zod";
 import { makeFolder } from "../output/make-folder.js";
 import type { Words } from "../words/words.js";
 import { UsageError } from "./usage-error.js";

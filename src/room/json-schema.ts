@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { roomFileSchema } from "./schema.js";
 
 /** The JSON Schema of the room file as a person types it, for editors; made from the schema that reads it. */

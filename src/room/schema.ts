@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { HasGlyph } from "./characters.js";
 import { areaSchema } from "./schema/areas.js";
 import { block } from "./schema/block.js";

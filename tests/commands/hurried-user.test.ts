@@ -224,23 +224,50 @@ describe("the built program", () => {
     expect(ended("explain").status).toBe(0);
   });
 
-  test.skipIf(!built)("starts from what V8 had compiled, and without it or with another's as well", () => {
-    const folder = mkdtempSync(join(tmpdir(), "baymark-built-"));
-    cpSync(join(EXAMPLES, "..", "bin"), folder, { recursive: true });
-    const asks = `process.stdout.write(String(require("./load.js").scriptFor("check").cachedDataRejected))`;
-    const rejected = () =>
-      spawnSync(process.execPath, ["-e", asks], { cwd: folder, encoding: "utf8" }).stdout;
-    const version = () =>
-      spawnSync(process.execPath, [join(folder, "baymark.js"), "--version"], { encoding: "utf8" }).stdout;
-    const memory = join(folder, "built", "check.v8");
-    const told = version();
-    expect(told).toMatch(/^\d+\.\d+\.\d+\n$/);
-    expect(rejected()).toBe("false");
-    writeFileSync(memory, readFileSync(memory).fill(7, 0, 64));
-    expect(rejected()).toBe("true");
-    expect(version()).toBe(told);
-    rmSync(memory);
-    expect(version()).toBe(told);
-    rmSync(folder, { recursive: true });
+  test.skipIf(!built).each([
+    { memory: "check", typed: ["check", "--help"], tells: /^Usage: baymark check / },
+    { memory: "report", typed: ["--version"], tells: /^\d+\.\d+\.\d+\n$/ },
+  ])(
+    "$typed starts from what V8 had compiled, and without it or with another's as well",
+    ({ memory: command, typed, tells }) => {
+      const folder = mkdtempSync(join(tmpdir(), "baymark-built-"));
+      cpSync(join(EXAMPLES, "..", "bin"), folder, { recursive: true });
+      const asks = `process.stdout.write(String(require("./load.js").scriptFor("${command}").cachedDataRejected))`;
+      const rejected = () =>
+        spawnSync(process.execPath, ["-e", asks], { cwd: folder, encoding: "utf8" }).stdout;
+      const said = () =>
+        spawnSync(process.execPath, [join(folder, "baymark.js"), ...typed], { encoding: "utf8" }).stdout;
+      const memory = join(folder, "built", `${command}.v8`);
+      const told = said();
+      expect(told).toMatch(tells);
+      expect(rejected()).toBe("false");
+      writeFileSync(memory, readFileSync(memory).fill(7, 0, 64));
+      expect(rejected()).toBe("true");
+      expect(said()).toBe(told);
+      rmSync(memory);
+      expect(said()).toBe(told);
+      rmSync(folder, { recursive: true });
+    },
+  );
+
+  test.skipIf(!built)("`check` alone says what the whole program says", () => {
+    const asks = (command: string) =>
+      `require("./load.js").programFor("${command}").run(process.argv.slice(1)).then((code) => process.exit(code))`;
+    const by = (command: string, ...typed: string[]) => {
+      const { status, stdout, stderr } = spawnSync(process.execPath, ["-e", asks(command), "--", ...typed], {
+        cwd: join(PROGRAM, ".."),
+        encoding: "utf8",
+      });
+      return { status, stdout, stderr };
+    };
+    const lines = [
+      ["check", join(EXAMPLES, DEN), "--json"],
+      ["check", join(EXAMPLES, DEN), "--language", "es"],
+      ["check", "nothing.yaml"],
+      ["check", "--strict"],
+      ["check"],
+      ["check", "--help"],
+    ];
+    for (const typed of lines) expect(by("check", ...typed)).toEqual(by("report", ...typed));
   });
 });

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { OVERLAPS, PATTERNS } from "../../standards/coverage-spacing.js";
 import { shown } from "../shown.js";
 import { block } from "./block.js";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { CROSS_SECTIONS_MM2 } from "../../standards/wire.js";
 import { parseQuantity } from "../../units/quantity.js";
 import { shown } from "../shown.js";

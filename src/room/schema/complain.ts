@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { ComplaintCode, FiguresByComplaint } from "../../findings/complaint.js";
 
 /** What a schema says is wrong; zod carries it to `issues.ts` in the issue's `params`. */

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { isLumberName, LUMBER, LUMBER_NAMES } from "../../standards/lumber.js";
 import type { Web } from "../room.js";
 import { shown } from "../shown.js";

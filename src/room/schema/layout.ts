@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
 import { length, readQuantity } from "./measures.js";
 import { reference, tapes } from "./tapes.js";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { Measured } from "../../findings/complaint.js";
 import { feetInches } from "../../units/format.js";
 import { type LengthProblem, parseLength } from "../../units/length.js";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { block } from "./block.js";
 import { BOARD, DEPTH, OPENING_SIDE, REACH, STRIP } from "./limits.js";
 import { length, quantity } from "./measures.js";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { block } from "./block.js";
 import { OBSTRUCTION_SIDE, TAPE } from "./limits.js";
 import { length } from "./measures.js";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { LABEL_STOCK_NAMES } from "../../standards/label-stock.js";
 import {
   MAX_PAGE_SIDE_MM,

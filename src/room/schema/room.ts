@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { block, byName } from "./block.js";
 import { BOARD, BUILD_UP, TAPE } from "./limits.js";
 import { length } from "./measures.js";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { CHANNELS, SYSTEMS, systemNamed } from "../../standards/loudspeaker-layouts.js";
 import { parseAngle } from "../../units/quantity.js";
 import { shown } from "../shown.js";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { block } from "./block.js";
 import { layout, runOn } from "./layout.js";
 import { MEMBER_SIDE, MOST_MEMBERS } from "./limits.js";

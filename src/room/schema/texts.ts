@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { badCharacter, type HasGlyph } from "../characters.js";
 import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
