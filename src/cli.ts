@@ -5,6 +5,7 @@ import packageFile from "../package.json" with { type: "json" };
 import type { check } from "./commands/check.js";
 import type { Briefing, Crew } from "./commands/crew.js";
 import { EXIT, type ExitCode } from "./commands/exit-code.js";
+import type { MateBriefing } from "./commands/mate.js";
 import { languagesTyped } from "./commands/options.js";
 import { processTerminal, type Terminal } from "./commands/terminal.js";
 import { UsageError } from "./commands/usage-error.js";
@@ -41,8 +42,12 @@ export async function run(
   }
 }
 
-/** One thread of a crew that prints many rooms. */
-export async function workInCrew(port: MessagePort, briefing: Briefing): Promise<void> {
+/** One thread of those that print: many rooms, or its share of one. */
+export async function workInCrew(port: MessagePort, briefing: Briefing | MateBriefing): Promise<void> {
+  if (briefing.task === "share") {
+    const { serveAsMate } = await import("./commands/mate-work.js");
+    return serveAsMate(port, briefing);
+  }
   const { serve } = await import("./commands/crew-member.js");
   serve(port, briefing);
 }

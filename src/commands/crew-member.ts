@@ -1,8 +1,9 @@
 import type { MessagePort } from "node:worker_threads";
 import pico from "picocolors";
 import { wordsIn } from "../words/words.js";
+import { askedBy, type Place } from "./asked.js";
 import type { Briefing, Printed, Said } from "./crew.js";
-import { askedBy, type Place, printRoom } from "./print-room.js";
+import { printRoom } from "./print-room.js";
 import type { Terminal } from "./terminal.js";
 import { UsageError } from "./usage-error.js";
 

@@ -3,14 +3,14 @@ import { Worker } from "node:worker_threads";
 import { InternalError } from "../findings/internal-error.js";
 import type { Language } from "../units/language.js";
 import type { Words } from "../words/words.js";
+import type { Place, PrintFlags } from "./asked.js";
 import type { ExitCode } from "./exit-code.js";
-import type { Place, PrintFlags } from "./print-room.js";
 import type { Terminal } from "./terminal.js";
 import { UsageError } from "./usage-error.js";
 
 /** Threads that print rooms side by side; a room goes to whoever is free, and what they say comes in the files' order. */
 export interface Crew {
-  /** The script that a thread runs, which answers each place with `Printed`. */
+  /** The script that a thread runs, which calls `workInCrew`. */
   readonly script: string;
   readonly count: number;
   /** That the terminal speaks. */
@@ -19,6 +19,7 @@ export interface Crew {
 
 /** What a thread is told once, before the first room. */
 export interface Briefing {
+  readonly task: "rooms";
   readonly flags: PrintFlags;
   readonly folder: string;
   readonly colours: boolean;
@@ -53,7 +54,7 @@ export async function printByCrew(
   { flags, places }: Work,
 ): Promise<readonly ExitCode[]> {
   const colours = terminal.colours.isColorSupported;
-  const workerData: Briefing = { flags, folder: terminal.folder, colours, language };
+  const workerData: Briefing = { task: "rooms", flags, folder: terminal.folder, colours, language };
   const threads = new Set<Worker>();
   const start = (): Worker => {
     const thread = new Worker(script, { workerData });

@@ -1,13 +1,15 @@
 import { basename, extname, join } from "node:path";
 import type { Words } from "../words/words.js";
+import { type Asked, askedBy, type Place, type PrintFlags } from "./asked.js";
 import { type Crew, printByCrew } from "./crew.js";
 import { type ExitCode, worst } from "./exit-code.js";
-import { askedBy, type PrintFlags, printRoom } from "./print-room.js";
+import { callMate } from "./mate.js";
+import { printRoom } from "./print-room.js";
 import type { Terminal } from "./terminal.js";
 import { UsageError } from "./usage-error.js";
 import type { Wanted } from "./wanted.js";
 
-export type { PrintFlags } from "./print-room.js";
+export type { PrintFlags } from "./asked.js";
 
 /**
  * Prints the packet of each room into its own folder, whole or not at all; the worst room's exit code. Many rooms are
@@ -26,8 +28,25 @@ export async function print(
     return worst(await printByCrew(terminal, words, crew, { flags, places }));
   }
   const codes: ExitCode[] = [];
-  for (const place of places) codes.push(await printRoom(terminal, words, asked, place));
+  for (const place of places) codes.push(await printOne(terminal, words, asked, { place, flags, crew }));
   return worst(codes);
+}
+
+/** A room of its own, with a mate where all its sheets are wanted. */
+async function printOne(
+  terminal: Terminal,
+  words: Words,
+  asked: Asked,
+  { place, flags, crew }: { readonly place: Place; readonly flags: PrintFlags; readonly crew: Crew | null },
+): Promise<ExitCode> {
+  if (crew === null || asked.wanted !== null) return printRoom(terminal, words, asked, place);
+  const { script, language } = crew;
+  const mate = callMate(script, { flags, language, folder: terminal.folder, typed: place.typed });
+  try {
+    return await printRoom(terminal, words, asked, place, mate);
+  } finally {
+    await mate.dismiss();
+  }
 }
 
 /** With fewer rooms the crew would take longer to come than to work. */

@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { type PDFContext, PDFRawStream, type PDFRef } from "pdf-lib";
 import type { Face, Layer, Page } from "../drawing/drawing.js";
 import { InternalError } from "../findings/internal-error.js";
@@ -14,31 +15,27 @@ export interface PrinterCorrection {
   readonly y: number;
 }
 
-/** A page as its content stream, before and after it is deflated, and what it needs of the document around it. */
+/** A page ready to stand in a document: plain data, which one thread may draw and another join. */
 export interface DrawnPage extends Noted {
-  readonly content: string;
+  readonly title: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** SHA-256 of its content stream before it was deflated, in hexadecimal digits. */
+  readonly digest: string;
   readonly deflated: Uint8Array;
 }
 
 const UNITS_PER_MM = PDF_UNITS_PER_INCH / MM_PER_INCH;
 const NO_CORRECTION: PrinterCorrection = { x: 1, y: 1 };
 
-interface Remembered {
-  readonly correction: PrinterCorrection;
-  readonly drawn: DrawnPage;
-}
-
-/** A page stands in the whole packet and in its trade's, and is drawn for the first of them only. */
-const remembered = new WeakMap<Page, Remembered>();
-
+/** Throws an InternalError for a figure that is none, and for a page side that is not above 0 or over 5080 mm. */
 export function drawPage(page: Page, correction = NO_CORRECTION): DrawnPage {
-  const before = remembered.get(page);
-  if (before?.correction.x === correction.x && before.correction.y === correction.y) return before.drawn;
+  const { title, widthMm, heightMm } = page;
+  for (const sideMm of [widthMm, heightMm]) pageSide(sideMm);
   const noted: Noted = { glyphs: noGlyphs(), layers: new Set<Layer>() };
   const content = framed(page, contentOf(page, noted), correction);
-  const drawn = { ...noted, content, deflated: deflated(content) };
-  remembered.set(page, { correction, drawn });
-  return drawn;
+  const digest = createHash("sha256").update(content).digest("hex");
+  return { ...noted, title, widthMm, heightMm, digest, deflated: deflated(content) };
 }
 
 /** What all pages together need. */
@@ -84,7 +81,8 @@ interface Around {
 }
 
 /** Adds a page to the document. Never with a UserUnit: two of four readers ignore it and print it wrong (measured). */
-export function addPage(context: PDFContext, page: Page, { deflated }: DrawnPage, around: Around): PDFRef {
+export function addPage(context: PDFContext, page: DrawnPage, around: Around): PDFRef {
+  const { deflated } = page;
   const stream = context.obj({ Filter: "FlateDecode", Length: deflated.length });
   return context.register(
     context.obj({

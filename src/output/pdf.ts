@@ -6,10 +6,10 @@ import type { Noted } from "./pdf-content.js";
 import { embedFont } from "./pdf-font.js";
 import { type LayerRefs, layerProperties, layersOf } from "./pdf-layers.js";
 import { type Bookmark, outlineOf } from "./pdf-outline.js";
-import { addPage, drawPage, type PrinterCorrection, together } from "./pdf-page.js";
+import { addPage, type DrawnPage, drawPage, type PrinterCorrection, together } from "./pdf-page.js";
 import { FONT_KEY } from "./pdf-text.js";
 
-export type { PrinterCorrection } from "./pdf-page.js";
+export { type DrawnPage, drawPage, type PrinterCorrection } from "./pdf-page.js";
 
 export interface PdfOptions {
   readonly title: string;
@@ -24,32 +24,34 @@ export interface PdfOptions {
 
 const PRODUCER = "baymark";
 
+/** `joinPdf` of pages that stand in this document alone. */
+export const writePdf = async (pages: readonly Page[], options: PdfOptions): Promise<Uint8Array> =>
+  joinPdf(
+    pages.map((page) => drawPage(page, options.correction)),
+    options,
+  );
+
 /**
- * The pages as one PDF, each page exactly its size, its content in one stream. The same pages give the same bytes:
- * there is no date in it, and its identifier is made from its content. Throws an InternalError for a figure that is
- * none and for a page side that is not above 0 or over 5080 mm.
+ * The pages as one PDF, each page exactly its size, its content in one stream; a drawn page may stand in several. The
+ * same pages give the same bytes: there is no date in it, and its identifier is made from its content. Throws an
+ * InternalError for a figure that is none and for a page side that is not above 0 or over 5080 mm.
  */
-export async function writePdf(pages: readonly Page[], options: PdfOptions): Promise<Uint8Array> {
+export async function joinPdf(pages: readonly DrawnPage[], options: PdfOptions): Promise<Uint8Array> {
   const context = PDFContext.create();
-  const drawn = pages.map((page) => drawPage(page, options.correction));
-  const noted = together(drawn);
+  const noted = together(pages);
   const layers = layersOf(context, noted.layers, options.layerNames);
   const resources = context.register(context.obj(resourcesOf(context, noted, layers)));
   const tree = context.nextRef();
-  const leaves = pages.flatMap((page, index) => {
-    const own = drawn[index];
-    return own === undefined
-      ? []
-      : [{ title: page.title, page: addPage(context, page, own, { tree, resources }) }];
-  });
+  const leaves = pages.map((page) => ({
+    title: page.title,
+    page: addPage(context, page, { tree, resources }),
+  }));
   const kids = leaves.map(({ page }) => page);
   context.assign(tree, context.obj({ Type: "Pages", Kids: kids, Count: kids.length }));
   context.trailerInfo.Root = context.register(catalogOf(context, { tree, leaves, layers, options }));
   context.trailerInfo.Info = context.register(informationOf(context, options));
-  context.trailerInfo.ID = identifierOf(context, [
-    JSON.stringify(options),
-    ...drawn.map(({ content }) => content),
-  ]);
+  const said = [JSON.stringify(options), ...pages.map(({ digest }) => digest)];
+  context.trailerInfo.ID = identifierOf(context, said);
   return PDFStreamWriter.forContext(
     context,
     Number.POSITIVE_INFINITY,
@@ -110,9 +112,9 @@ function informationOf(context: PDFContext, { title, author }: PdfOptions): PDFD
 }
 
 /** File identifier (ISO 32000-1, 14.4) from the content instead of the usual time and path. */
-function identifierOf(context: PDFContext, contents: readonly string[]) {
+function identifierOf(context: PDFContext, said: readonly string[]) {
   const hash = createHash("sha256");
-  for (const content of contents) hash.update(content);
+  for (const each of said) hash.update(each);
   const identifier = PDFHexString.of(hash.digest("hex").slice(0, 32));
   return context.obj([identifier, identifier]);
 }

@@ -40,7 +40,7 @@ export interface Packet {
 }
 
 /** Kinds of sheet in the order of the packet; a new kind of sheet is one line here. */
-const SHEETS: readonly ((order: Order) => readonly Sheet[])[] = [
+const KINDS: readonly ((order: Order) => readonly Sheet[])[] = [
   rulerSheet,
   floorMarks,
   openingSchedule,
@@ -63,6 +63,21 @@ const SHEETS: readonly ((order: Order) => readonly Sheet[])[] = [
   cableLabels,
 ];
 
+/** Kinds are numbered from 0 in the packet's order; the cover, which counts all others, is none of them. */
+export const KIND_COUNT = KINDS.length;
+
+/** Kinds that take long to make, the longest first (measured on the examples). */
+const LONG: readonly (typeof KINDS)[number][] = [openingTemplates, surfaceMarks, cablePlan];
+
+/** The numbers of all kinds, those that take long before the others: whoever shares them out ends with short ones. */
+export const KINDS_LONGEST_FIRST: readonly number[] = [
+  ...LONG.map((kind) => KINDS.indexOf(kind)),
+  ...KINDS.flatMap((kind, index) => (LONG.includes(kind) ? [] : [index])),
+];
+
+/** The sheets of one kind, before their pages are framed. */
+export const sheetsOfKind = (order: Order, kind: number): readonly Sheet[] => KINDS[kind]?.(order) ?? [];
+
 /** A sheet and the number of its first page in the packet. */
 export interface NumberedSheet {
   readonly sheet: Sheet;
@@ -71,9 +86,9 @@ export interface NumberedSheet {
 
 /** Every sheet of a job in the packet's order, before its pages are framed; the cover lists the others. */
 export function sheetsOf(order: Order): readonly NumberedSheet[] {
-  const others = SHEETS.flatMap((make) => make(order));
-  const sheets = [covered(order, others), ...others];
-  const firsts = firstNumbers(sheets);
+  const others = KINDS.flatMap((make) => make(order));
+  const sheets = [coverOf(order, others.map(countedSheet)), ...others];
+  const { firsts } = numbersOf(sheets.map(pageCountOf));
   return sheets.map((sheet, index) => ({ sheet, first: firsts[index] ?? 1 }));
 }
 
@@ -86,40 +101,69 @@ export function packetOf(
   choose: (all: readonly NumberedSheet[]) => readonly NumberedSheet[],
 ): Packet {
   const all = sheetsOf(order);
-  const of = all.reduce((sum, { sheet }) => sum + pageCountOf(sheet), 0);
-  const sheets = choose(all);
-  return {
-    pages: sheets.flatMap(({ sheet, first }) => printed(order, sheet, first, of)),
-    drawings: sheets.flatMap(({ sheet, first }) => drawing(order, sheet, first, of)),
-  };
+  const { of } = numbersOf(all.map(({ sheet }) => pageCountOf(sheet)));
+  return packetFrom(choose(all).map(({ sheet, first }) => printedSheet(order, sheet, { number: first, of })));
 }
 
-function covered(order: Order, others: readonly Sheet[]): Sheet {
+export const packetFrom = (sheets: readonly Packet[]): Packet => ({
+  pages: sheets.flatMap(({ pages }) => pages),
+  drawings: sheets.flatMap(({ drawings }) => drawings),
+});
+
+/** What the cover says of another sheet. */
+export interface CountedSheet extends Pick<Sheet, "title" | "trades"> {
+  readonly pageCount: number;
+}
+
+export const countedSheet = (sheet: Sheet): CountedSheet => ({
+  title: sheet.title,
+  trades: sheet.trades,
+  pageCount: pageCountOf(sheet),
+});
+
+/** The cover, which lists the others; its own pages come before theirs. */
+export function coverOf(order: Order, others: readonly CountedSheet[]): Sheet {
   const drafted = cover(order, contents(others, 1));
-  return cover(order, contents(others, drafted.pages.length));
+  return cover(order, contents(others, pageCountOf(drafted)));
 }
 
-function contents(sheets: readonly Sheet[], coverPages: number) {
-  const firsts = firstNumbers(sheets);
-  return sheets.map((sheet, index) => ({
-    title: sheet.title,
-    trades: sheet.trades,
-    pages: pageCountOf(sheet),
+function contents(sheets: readonly CountedSheet[], coverPages: number) {
+  const { firsts } = numbersOf(sheets.map(({ pageCount }) => pageCount));
+  return sheets.map(({ title, trades, pageCount }, index) => ({
+    title,
+    trades,
+    pages: pageCount,
     first: (firsts[index] ?? 1) + coverPages,
   }));
 }
 
-/** Number of each sheet's first page, from 1. */
-function firstNumbers(sheets: readonly Sheet[]): number[] {
+/** Number of each sheet's first page, from 1, and how many pages there are. */
+export function numbersOf(pageCounts: readonly number[]): {
+  readonly firsts: readonly number[];
+  readonly of: number;
+} {
   let next = 1;
-  return sheets.map((sheet) => {
+  const firsts = pageCounts.map((count) => {
     const first = next;
-    next += pageCountOf(sheet);
+    next += count;
     return first;
   });
+  return { firsts, of: next - 1 };
 }
 
-function printed(order: Order, sheet: Sheet, first: number, of: number): PrintedPage[] {
+/** Which page of how many, as its frame says. */
+export interface Numbering {
+  readonly number: number;
+  readonly of: number;
+}
+
+/** A sheet's pages framed, the first of them with `first`, and its drawing where it has one. */
+export const printedSheet = (order: Order, sheet: Sheet, first: Numbering): Packet => ({
+  pages: printed(order, sheet, first),
+  drawings: drawing(order, sheet, first),
+});
+
+function printed(order: Order, sheet: Sheet, { number: first, of }: Numbering): PrintedPage[] {
   return sheet.pages.map((body, index) => ({
     sheet: sheet.name,
     trades: sheet.trades,
@@ -129,13 +173,12 @@ function printed(order: Order, sheet: Sheet, first: number, of: number): Printed
   }));
 }
 
-function drawing(order: Order, sheet: Sheet, first: number, of: number): Packet["drawings"] {
-  const { name, whole } = sheet;
+function drawing(order: Order, { name, whole }: Sheet, numbering: Numbering): Packet["drawings"] {
   if (whole === null) return [];
-  return [{ sheet: name, draw: () => framed(order, whole(), { number: first, of }) }];
+  return [{ sheet: name, draw: () => framed(order, whole(), numbering) }];
 }
 
-function framed(order: Order, body: Body, numbering: { number: number; of: number }): Page {
+function framed(order: Order, body: Body, numbering: Numbering): Page {
   const frame = {
     kind: "group" as const,
     layer: "notes" as const,

@@ -1,0 +1,66 @@
+import { isDeepStrictEqual } from "node:util";
+import { describe, expect, it } from "vitest";
+import { askedBy } from "../../src/commands/asked.js";
+import { madeOf } from "../../src/commands/made.js";
+import type { Mate } from "../../src/commands/mate.js";
+import { basisOf, countsOf, madeTogether, sheetsTaken } from "../../src/commands/together.js";
+import { noTurnsTaken } from "../../src/commands/turns.js";
+import { KIND_COUNT, KINDS_LONGEST_FIRST, packet, sheetsOfKind } from "../../src/sheets/packet.js";
+import type { Order } from "../../src/sheets/sheet.js";
+import { wordsIn } from "../../src/words/words.js";
+import type { Parts } from "../rooms/build.js";
+import { job } from "../rooms/job.js";
+import { orderFor } from "../sheets/orders.js";
+
+const ASKED = askedBy({ pdf: true }, wordsIn(["en"]));
+const ROOM: Parts = {
+  speakers: [
+    { id: "TL", model: "tilted", at: { left: "1 m", front: "2.6 m" } },
+    { id: "TR", model: "tilted", at: { left: "2.2 m", front: "2.6 m" } },
+  ],
+};
+const order = (): Order => orderFor(job(ROOM));
+
+/** A mate that took the first so many kinds before anybody else took any, of its own order. */
+function mateWith(count: number, theirs: Order): Mate {
+  const turns = noTurnsTaken();
+  turns[0] = count;
+  const kinds = KINDS_LONGEST_FIRST.slice(0, count);
+  const taken = new Map(kinds.map((kind) => [kind, sheetsOfKind(theirs, kind)]));
+  return {
+    turns,
+    counts: async () => ({ basis: basisOf(theirs, ASKED), kinds: countsOf(taken) }),
+    // As it comes from another thread.
+    sheets: async (numbers) => structuredClone(sheetsTaken(theirs, ASKED, taken, structuredClone(numbers))),
+    dismiss: async () => undefined,
+  };
+}
+
+describe("sheets of one room made by two", () => {
+  it.each([2, KIND_COUNT - 1, KIND_COUNT])(
+    "are the packet that one makes, where the other took %i kinds",
+    async (count) => {
+      const mine = order();
+      const made = await madeTogether(mine, ASKED, mateWith(count, order()));
+      expect(isDeepStrictEqual(made, madeOf(packet(mine), ASKED))).toBe(true);
+    },
+  );
+
+  it("are none where the other read another state of the file", async () => {
+    const other = orderFor({ ...job(ROOM), fingerprint: "changed meanwhile" });
+    expect((await madeTogether(order(), ASKED, mateWith(3, other))) === null).toBe(true);
+  });
+
+  it("are none where the other failed, before or after it said what it took", async () => {
+    const mate = mateWith(3, order());
+    const silent = { ...mate, counts: async () => null };
+    expect((await madeTogether(order(), ASKED, silent)) === null).toBe(true);
+    const failing = { ...mateWith(3, order()), sheets: async () => null };
+    expect((await madeTogether(order(), ASKED, failing)) === null).toBe(true);
+  });
+
+  it("name every kind once, whichever takes long", () => {
+    const kinds = Array.from({ length: KIND_COUNT }, (_, kind) => kind);
+    expect([...KINDS_LONGEST_FIRST].sort((one, other) => one - other)).toEqual(kinds);
+  });
+});
