@@ -1,10 +1,12 @@
 #!/usr/bin/env node
 "use strict";
-const { join } = require("node:path");
 const { programFor, programOf } = require("./load.js");
+const { threadsFor } = require("./threads.js");
 
 const typed = process.argv.slice(2);
 const [command] = typed;
+
+const startThread = threadsFor(command);
 
 function program() {
   try {
@@ -17,7 +19,7 @@ function program() {
 }
 
 program()
-  .run(typed, { crewScript: join(__dirname, "crew-member.js") })
+  .run(typed, { startThread })
   .then((code) => {
     process.exitCode = code;
   });

@@ -1,6 +1,7 @@
 "use strict";
-const { parentPort, workerData } = require("node:worker_threads");
+const { parentPort } = require("node:worker_threads");
 const { programFor } = require("./load.js");
 
-/* One of the threads that `print` shares many rooms out among. */
-programFor("print").workInCrew(parentPort, workerData);
+/* One of the threads among which a print is shared out. */
+const { work } = programFor("print");
+parentPort.on("message", (task) => work(task, parentPort));

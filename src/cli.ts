@@ -1,11 +1,11 @@
 import { availableParallelism } from "node:os";
-import type { MessagePort } from "node:worker_threads";
+import type { MessagePort, Worker } from "node:worker_threads";
 import { Command, CommanderError, Option } from "commander";
 import packageFile from "../package.json" with { type: "json" };
 import type { check } from "./commands/check.js";
-import type { Briefing, Crew } from "./commands/crew.js";
+import type { Crew, RoomTask } from "./commands/crew.js";
 import { EXIT, type ExitCode } from "./commands/exit-code.js";
-import type { MateBriefing } from "./commands/mate.js";
+import type { ShareTask } from "./commands/mate.js";
 import { languagesTyped } from "./commands/options.js";
 import { processTerminal, type Terminal } from "./commands/terminal.js";
 import { UsageError } from "./commands/usage-error.js";
@@ -14,8 +14,8 @@ import { type Words, wordsIn } from "./words/words.js";
 
 export interface Surroundings {
   readonly terminal?: Terminal;
-  /** What a thread runs that calls `workInCrew`; without it rooms are printed one after the other. */
-  readonly crewScript?: string | null;
+  /** Starts a thread that hands every message to `work`; without it all is printed by this one. */
+  readonly startThread?: (() => Worker) | null;
   /** Commands that are loaded already: see `cli-check.ts`. */
   readonly loaded?: { readonly check?: typeof check };
 }
@@ -26,13 +26,13 @@ export interface Surroundings {
  */
 export async function run(
   typed: readonly string[],
-  { terminal = processTerminal(), crewScript = null, loaded = {} }: Surroundings = {},
+  { terminal = processTerminal(), startThread = null, loaded = {} }: Surroundings = {},
 ): Promise<ExitCode> {
   const language = spokenLanguage(typed);
   const words = wordsIn([language]);
   const ended: { code: ExitCode } = { code: EXIT.clean };
   const count = availableParallelism();
-  const crew = crewScript === null || count < 2 ? null : { script: crewScript, count, language };
+  const crew = startThread === null || count < 2 ? null : { start: startThread, count, language };
   try {
     const program = programOf({ terminal, words, crew, loaded, ended });
     await program.parseAsync([...typed], { from: "user" });
@@ -42,14 +42,14 @@ export async function run(
   }
 }
 
-/** One thread of those that print: many rooms, or its share of one. */
-export async function workInCrew(port: MessagePort, briefing: Briefing | MateBriefing): Promise<void> {
-  if (briefing.task === "share") {
-    const { serveAsMate } = await import("./commands/mate-work.js");
-    return serveAsMate(port, briefing);
+/** What a thread does that is told a task: a room of many, or its share of the sheets of one. */
+export async function work(task: RoomTask | ShareTask, port: MessagePort): Promise<void> {
+  if (task.kind === "share") {
+    const { share } = await import("./commands/mate-work.js");
+    return share(task);
   }
-  const { serve } = await import("./commands/crew-member.js");
-  serve(port, briefing);
+  const { printAsAsked } = await import("./commands/crew-member.js");
+  port.postMessage(await printAsAsked(task));
 }
 
 /** The terminal speaks the first language asked for; the sheets may carry both. */

@@ -1,5 +1,5 @@
 import { once } from "node:events";
-import { Worker } from "node:worker_threads";
+import type { Worker } from "node:worker_threads";
 import { InternalError } from "../findings/internal-error.js";
 import type { Language } from "../units/language.js";
 import type { Words } from "../words/words.js";
@@ -8,18 +8,19 @@ import type { ExitCode } from "./exit-code.js";
 import type { Terminal } from "./terminal.js";
 import { UsageError } from "./usage-error.js";
 
-/** Threads that print rooms side by side; a room goes to whoever is free, and what they say comes in the files' order. */
+/** Threads that print side by side; a room goes to whoever is free, and what they say comes in the files' order. */
 export interface Crew {
-  /** The script that a thread runs, which calls `workInCrew`. */
-  readonly script: string;
+  /** Starts one, which does each task that it is told. */
+  readonly start: () => Worker;
   readonly count: number;
   /** That the terminal speaks. */
   readonly language: Language;
 }
 
-/** What a thread is told once, before the first room. */
-export interface Briefing {
-  readonly task: "rooms";
+/** A room to print, answered with `Printed`. */
+export interface RoomTask {
+  readonly kind: "room";
+  readonly place: Place;
   readonly flags: PrintFlags;
   readonly folder: string;
   readonly colours: boolean;
@@ -50,14 +51,14 @@ interface Work {
 export async function printByCrew(
   terminal: Terminal,
   words: Words,
-  { script, count, language }: Crew,
+  { start: startThread, count, language }: Crew,
   { flags, places }: Work,
 ): Promise<readonly ExitCode[]> {
   const colours = terminal.colours.isColorSupported;
-  const workerData: Briefing = { task: "rooms", flags, folder: terminal.folder, colours, language };
+  const common = { kind: "room" as const, flags, folder: terminal.folder, colours, language };
   const threads = new Set<Worker>();
   const start = (): Worker => {
-    const thread = new Worker(script, { workerData });
+    const thread = startThread();
     threads.add(thread);
     return thread;
   };
@@ -65,8 +66,10 @@ export async function printByCrew(
   let next = 0;
   const work = async (): Promise<void> => {
     let thread = start();
-    for (let index = next++, rooms = 1; index < places.length; index = next++, rooms++) {
-      report(index, await answer(thread, places[index]));
+    for (let index = next++, rooms = 1; ; index = next++, rooms++) {
+      const place = places[index];
+      if (place === undefined) return;
+      report(index, await answer(thread, { ...common, place }));
       if (rooms % ROOMS_A_THREAD !== 0) continue;
       await thread.terminate();
       threads.delete(thread);
@@ -100,8 +103,8 @@ function reporting(terminal: Terminal, words: Words, of: number) {
 }
 
 /** Rejects where the thread itself comes to an end. */
-async function answer(thread: Worker, place: Place | undefined): Promise<Printed> {
-  thread.postMessage(place);
+async function answer(thread: Worker, task: RoomTask): Promise<Printed> {
+  thread.postMessage(task);
   const [ended]: Printed[] = await once(thread, "message");
   if (ended === undefined) throw new InternalError("a thread answered nothing");
   return ended;

@@ -1,5 +1,4 @@
-import { once } from "node:events";
-import { Worker } from "node:worker_threads";
+import { MessageChannel, type MessagePort, type Worker } from "node:worker_threads";
 import type { CountedSheet } from "../sheets/packet.js";
 import type { Language } from "../units/language.js";
 import type { PrintFlags } from "./asked.js";
@@ -16,9 +15,10 @@ export interface Mate {
   readonly dismiss: () => Promise<unknown>;
 }
 
-/** What a mate is told when it is called. */
-export interface MateBriefing {
-  readonly task: "share";
+/** Sheets of one room to make, as many as can be had; what is said of them goes through `port`. */
+export interface ShareTask {
+  readonly kind: "share";
+  readonly port: MessagePort;
   readonly flags: PrintFlags;
   readonly language: Language;
   readonly folder: string;
@@ -42,36 +42,35 @@ export interface MateNumbers {
 /** A mate's sheets as they are printed, by their kind. */
 export type MateSheets = ReadonlyMap<number, Made>;
 
-/** Calls a mate, which starts at once. `script` is what a thread runs that calls `workInCrew`. */
-export function callMate(script: string, told: Omit<MateBriefing, "task" | "turns">): Mate {
+/** Makes a thread a mate. */
+export function callMate(thread: Worker, told: Omit<ShareTask, "kind" | "port" | "turns">): Mate {
   const turns = noTurnsTaken();
-  const workerData: MateBriefing = { task: "share", ...told, turns };
-  const thread = new Worker(script, { workerData });
-  const counts = answer<MateCounts>(thread);
+  const { port1, port2 } = new MessageChannel();
+  const answer = answersOf(thread, port1);
+  const counts = answer<MateCounts>();
+  const task: ShareTask = { kind: "share", port: port2, ...told, turns };
+  thread.postMessage(task, [port2]);
   return {
     turns,
     counts: () => counts,
     sheets: (numbers) => {
-      const sheets = answer<MateSheets>(thread);
-      thread.postMessage(numbers);
+      const sheets = answer<MateSheets>();
+      port1.postMessage(numbers);
       return sheets;
     },
-    dismiss: () => thread.terminate(),
+    dismiss: async () => {
+      port1.close();
+      await thread.terminate();
+    },
   };
 }
 
-/** The next message; null where the thread fails or ends before, since whoever called it can do without. */
-async function answer<Message>(thread: Worker): Promise<Message | null> {
-  const ended = new AbortController();
-  const { signal } = ended;
-  try {
-    const message: Promise<[Message]> = once(thread, "message", { signal }) as Promise<[Message]>;
-    const none = once(thread, "exit", { signal }).then(() => null);
-    const [heard] = (await Promise.race([message, none])) ?? [null];
-    return heard;
-  } catch {
-    return null;
-  } finally {
-    ended.abort();
-  }
+/** Waits for the next message; for null where the thread fails or ends before, which whoever waits can do without. */
+function answersOf(thread: Worker, port: MessagePort) {
+  const ended = new Promise<null>((resolve) => {
+    thread.once("error", () => resolve(null));
+    thread.once("exit", () => resolve(null));
+  });
+  return <Message>(): Promise<Message | null> =>
+    Promise.race([ended, new Promise<Message>((resolve) => port.once("message", resolve))]);
 }

@@ -40,8 +40,8 @@ async function printOne(
   { place, flags, crew }: { readonly place: Place; readonly flags: PrintFlags; readonly crew: Crew | null },
 ): Promise<ExitCode> {
   if (crew === null || asked.wanted !== null) return printRoom(terminal, words, asked, place);
-  const { script, language } = crew;
-  const mate = callMate(script, { flags, language, folder: terminal.folder, typed: place.typed });
+  const { start, language } = crew;
+  const mate = callMate(start(), { flags, language, folder: terminal.folder, typed: place.typed });
   try {
     return await printRoom(terminal, words, asked, place, mate);
   } finally {

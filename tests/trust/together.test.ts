@@ -26,12 +26,13 @@ test.each(exampleRooms())("%s: with a mate and without the same bytes and the sa
   expect(together).toEqual(alone);
 });
 
-/** Threads that take the first kind of sheet and do not do what they should with it. */
+/** Threads that do not do what they should with the first kind of sheet. */
 const BAD_MATES = {
   "never starts": 'throw new Error("no memory");',
-  "ends before it says what it took": "take();",
-  "fails when it has taken something": 'take(); throw new Error("no memory");',
-  "read another file": 'take(); say({ basis: "another", kinds: new Map([[0, []]]) });',
+  "ends before it says what it took": "told(({ turns }) => { take(turns); process.exit(); });",
+  "fails when it has taken something": 'told(({ turns }) => { take(turns); throw new Error("no memory"); });',
+  "read another file":
+    'told(({ turns, port }) => { take(turns); port.postMessage({ basis: "another", kinds: new Map([[0, []]]) }); });',
 };
 
 describe("a mate that is of no use costs time and nothing else", () => {
@@ -40,9 +41,9 @@ describe("a mate that is of no use costs time and nothing else", () => {
     const script = join(ownFolder(), "mate.cjs");
     writeFileSync(
       script,
-      `const { parentPort, workerData } = require("node:worker_threads");
-      const take = () => Atomics.add(workerData.turns, 0, 1);
-      const say = (message) => parentPort.postMessage(message);
+      `const { parentPort } = require("node:worker_threads");
+      const told = (does) => parentPort.on("message", does);
+      const take = (turns) => Atomics.add(turns, 0, 1);
       ${does}`,
     );
     expect(await printed(room, script)).toEqual(await printed(room, ""));
