@@ -49,8 +49,8 @@ async function printOne(
   }
 }
 
-/** With fewer rooms the crew would take longer to come than to work. */
-const LEAST_FOR_CREW = 4;
+/** A single room is shared by its sheets instead. */
+const LEAST_FOR_CREW = 2;
 
 /** A folder for each room: `-o` itself for one room, a folder in it for several; part of a packet never replaces a whole one. */
 function foldersOf(
