@@ -62,7 +62,10 @@ export function check(
   const ofSurfaces = surfacesAskedFor(room).flatMap((surface) =>
     SURFACE_RULES.flatMap((rule) => rule(room, surface)),
   );
-  const setting: Setting = { room, all: mounted, groundOf: rememberedGrounds() };
+  const openingsOn = new Map(
+    room.surfaces.map(({ name }) => [name, mounted.filter(({ surface }) => surface.name === name)]),
+  );
+  const setting: Setting = { room, openingsOn, groundOf: rememberedGrounds() };
   const ofOpenings = mounted
     .map((one) => subjectOf(one, setting))
     .flatMap((subject) => RULES.flatMap((rule) => rule(subject)));

@@ -6,19 +6,17 @@ type NeighbourDistance = Distance & { readonly what: { readonly kind: "neighbour
 
 /** Other openings too near; of a pair each says so, for each is a paper of its own. */
 export function tooClose(subject: Subject): Finding[] {
-  const offending = subject.distances.filter(isTooNear);
-  return offending
-    .filter((distance, index) => offending.findIndex((other) => isOfSame(other, distance)) === index)
-    .map((distance) => finding(subject, distance));
+  // Between the openings comes before between the flanges: one message for one neighbour.
+  const first = new Map<string, NeighbourDistance>();
+  for (const distance of subject.distances.filter(isTooNear)) {
+    const { id } = distance.what.neighbour.speaker;
+    if (!first.has(id)) first.set(id, distance);
+  }
+  return [...first.values()].map((distance) => finding(subject, distance));
 }
 
 function isTooNear(distance: Distance): distance is NeighbourDistance {
   return distance.what.kind === "neighbour" && distance.mm < distance.wantedMm - EPSILON_MM;
-}
-
-/** Between the openings comes before between the flanges: one message for one neighbour. */
-function isOfSame(a: NeighbourDistance, b: NeighbourDistance): boolean {
-  return a.what.neighbour.speaker.id === b.what.neighbour.speaker.id;
 }
 
 function finding(subject: Subject, { what, mm, wantedMm }: NeighbourDistance): Finding {

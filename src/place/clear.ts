@@ -30,7 +30,7 @@ export function isClearOf(
 }
 
 /** Whether a body takes a centre away. Most bodies are far from most centres, which the box round them tells at once. */
-function takingOf(body: Body): (centre: SurfacePoint) => boolean {
+export function takingOf(body: Body): (centre: SurfacePoint) => boolean {
   const reachMm = body.radiusMm + EPSILON_MM;
   const across = body.core.map(({ u }) => u);
   const along = body.core.map(({ v }) => v);

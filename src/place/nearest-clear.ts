@@ -5,18 +5,19 @@ import type { Mounted } from "../listen/mounted.js";
 import type { Room, UnitSystem } from "../room/room.js";
 import { MM_PER_INCH } from "../units/definitions.js";
 import { isClearOf } from "./clear.js";
+import { type Crowd, crowdOf } from "./crowd.js";
 import { fittingOf } from "./fitting.js";
-import { fixedObstacles, jointObstacles, neighbourObstacles, takenBy } from "./obstacles.js";
+import { fixedObstacles, jointObstacles, takenBy } from "./obstacles.js";
 import {
-  type InRows,
+  byRow,
   type Marks,
   markNearest,
   marksFree,
-  marksLeft,
   outwardFrom,
   type Rows,
   rowsOf,
   rowsOver,
+  without,
 } from "./rows.js";
 import { tapeLine } from "./tapes.js";
 
@@ -26,6 +27,7 @@ export const TAPE_STEP_MM: Readonly<Record<UnitSystem, number>> = { imperial: MM
 export interface Wanted {
   readonly room: Room;
   readonly mounted: Mounted;
+  /** The openings on its surface; itself among them is passed over. Asked with one list, they are worked out once. */
   readonly neighbours: readonly Mounted[];
   /** Worked out anew where it is not given. */
   readonly groundOf?: GroundOf;
@@ -37,11 +39,12 @@ export interface Wanted {
   readonly withinMm?: number;
 }
 
-/** The marks of two tapes over a surface as one fitting finds them while nothing else is let in. */
+/** The marks of two tapes over a surface as one fitting finds them: while nothing else is let in, and with others. */
 interface Ground {
   readonly rows: Rows;
-  readonly taken: readonly InRows[];
   readonly freeIn: (row: number) => readonly Marks[];
+  readonly isClear: (centre: SurfacePoint) => boolean;
+  readonly crowdOf: (openings: readonly Mounted[]) => Crowd;
 }
 
 export type GroundOf = (room: Room, mounted: Mounted, on: On) => Ground | null;
@@ -57,15 +60,23 @@ function groundOf(room: Room, { surface, speaker }: Mounted, { from, offJoints }
   const fitting = fittingOf(speaker, room.checks);
   const fixed = fixedObstacles(surface, fitting);
   const joints = offJoints === true ? jointObstacles(surface, fitting) : [];
-  const taken = [...fixed, ...joints].map((obstacle) => rowsOver(rows, takenBy(obstacle)));
-  return { rows, taken, freeIn: remembered((row) => marksFree(rows, row, taken)) };
+  const taken = [...fixed, ...joints].map(takenBy);
+  const near = byRow(taken.map((body) => rowsOver(rows, body)));
+  return {
+    rows,
+    freeIn: remembered(new Map(), (row) => marksFree(rows, row, near(row))),
+    isClear: isClearOf(surface, taken),
+    crowdOf: remembered(new WeakMap(), (openings) => crowdOf(rows, openings, fitting)),
+  };
 }
 
-function remembered<Value>(find: (row: number) => Value): (row: number) => Value {
-  const known = new Map<number, Value>();
-  return (row) => {
-    const value = known.get(row) ?? find(row);
-    known.set(row, value);
+function remembered<Key, Value>(
+  known: { get(key: Key): Value | undefined; set(key: Key, value: Value): unknown },
+  find: (key: Key) => Value,
+): (key: Key) => Value {
+  return (key) => {
+    const value = known.get(key) ?? find(key);
+    known.set(key, value);
     return value;
   };
 }
@@ -75,8 +86,10 @@ export function rememberedGrounds(): GroundOf {
   const known = new Map<string, Ground | null>();
   return (room, mounted, { from, offJoints = false }) => {
     const fitting = fittingOf(mounted.speaker, room.checks);
-    const key = JSON.stringify([mounted.surface.name, fitting, from, offJoints]);
-    const ground = known.get(key) ?? groundOf(room, mounted, { from, offJoints });
+    const { name, joints } = mounted.surface;
+    const keepsOff = offJoints && joints.length > 0;
+    const key = JSON.stringify([name, fitting, from, keepsOff]);
+    const ground = known.get(key) ?? groundOf(room, mounted, { from, offJoints: keepsOff });
     known.set(key, ground);
     return ground;
   };
@@ -90,21 +103,15 @@ export function nearestClearCentre({ room, mounted, neighbours, ...wanted }: Wan
   const { withinMm = Number.POSITIVE_INFINITY } = wanted;
   const ground = (wanted.groundOf ?? groundOf)(room, mounted, wanted);
   if (ground === null) return null;
-  const { rows, taken } = ground;
-  const obstacles = neighbourObstacles(neighbours, fittingOf(mounted.speaker, room.checks));
-  const others = obstacles.map((obstacle) => rowsOver(rows, takenBy(obstacle)));
-  const bodies = [...taken, ...others].map(({ body }) => body);
-  const isClear = isClearOf(mounted.surface, bodies);
-  const found = nearestMark({ ground, others, centre: mounted.centre, withinMm, isClear });
-  return found === null ? null : fixAt(rows, found);
+  const found = nearestMark({ ground, crowd: ground.crowdOf(neighbours), mounted, withinMm });
+  return found === null ? null : fixAt(ground.rows, found);
 }
 
 interface Search {
   readonly ground: Ground;
-  readonly others: readonly InRows[];
-  readonly centre: SurfacePoint;
+  readonly crowd: Crowd;
+  readonly mounted: Mounted;
   readonly withinMm: number;
-  isClear(centre: SurfacePoint): boolean;
 }
 
 interface Mark {
@@ -116,13 +123,13 @@ interface Mark {
 
 /** Row by row from the centre outward, until no row left can hold anything nearer. */
 function nearestMark(search: Search): Mark | null {
-  const { ground, centre, others, withinMm } = search;
+  const { ground, crowd, mounted, withinMm } = search;
   let nearest: Mark | null = null;
-  for (const { row, awayMm } of outwardFrom(ground.rows, centre)) {
+  for (const { row, awayMm } of outwardFrom(ground.rows, mounted.centre)) {
     if (awayMm > withinMm || (nearest !== null && awayMm >= nearest.awayMm)) break;
     const free = ground.freeIn(row);
     if (free.length === 0) continue;
-    for (const stretch of marksLeft(ground.rows, row, { free, taken: others })) {
+    for (const stretch of without(free, crowd.takenIn(row, mounted))) {
       const found = nearestIn(search, row, stretch);
       if (found === null || found.awayMm > withinMm) continue;
       if (nearest === null || found.awayMm < nearest.awayMm) nearest = found;
@@ -132,11 +139,12 @@ function nearestMark(search: Search): Mark | null {
 }
 
 /** A mark at the very edge may not be clear by the exact rule; then the one beside it is. */
-function nearestIn({ ground, centre, isClear }: Search, row: number, [first, last]: Marks): Mark | null {
+function nearestIn({ ground, crowd, mounted }: Search, row: number, [first, last]: Marks): Mark | null {
+  const { centre } = mounted;
   const nearest = Math.min(Math.max(markNearest(ground.rows, row, centre), first), last);
   for (const mark of [nearest, nearest + 1, nearest - 1]) {
     const at = ground.rows.pointAt(row, mark);
-    if (mark >= first && mark <= last && isClear(at)) {
+    if (mark >= first && mark <= last && ground.isClear(at) && !crowd.takes(row, at, mounted)) {
       return { row, mark, at, awayMm: distanceMm(at, centre) };
     }
   }

@@ -9,7 +9,7 @@ import {
 } from "../geometry/body.js";
 import { convexHull } from "../geometry/convex.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
-import type { Shape } from "../geometry/shape.js";
+import type { Polygon, Shape } from "../geometry/shape.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import { edgesOn, voidEdgesOn } from "../listen/edges.js";
 import type { Mounted } from "../listen/mounted.js";
@@ -146,6 +146,27 @@ function bothEdges(neighbour: Mounted, { opening, flange, ...fitting }: Fitting)
 /** Distance from edge to edge with the fitting's centre at `centre`, in mm; negative where they overlap. */
 export function gapMm({ body, mover }: Obstacle, centre: SurfacePoint): number {
   return separationMm(body, bodyOfShape(mover, centre));
+}
+
+/**
+ * False where a fitting with its centre there is surely no nearer than it may be, by the upright boxes round the two:
+ * most of what is on a surface is far away, and need not be measured to.
+ */
+export function mayBeTooNear({ body, mover, wantedMm }: Obstacle, centre: SurfacePoint): boolean {
+  const withinMm = body.radiusMm + halfMm(mover) + wantedMm;
+  return (
+    liesWithin(body.core, ({ u }) => u - centre.u, withinMm) &&
+    liesWithin(body.core, ({ v }) => v - centre.v, withinMm)
+  );
+}
+
+const halfMm = (shape: Shape): number =>
+  (shape.kind === "round" ? shape.diameterMm : Math.max(shape.widthMm, shape.heightMm)) / 2;
+
+/** Whether any point of a figure lies so near, on one axis. */
+function liesWithin(core: Polygon, offMm: (point: SurfacePoint) => number, withinMm: number): boolean {
+  const offs = core.map(offMm);
+  return Math.min(...offs) <= withinMm && Math.max(...offs) >= -withinMm;
 }
 
 /** The centres that the obstacle takes away, but for what may pass as exactly at its limit. */

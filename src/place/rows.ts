@@ -104,23 +104,33 @@ export function marksFree(rows: Rows, row: number, taken: readonly InRows[]): re
   const { finished, voids } = rows.surface;
   const inside = spansInside(finished, line).flatMap((span) => marksWithin(rows, span));
   const inVoids = voids.flatMap((each) => spansInside(each.finished, line));
-  return marksLeft(rows, row, { free: without(inside, marksTaken(rows, inVoids)), taken });
+  return without(without(inside, marksTaken(rows, inVoids)), marksIn(rows, row, taken));
 }
 
-/** What bodies leave of the marks of a row. */
-export function marksLeft(
-  rows: Rows,
-  row: number,
-  { free, taken }: { readonly free: readonly Marks[]; readonly taken: readonly InRows[] },
-): readonly Marks[] {
+/** The marks of a row that bodies take, in ascending order of their beginnings. */
+export function marksIn(rows: Rows, row: number, taken: readonly InRows[]): readonly Marks[] {
   const here = taken.filter(({ first, last }) => first < row && last > row);
-  if (here.length === 0) return free;
+  if (here.length === 0) return [];
   const line = lineOf(rows, row);
   const chords = here.flatMap(({ body }) => {
     const chord = chordOf(body, line);
     return chord === null ? [] : [chord];
   });
-  return without(free, marksTaken(rows, chords));
+  return marksTaken(rows, chords);
+}
+
+const ROWS_IN_BLOCK = 64;
+
+/** The bodies that come into a row or the one beside it, and few more: of thousands most lie far from it. */
+export function byRow<Each extends InRows>(bodies: readonly Each[]): (row: number) => readonly Each[] {
+  const blocks = new Map<number, readonly Each[]>();
+  return (row) => {
+    const block = Math.floor(row / ROWS_IN_BLOCK);
+    const [least, most] = [block * ROWS_IN_BLOCK - 1, (block + 1) * ROWS_IN_BLOCK];
+    const near = blocks.get(block) ?? bodies.filter(({ first, last }) => first < most && last > least);
+    blocks.set(block, near);
+    return near;
+  };
 }
 
 function marksWithin({ stepMm }: Rows, [fromMm, toMm]: Chord): readonly Marks[] {
@@ -139,7 +149,9 @@ function marksTaken({ stepMm }: Rows, taken: readonly Chord[]): readonly Marks[]
     .sort((a, b) => a[0] - b[0]);
 }
 
-function without(free: readonly Marks[], taken: readonly Marks[]): readonly Marks[] {
+/** What is left of free marks; what takes them comes in ascending order of its beginnings. */
+export function without(free: readonly Marks[], taken: readonly Marks[]): readonly Marks[] {
+  if (taken.length === 0) return free;
   return free.flatMap(([first, last]) => {
     const left: Marks[] = [];
     let next = first;

@@ -3,8 +3,9 @@ import { describe, expect, test } from "vitest";
 import { EPSILON_MM } from "../../src/geometry/epsilon.js";
 import type { SurfacePoint } from "../../src/geometry/vector.js";
 import { type Mounted, mountedIn } from "../../src/listen/mounted.js";
-import { neighboursOf } from "../../src/place/fitting.js";
-import { nearestClearCentre, TAPE_STEP_MM } from "../../src/place/nearest-clear.js";
+import { fittingOf, neighboursNear, neighboursOf } from "../../src/place/fitting.js";
+import { nearestClearCentre, rememberedGrounds, TAPE_STEP_MM } from "../../src/place/nearest-clear.js";
+import { gapMm, mayBeTooNear, neighbourObstacles } from "../../src/place/obstacles.js";
 import { pointAt, tapeLine, tapeMm } from "../../src/place/tapes.js";
 import type { Room } from "../../src/room/room.js";
 import { howMany } from "../how-many.js";
@@ -164,5 +165,61 @@ describe("in any room", () => {
         }
       }),
     );
+  });
+});
+
+describe("among many", () => {
+  const place = fc.record({
+    left: fc.integer({ min: 0, max: 4000 }),
+    front: fc.integer({ min: 0, max: 6000 }),
+    model: fc.constantFrom("round", "upright", "tilted"),
+    turn: fc.constantFrom("0 deg", "90 deg"),
+  });
+  const crowded = fc.array(place, { minLength: 2, maxLength: 40 }).map((places) =>
+    room({
+      speakers: places.map(({ left, front, model, turn }, index) => ({
+        id: `S${index}`,
+        ...{ model, ...(model === "upright" ? { turn } : {}) },
+        at: { left: `${left} mm`, front: `${front} mm` },
+      })),
+    }),
+  );
+
+  test("asked with the others or with all of them at once, the fix is the same", () => {
+    fc.assert(
+      fc.property(crowded, (one) => {
+        const all = mountedIn(one);
+        const groundOf = rememberedGrounds();
+        for (const mounted of all) {
+          const from = wallsOf(mounted);
+          const together = nearestClearCentre({ room: one, mounted, neighbours: all, groundOf, from });
+          expect(together).toEqual(fixOf(one, mounted));
+        }
+      }),
+      { numRuns: howMany(6) },
+    );
+  });
+
+  test("none is passed over that is nearer than it may be", () => {
+    let near = 0;
+    fc.assert(
+      fc.property(crowded, (one) => {
+        const all = mountedIn(one);
+        for (const mounted of all) {
+          const fitting = fittingOf(mounted.speaker, one.checks);
+          const looked = neighboursNear(mounted, all, one.checks.clearMm);
+          for (const other of neighboursOf(mounted, all)) {
+            for (const obstacle of neighbourObstacles([other], fitting)) {
+              if (gapMm(obstacle, mounted.centre) >= obstacle.wantedMm) continue;
+              near += 1;
+              expect(looked).toContain(other);
+              expect(mayBeTooNear(obstacle, mounted.centre)).toBe(true);
+            }
+          }
+        }
+      }),
+      { numRuns: howMany(10) },
+    );
+    expect(near).toBeGreaterThan(20);
   });
 });

@@ -1,8 +1,8 @@
-import type { Shape } from "../../geometry/shape.js";
 import { distanceMm } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import { type Mounted, mount } from "../../listen/mounted.js";
 import { type CoveredArea, type Room, type Speaker, type Surface, surfaceNamed } from "../../room/room.js";
+import { reachMm } from "../fitting.js";
 import { type GroundOf, rememberedGrounds } from "../nearest-clear.js";
 
 /** A ceiling as the loudspeakers of one area find it, beside those that stand there already. */
@@ -40,13 +40,6 @@ export function meetableNear(
   const ownMm = withinMm + reachMm(speaker) + room.checks.clearMm;
   return among.filter((other) => distanceMm(other.centre, at) <= ownMm + reachMm(other.speaker));
 }
-
-/** Half of the longest way across its opening and its flange, and its clamps. */
-const reachMm = ({ opening, flange, model }: Speaker): number =>
-  Math.max(longestMm(opening), longestMm(flange)) / 2 + model.clampReachMm;
-
-const longestMm = (shape: Shape): number =>
-  shape.kind === "round" ? shape.diameterMm : Math.hypot(shape.widthMm, shape.heightMm);
 
 /** One of those that fill the area, before it has a number and a place. */
 const speakerOf = ({ name, model, surface, prefix, path }: CoveredArea): Speaker => ({
