@@ -49,7 +49,8 @@ interface Plan {
   readonly reading: Reading;
   readonly marks: readonly RunningMark[];
   readonly boxMm: number;
-  readonly middles: readonly number[];
+  /** Where its figures would stand if each had the room to itself. */
+  readonly wishes: readonly Wish[];
 }
 
 /**
@@ -62,7 +63,12 @@ export function runningChain(running: Running): Chain {
   return {
     depthMm: LEADER_MM + PAD_MM + Math.max(0, ...plan.marks.map((mark) => outwardMm(running, plan, mark))),
     dropped: running.marks.length - plan.marks.length,
-    draw: (lineMm) => drawChain(running, plan, toPage(running.side, lineMm)),
+    // How deep it is, is asked at every scale that is tried; where its figures stand, at the one that is taken.
+    draw: (lineMm) =>
+      drawChain(running, plan, {
+        middles: spread(plan.wishes, rangeOf(running)),
+        at: toPage(running.side, lineMm),
+      }),
   };
 }
 
@@ -78,13 +84,14 @@ function planOf(running: Running): Plan {
     for (const reading of readings) {
       for (const boxMm of boxes) {
         const wishes = marks.map((mark) => wishOf(running, mark, { reading, boxMm }));
-        const range = { from: running.fromMm, to: running.toMm, gapMm: BETWEEN_MM };
-        if (spreadFits(wishes, range)) return { reading, marks, boxMm, middles: spread(wishes, range) };
+        if (spreadFits(wishes, rangeOf(running))) return { reading, marks, boxMm, wishes };
       }
     }
   }
-  return { reading: "turned", marks: [], boxMm: 0, middles: [] };
+  return { reading: "turned", marks: [], boxMm: 0, wishes: [] };
 }
+
+const rangeOf = ({ fromMm, toMm }: Running) => ({ from: fromMm, to: toMm, gapMm: BETWEEN_MM });
 
 const isUpright = (side: Side): boolean => side === "left" || side === "right";
 
@@ -119,14 +126,18 @@ const toPage =
       bottom: point(along, lineMm + out),
     })[side];
 
-function drawChain(running: Running, plan: Plan, at: ToPage): Item[] {
+function drawChain(
+  running: Running,
+  plan: Plan,
+  { middles, at }: { middles: readonly number[]; at: ToPage },
+): Item[] {
   const places = running.marks.map(({ atMm }) => atMm);
   if (places.length === 0) return [];
   return [
     line(at(Math.min(...places), 0), at(Math.max(...places), 0), PEN.fine),
     ...running.marks.map((mark) => tick(mark, at)),
     ...plan.marks.flatMap((mark, index) => {
-      const middle = plan.middles[index] ?? mark.atMm;
+      const middle = middles[index] ?? mark.atMm;
       return [
         polyline(
           [at(mark.atMm, 0), at(mark.atMm, 1.2), at(middle, LEADER_MM - 0.5), at(middle, LEADER_MM)],

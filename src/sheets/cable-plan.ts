@@ -17,6 +17,7 @@ import type { Piece } from "./marking/piece.js";
 import { planOutline } from "./marking/plan-outline.js";
 import type { Sketch } from "./marking/sketch.js";
 import { boxOf, type View } from "./marking/view.js";
+import { drawnWhenAsked } from "./page-count.js";
 import { saying } from "./reading-pages.js";
 import type { Order, Sheet } from "./sheet.js";
 
@@ -32,7 +33,7 @@ export function cablePlan(order: Order): Sheet[] {
     front: 0,
     faces: order.words.frame.faces.framing,
   };
-  const { pages } = fittedPages(order, {
+  const { pageCount, pages } = fittedPages(order, {
     facts,
     figuresTitle: plan.figures,
     forms: [
@@ -41,9 +42,16 @@ export function cablePlan(order: Order): Sheet[] {
         parts: [saying(plan.use, "bold"), saying(plan.inWall)],
       },
     ],
-    allFigures: [],
+    allFigures: () => [],
   });
-  return [{ name: "cable-plan", trades: ["installer"], title: plan.title, pages, whole: null }];
+  const announced = {
+    name: "cable-plan",
+    trades: ["installer"],
+    title: plan.title,
+    pageCount,
+    whole: null,
+  } as const;
+  return [drawnWhenAsked(announced, pages)];
 }
 
 function sketchOf(order: Order, cabling: Cabling, rack: Vector): Sketch {

@@ -13,6 +13,7 @@ import { inlines } from "./marking/inline.js";
 import { codesAgainst } from "./marking/reasons.js";
 import { tolerated, writing } from "./marking/steps.js";
 import { wallFigures } from "./marking/wall-figures.js";
+import { drawnWhenAsked } from "./page-count.js";
 import type { Order, Sheet } from "./sheet.js";
 
 const SMALL_MM = 2.5;
@@ -27,7 +28,11 @@ export function floorMarks(order: Order): Sheet[] {
   if (plan === null) return [];
   const { words } = order;
   const { floor } = words.marking;
-  const { pages, whole: drawing } = fittedPages(order, {
+  const {
+    pageCount,
+    pages,
+    whole: drawing,
+  } = fittedPages(order, {
     facts: {
       title: floor.title,
       view: words.frame.lookingDown,
@@ -37,9 +42,16 @@ export function floorMarks(order: Order): Sheet[] {
     },
     figuresTitle: floor.figures,
     forms: [{ sketch: floorSketch(order, plan), parts: partsOf(order, plan) }],
-    allFigures: [],
+    allFigures: () => [],
   });
-  return [{ name: "floor", trades: ["drywall", "installer"], title: floor.title, pages, whole: drawing }];
+  const announced = {
+    name: "floor",
+    trades: ["drywall", "installer"],
+    title: floor.title,
+    pageCount,
+    whole: drawing,
+  } as const;
+  return [drawnWhenAsked(announced, pages)];
 }
 
 function partsOf(order: Order, plan: FloorPlan): Part[] {

@@ -9,12 +9,12 @@ import { earPlaneCut } from "./ear/room-plan.js";
 import { azimuthsPiece, layersOf } from "./ear/windows.js";
 import { figuresOf } from "./figures.js";
 import type { Part } from "./flow.js";
-import { fittedPages } from "./marking/fitted.js";
+import { type FittedPages, fittedPages, inOneSheet } from "./marking/fitted.js";
 import { below } from "./marking/floor-plan.js";
 import { planOutline } from "./marking/plan-outline.js";
 import type { Sketch } from "./marking/sketch.js";
 import { saying } from "./reading-pages.js";
-import type { Body, Order, Sheet } from "./sheet.js";
+import type { Order, Sheet } from "./sheet.js";
 
 /** Plans LOOKING DOWN: directions from the reference seat, and what each loudspeaker covers of the ear plane. */
 export function listeningPlan(order: Order): Sheet[] {
@@ -25,10 +25,10 @@ export function listeningPlan(order: Order): Sheet[] {
     const own = openings.filter(({ surface }) => surface.kind === kind);
     return own.some((opening) => coneOf(opening) !== null) ? [coveragePages(order, kind, own)] : [];
   });
-  const directed = heardFromSeats(order).length > 0 ? directionPages(order) : [];
-  const pages = [directed, ...kinds].flat();
+  const directed = heardFromSeats(order).length > 0 ? [directionPages(order)] : [];
+  const pages = [...directed, ...kinds];
   if (pages.length === 0) return [];
-  return [{ name: "listening-plan", trades: ["installer"], title, pages, whole: null }];
+  return [inOneSheet({ name: "listening-plan", trades: ["installer"], title }, pages)];
 }
 
 const factsOf = ({ words }: Order, title: string) => ({
@@ -39,7 +39,7 @@ const factsOf = ({ words }: Order, title: string) => ({
   faces: null,
 });
 
-function directionPages(order: Order): Body[] {
+function directionPages(order: Order): FittedPages {
   const { room } = order.job;
   const openings = heardFromSeats(order);
   const { directions } = order.words.earPlane;
@@ -54,7 +54,7 @@ function directionPages(order: Order): Body[] {
   ];
   const facts = factsOf(order, directions.title);
   const forms = [{ sketch: directionSketch(order), parts }] as const;
-  return fittedPages(order, { facts, figuresTitle: directions.figures, forms, allFigures: [] }).pages;
+  return fittedPages(order, { facts, figuresTitle: directions.figures, forms, allFigures: () => [] });
 }
 
 function directionSketch(order: Order): Sketch {
@@ -96,7 +96,7 @@ function azimuthSaid({ job, words }: Order, { direction, speaker }: Opening): st
 const isAzimuthOutside = (...[window, heading]: Parameters<typeof breachesOf>): boolean =>
   breachesOf(window, heading).some(({ figure }) => figure === "azimuth");
 
-function coveragePages(order: Order, kind: "ceiling" | "wall", openings: readonly Opening[]): Body[] {
+function coveragePages(order: Order, kind: "ceiling" | "wall", openings: readonly Opening[]): FittedPages {
   const { room } = order.job;
   const { coverage } = order.words.earPlane;
   const without = openings.filter((opening) => coneOf(opening) === null).map(({ speaker }) => speaker.id);
@@ -111,23 +111,25 @@ function coveragePages(order: Order, kind: "ceiling" | "wall", openings: readonl
   ];
   const facts = factsOf(order, coverage.title[kind]);
   const forms = [{ sketch: coverageSketch(order, openings), parts }] as const;
-  return fittedPages(order, { facts, figuresTitle: coverage.title[kind], forms, allFigures: [] }).pages;
+  return fittedPages(order, { facts, figuresTitle: coverage.title[kind], forms, allFigures: () => [] });
 }
 
 function coverageSketch(order: Order, openings: readonly Opening[]): Sketch {
   const { room } = order.job;
   const plan = planOutline(order);
-  const cut = earPlaneCut(room, plan.outline);
-  const covered = coveredOn(openings, cut);
   return {
     ...plan,
     chains: [],
     caption: null,
-    inside: (view) => [
-      curvesPiece(covered, cut, view),
-      axesPiece(covered, cut, { view, projected: below }),
-      seatsPiece(order, room.seats, below, view),
-      loudspeakersPiece({ openings, projected: below, under: () => [] }, view),
-    ],
+    inside: (view) => {
+      const cut = earPlaneCut(room, plan.outline);
+      const covered = coveredOn(openings, cut);
+      return [
+        curvesPiece(covered, cut, view),
+        axesPiece(covered, cut, { view, projected: below }),
+        seatsPiece(order, room.seats, below, view),
+        loudspeakersPiece({ openings, projected: below, under: () => [] }, view),
+      ];
+    },
   };
 }

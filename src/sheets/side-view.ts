@@ -13,13 +13,13 @@ import { widestMm } from "./ear/room-plan.js";
 import { type Section, type Side, sectionThrough } from "./ear/section.js";
 import { dialMm, elevationDial, type Ray } from "./ear/windows.js";
 import { figuresOf } from "./figures.js";
-import { fittedPages } from "./marking/fitted.js";
+import { type FittedPages, fittedPages, inOneSheet } from "./marking/fitted.js";
 import type { Piece, WordsWish } from "./marking/piece.js";
 import { planOutline } from "./marking/plan-outline.js";
 import type { Sketch } from "./marking/sketch.js";
 import type { View } from "./marking/view.js";
 import { saying } from "./reading-pages.js";
-import type { Body, Order, Sheet } from "./sheet.js";
+import type { Order, Sheet } from "./sheet.js";
 
 /** The room cut from front to back through the reference seat: elevations, and coverage in the cut; a page to each side. */
 export function sideView(order: Order): Sheet[] {
@@ -28,11 +28,11 @@ export function sideView(order: Order): Sheet[] {
   const section = sectionThrough(room, plan);
   const pages = (["left", "right"] as const).flatMap((side) => {
     const seen = openings.filter((opening) => isSeen(opening, room.reference.ear, side));
-    return seen.length === 0 ? [] : pagesTo(order, { section, side, seen });
+    return seen.length === 0 ? [] : [pagesTo(order, { section, side, seen })];
   });
   if (pages.length === 0) return [];
   const { title } = order.words.earPlane.side;
-  return [{ name: "side-view", trades: ["installer"], title, pages, whole: null }];
+  return [inOneSheet({ name: "side-view", trades: ["installer"], title }, pages)];
 }
 
 /** On that side of the reference seat, or in the cut itself. */
@@ -50,7 +50,7 @@ interface Looked {
 /** Facing left the front wall is on the page's right, facing right on its left. */
 const frontOf = (side: Side): 1 | -1 => (side === "left" ? 1 : -1);
 
-function pagesTo(order: Order, looked: Looked): Body[] {
+function pagesTo(order: Order, looked: Looked): FittedPages {
   const { words, job } = order;
   const { side: say } = words.earPlane;
   const { section, side, seen } = looked;
@@ -78,7 +78,7 @@ function pagesTo(order: Order, looked: Looked): Body[] {
     ),
   ];
   const forms = [{ sketch: sketchOf(order, looked), parts }] as const;
-  return fittedPages(order, { facts, figuresTitle: say.figures, forms, allFigures: [] }).pages;
+  return fittedPages(order, { facts, figuresTitle: say.figures, forms, allFigures: () => [] });
 }
 
 function sketchOf(order: Order, looked: Looked): Sketch {
@@ -94,7 +94,6 @@ function sketchOf(order: Order, looked: Looked): Sketch {
     outline: plan,
     mostMm: widestMm(room, plan),
   };
-  const covered = coveredOn(seen, cut);
   return {
     outline: section.outline.map(onPage),
     beyond: seen.map(({ position }) => projected(position)),
@@ -103,7 +102,7 @@ function sketchOf(order: Order, looked: Looked): Sketch {
     caption: null,
     inside: (view) => [
       earPlanePiece(order, section, onPage, view),
-      curvesPiece(covered, cut, view),
+      curvesPiece(coveredOn(seen, cut), cut, view),
       dialPiece(order, looked, projected, view),
       seatsPiece(order, [room.reference], projected, view),
       loudspeakersPiece({ openings: seen, projected, under: (one) => elevationSaid(order, one) }, view),

@@ -8,11 +8,12 @@ import { type Flag, flagsOf } from "./marking/flags.js";
 import { foundParts } from "./marking/found.js";
 import { keyPart } from "./marking/key.js";
 import { captionParts, chainlessParts, memberParts } from "./marking/members.js";
-import type { Form } from "./marking/page-choice.js";
+import type { Fitted, Form } from "./marking/page-choice.js";
 import { stepParts } from "./marking/steps.js";
 import { isMembers, numbersOnly } from "./marking/surface-chains.js";
 import { surfaceSketch } from "./marking/surface-sketch.js";
 import { type SurfaceStage, surfaceAt, surfacesToMark } from "./marking/surface-stage.js";
+import { drawnWhenAsked } from "./page-count.js";
 import type { Order, Sheet } from "./sheet.js";
 import { facesAt, type Stage, stagesOf } from "./tapes.js";
 
@@ -32,20 +33,23 @@ function surfaceSheet(order: Order, surface: Surface, used: { stage: Stage; inde
   const at = surfaceAt(order, surface, used.stage);
   const flags = flagsOf(order, surface);
   const title = titleOf(order, surface, used.stage);
-  const { pages, whole } = fittedPages(order, {
+  const { pageCount, pages, whole } = fittedPages(order, {
     forms: formsOf(order, at, flags),
     facts: { title, faces: order.words.frame.faces[facesAt(used.stage)], ...facingFacts(order, surface) },
     figuresTitle: order.words.marking.figures[surface.kind](surface.name),
-    allFigures: memberParts(order, at),
+    allFigures: () => memberParts(order, at),
   });
-  return { name: nameOf(surface, used.index), trades: ["drywall"], title, pages, whole };
+  return drawnWhenAsked(
+    { name: nameOf(surface, used.index), trades: ["drywall"], title, pageCount, whole },
+    pages,
+  );
 }
 
 /**
  * With the members' figures beside the drawing; without what explains them, which follows; with their numbers alone, or
  * nothing of them, and the figures in a table.
  */
-function formsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]): [Form, ...Form[]] {
+function formsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]): Fitted["forms"] {
   const sketch = surfaceSketch(order, at, flags);
   const openingsOnly = sketch.chains.filter((chain) => !isMembers(chain));
   const count = countPart(order, at);
@@ -56,19 +60,22 @@ function formsOf(order: Order, at: SurfaceStage, flags: readonly Flag[]): [Form,
     ...findingParts(order, flags),
   ];
   const cards = cardParts(order, at, flags);
-  const chainless = chainlessParts(order, at);
-  const inTable = { tabled: true, parts: [count, ...others, ...memberParts(order, at), ...cards] };
-  const plainest: Form = { ...inTable, sketch: { ...sketch, caption: null, chains: openingsOnly } };
+  const inTable = (chains: Form["sketch"]["chains"]): Form => ({
+    sketch: { ...sketch, caption: null, chains },
+    parts: [count, ...others, ...memberParts(order, at), ...cards],
+    tabled: true,
+  });
   // Members at an angle have no chain: their figures stand in the table.
-  if (openingsOnly.length === sketch.chains.length) return [plainest];
+  if (openingsOnly.length === sketch.chains.length) return [inTable(openingsOnly)];
+  const chainless = chainlessParts(order, at);
   return [
     { sketch, parts: [count, ...others, ...chainless, ...cards] },
-    {
+    () => ({
       sketch: { ...sketch, caption: null },
       parts: [count, ...captionParts(order, at), ...others, ...chainless, ...cards],
-    },
-    { ...inTable, sketch: { ...sketch, caption: null, chains: numbersOnly(sketch.chains, at) } },
-    plainest,
+    }),
+    () => inTable(numbersOnly(sketch.chains, at)),
+    () => inTable(openingsOnly),
   ];
 }
 

@@ -21,7 +21,8 @@ export interface NamedEdge {
 const LEAST_COLUMN_MM = 24;
 const BETWEEN_MM = 1;
 
-interface Name {
+/** A name as it stands along a side of the outline's box. */
+export interface Name {
   readonly side: Side;
   readonly lines: readonly string[];
   readonly capMm: number;
@@ -30,17 +31,19 @@ interface Name {
   readonly middleMm: number;
 }
 
-/** Room that the names take on each side of the box. */
-export function nameStrips(edges: readonly NamedEdge[], view: View): Margins {
-  const names = edges.flatMap((edge) => nameOn(edge, view) ?? []);
+/** The names that stand along the sides of the box. */
+export const namesOn = (edges: readonly NamedEdge[], view: View): readonly Name[] =>
+  edges.flatMap((edge) => nameOn(edge, view) ?? []);
+
+/** Room that they take on each side of the box. */
+export function nameStrips(names: readonly Name[]): Margins {
   const depth = (side: Side): number =>
     Math.max(2, ...names.filter((name) => name.side === side).map(({ deepMm }) => deepMm));
   return { left: depth("left"), right: depth("right"), top: depth("top"), bottom: depth("bottom") };
 }
 
-/** Names along the sides of the box, outside, spread where edges are short, on panels that no line runs through. */
-export function edgeNames(edges: readonly NamedEdge[], view: View, strips: Margins): Item[] {
-  const names = edges.flatMap((edge) => nameOn(edge, view) ?? []);
+/** Along the sides of the box, outside, spread where edges are short, on panels that no line runs through. */
+export function drawNames(names: readonly Name[], view: View, strips: Margins): Item[] {
   return (["left", "right", "top", "bottom"] as const).flatMap((side) => {
     const own = names.filter((name) => name.side === side);
     const { x, y, widthMm, heightMm } = view.box;

@@ -2,9 +2,9 @@ import { type Box, point } from "../../drawing/pen.js";
 import type { Part } from "../flow.js";
 import { frameArea, type PageSize } from "../frame.js";
 import type { FrameFacts, Order } from "../sheet.js";
-import { fill, freeBoxes } from "./free-boxes.js";
+import { type Filled, fill, freeBoxes } from "./free-boxes.js";
 import { ratiosBeyond, ratioText, roundRatios } from "./scale.js";
-import { type Sketch, sketchSize } from "./sketch.js";
+import { outlineSize, type Sketch, type SketchSize, sketchSize } from "./sketch.js";
 import type { Heights } from "./view.js";
 
 export const HEIGHTS: Heights = { smallMm: 2.5, wallMm: 3.5, idMm: 3.5 };
@@ -24,14 +24,14 @@ export interface Form {
 
 /** A drawing at a round ratio with its figures. */
 export interface Fitted {
-  /** The fullest first: a plainer drawing is taken only where that one fits the paper at no round ratio. */
-  readonly forms: readonly [Form, ...Form[]];
+  /** The fullest first: a plainer drawing is made and taken only where that one fits the paper at no round ratio. */
+  readonly forms: readonly [Form, ...(() => Form)[]];
   /** Of the page with the drawing, but for the scale. */
   readonly facts: Omit<FrameFacts, "scale">;
   /** Title of the pages that hold only figures. */
   readonly figuresTitle: string;
   /** What follows where the running chains had no room for every figure: all of them. */
-  readonly allFigures: readonly Part[];
+  readonly allFigures: () => readonly Part[];
 }
 
 export interface ScaledPage {
@@ -40,16 +40,18 @@ export interface ScaledPage {
   readonly facts: FrameFacts;
   readonly area: Box;
   readonly drawing: Box;
+  /** Figures that the drawing's chains have no room for. */
+  readonly dropped: number;
 }
 
+/** A page with what is said beside its drawing; what found no room there waits. */
 interface Candidate extends ScaledPage {
-  /** Parts that found no room on the page of the drawing. */
-  readonly waiting: number;
+  readonly beside: Filled;
 }
 
 export interface Choice {
   readonly form: Form;
-  readonly page: ScaledPage;
+  readonly page: Candidate;
 }
 
 type Facts = Fitted["facts"];
@@ -61,17 +63,23 @@ type Facts = Fitted["facts"];
  */
 export function chooseForm(order: Order, { forms, facts }: Fitted): Choice {
   const { units } = order.job.room;
-  const [fullest] = forms;
+  const [fullest, ...plainer] = forms;
+  const all = [() => fullest, ...plainer];
   const among = (form: Form, ratios: readonly number[]): Choice | null => {
     const page = choosePage(order, form, { facts, ratios });
     return page === null ? null : { form, page };
   };
-  const readable = roundRatios(units).filter((ratio) => ratio <= LEAST_READABLE);
+  const [readable, others] = parted(roundRatios(units), (ratio) => ratio <= LEAST_READABLE);
   return (
-    firstOf(forms, (form) => among(form, readable)) ??
-    firstOf(forms, (form) => among(form, roundRatios(units))) ??
+    firstOf(all, (form) => among(form(), readable)) ??
+    firstOf(all, (form) => among(form(), others)) ??
     among(fullest, ratiosBeyond(units)) ?? { form: fullest, page: forced(order, fullest, facts) }
   );
+}
+
+/** Those that pass and those that do not. */
+function parted<Each>(all: readonly Each[], passes: (each: Each) => boolean): readonly [Each[], Each[]] {
+  return [all.filter(passes), all.filter((each) => !passes(each))];
 }
 
 interface Asked {
@@ -81,16 +89,18 @@ interface Asked {
 
 function choosePage(order: Order, form: Form, { facts, ratios }: Asked): Candidate | null {
   const largest = firstOf(ratios, (ratio) => bestAt(order, form, { facts, ratio }));
-  if (largest === null || largest.waiting === 0) return largest;
+  if (largest === null || waitingFor(largest) === 0) return largest;
   const smaller = ratios.filter(
     (ratio) => ratio > largest.ratio && ratio <= Math.min(2 * largest.ratio, LEAST_READABLE),
   );
   const onOnePage = (ratio: number): Candidate | null => {
     const best = bestAt(order, form, { facts, ratio });
-    return best?.waiting === 0 ? best : null;
+    return best !== null && waitingFor(best) === 0 ? best : null;
   };
   return firstOf(smaller, onOnePage) ?? largest;
 }
+
+const waitingFor = ({ beside }: Candidate): number => beside.rest.length;
 
 /** The first answer that is one; nothing is asked after it. */
 function firstOf<Asked, Answer>(
@@ -104,17 +114,32 @@ function firstOf<Asked, Answer>(
   return null;
 }
 
-/** Of both ways up at one ratio the one that leaves fewer parts waiting; null where neither holds the drawing. */
-function bestAt(order: Order, form: Form, at: { facts: Facts; ratio: number }): Candidate | null {
-  const fitting = liesOf(order)
-    .map((size) => scaled(order, form, { ...at, size }))
-    .filter(({ area, drawing }) => drawing.widthMm <= area.widthMm && drawing.heightMm <= area.heightMm)
-    .map((placed) => candidate(form, placed));
-  return fitting.reduce<Candidate | null>(
-    (best, each) => (best === null || each.waiting < best.waiting ? each : best),
-    null,
-  );
+/**
+ * Of both ways up at one ratio the one that leaves fewer parts waiting; null where neither holds the drawing. How large
+ * the drawing is does not depend on the way up, and where its outline alone is too large nothing around it is measured.
+ */
+function bestAt(
+  order: Order,
+  form: Form,
+  { facts, ratio }: { facts: Facts; ratio: number },
+): Candidate | null {
+  const outlined = outlineSize(form.sketch, ratio);
+  const lies = liesOf(order).filter((size) => holds(size, outlined));
+  if (lies.length === 0) return null;
+  const drawn = sketchSize(form.sketch, { ratio, heights: HEIGHTS });
+  let best: Candidate | null = null;
+  for (const size of lies.filter((each) => holds(each, drawn))) {
+    const page = scaled(order, drawn, { facts, ratio, size });
+    if (!holds(page.area, page.drawing)) continue;
+    const each = candidate(form, page);
+    if (best === null || waitingFor(each) < waitingFor(best)) best = each;
+    if (waitingFor(best) === 0) break;
+  }
+  return best;
 }
+
+const holds = (area: PageSize, drawing: PageSize): boolean =>
+  drawing.widthMm <= area.widthMm && drawing.heightMm <= area.heightMm;
 
 function liesOf({ reading: { widthMm, heightMm } }: Order): PageSize[] {
   return [
@@ -125,19 +150,18 @@ function liesOf({ reading: { widthMm, heightMm } }: Order): PageSize[] {
 
 function scaled(
   order: Order,
-  { sketch }: Form,
+  { dropped, ...drawn }: SketchSize,
   { facts: given, ratio, size }: { facts: Facts; ratio: number; size: PageSize },
 ): ScaledPage {
   const facts = { ...given, scale: order.words.frame.fitted(ratioText(ratio)) };
   const area = inside(frameArea(order, facts, size));
-  const drawing = { ...point(area.x, area.y), ...sketchSize(sketch, { ratio, heights: HEIGHTS }) };
-  return { ratio, size, facts, area, drawing };
+  return { ratio, size, facts, area, drawing: { ...point(area.x, area.y), ...drawn }, dropped };
 }
 
 function candidate({ parts }: Form, page: ScaledPage): Candidate {
   const { area, drawing } = page;
-  const { rest } = fill(parts, freeBoxes(area, drawing), GAP_MM);
-  return { ...page, drawing: centred(area, drawing), waiting: rest.length };
+  const beside = fill(parts, freeBoxes(area, drawing), GAP_MM);
+  return { ...page, drawing: centred(area, drawing), beside };
 }
 
 /** In the middle of the page where nothing finds room beside it. */
@@ -150,7 +174,8 @@ function centred(area: Box, drawing: Box): Box {
 function forced(order: Order, form: Form, facts: Facts): Candidate {
   const ratio = ratiosBeyond(order.job.room.units).at(-1) ?? 1;
   const [size = order.reading] = liesOf(order);
-  return candidate(form, scaled(order, form, { facts, ratio, size }));
+  const drawn = sketchSize(form.sketch, { ratio, heights: HEIGHTS });
+  return candidate(form, scaled(order, drawn, { facts, ratio, size }));
 }
 
 /** Without a strip at the top and the bottom, for accents over capitals and tails under lines. */

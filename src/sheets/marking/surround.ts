@@ -3,7 +3,7 @@ import type { Side } from "../../drawing/running-chain.js";
 import type { Polygon } from "../../geometry/shape.js";
 import { captionIn } from "./caption.js";
 import { type ChainOf, chainIn, extensions } from "./chains.js";
-import { edgeNames, type NamedEdge, nameStrips } from "./edge-names.js";
+import { drawNames, type NamedEdge, nameStrips, namesOn } from "./edge-names.js";
 import { type Margins, type Scaled, type View, viewOf } from "./view.js";
 
 /** An outline and what stands around it, in mm of the surface or plan, before it has a scale. */
@@ -22,7 +22,7 @@ export interface Surround {
 export interface Surroundings {
   readonly view: View;
   readonly margins: Margins;
-  readonly items: readonly Item[];
+  readonly draw: () => readonly Item[];
   /** Figures that the chains had no room for. */
   readonly dropped: number;
 }
@@ -33,7 +33,8 @@ const SIDES: readonly Side[] = ["left", "right", "top", "bottom"];
 /** The surroundings of an outline whose box has its top left corner at `corner`. */
 export function surround(sketch: Surround, { ratio, heights }: Scaled, corner: PagePoint): Surroundings {
   const view = viewOf([...sketch.outline, ...(sketch.beyond ?? [])], { ratio, heights, corner });
-  const strips = nameStrips(sketch.edges, view);
+  const names = namesOn(sketch.edges, view);
+  const strips = nameStrips(names);
   const overhangMm = Math.min(...SIDES.map((side) => strips[side]));
   const chains = sketch.chains.map((of) => ({ of, chain: chainIn(of, view, overhangMm) }));
   const depthOf = (side: Side): number => {
@@ -47,10 +48,10 @@ export function surround(sketch: Surround, { ratio, heights }: Scaled, corner: P
     view,
     margins: caption.margins,
     dropped: chains.reduce((sum, { chain }) => sum + chain.dropped, 0),
-    items: [
+    draw: () => [
       ...chains.flatMap(({ of }) => extensions(of, view, lineMm[of.side])),
       ...chains.flatMap(({ chain, of }) => chain.draw(lineMm[of.side])),
-      ...edgeNames(sketch.edges, view, strips),
+      ...drawNames(names, view, strips),
       ...caption.items,
     ],
   };
