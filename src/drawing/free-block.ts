@@ -1,6 +1,14 @@
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { PagePoint, Window } from "./drawing.js";
-import { freeSpots, type Ground, NEAR_MM, type Placed, type Size, taking } from "./free-place.js";
+import {
+  blockedSpots,
+  freeSpots,
+  type Ground,
+  NEAR_MM,
+  type Placed,
+  type Size,
+  taking,
+} from "./free-place.js";
 import { shifted } from "./pen.js";
 import type { Block } from "./text-block.js";
 import { common } from "./touches.js";
@@ -18,30 +26,28 @@ const LEAST_WIDTH_MM = 32;
 const WIDTHS = [1, 0.85, 0.7, 0.55, 0.45, 0.35, 0.25] as const;
 
 /**
- * A block of words where the drawing leaves room: in a corner of one of the four parts that the point `about` makes
- * of the ground, as wide as fits there, or under, beside or over what already stands. Null where there is no such room.
+ * A block of words where the drawing leaves room: in a corner of one of the parts of the ground (`quartersOf`), as wide
+ * as fits there, or under, beside or over what already stands. Null where there is no such room.
  */
-export const placeBlock = (writing: Writing, ground: Ground, about: PagePoint): Placed | null =>
-  placeBy(freeCorner, writing, ground, about);
+export const placeBlock = (writing: Writing, ground: Ground, parts: readonly Window[]): Placed | null =>
+  placeBy(freeCorner, writing, ground, parts);
 
 /** The same anywhere in those parts, `SEEK_MM` apart: slower, for words that found no such corner on any page. */
-export const seekBlock = (writing: Writing, ground: Ground, about: PagePoint): Placed | null =>
-  placeBy(freeAnywhere, writing, ground, about);
+export const seekBlock = (writing: Writing, ground: Ground, parts: readonly Window[]): Placed | null =>
+  placeBy(freeAnywhere, writing, ground, parts);
 
 const SEEK_MM = 4;
 
 /** Where a box of that size is free in a part of the ground. */
 type Find = (part: Window, size: Size) => PagePoint | undefined;
 
-function placeBy(
-  finder: (ground: Ground) => Find,
-  writing: Writing,
-  ground: Ground,
-  about: PagePoint,
-): Placed | null {
-  const find = finder(ground);
-  for (const part of parts(ground.within, about)) {
-    for (const widthMm of writing.widthsMm ?? sharesOf(part.widthMm)) {
+/** Looks in a ground for boxes none of which is smaller than `least`, which is worked out where it is asked for. */
+type Finder = (ground: Ground, least: () => Size) => Find;
+
+function placeBy(finder: Finder, writing: Writing, ground: Ground, parts: readonly Window[]): Placed | null {
+  const find = finder(ground, () => leastOf(writing, parts));
+  for (const part of parts) {
+    for (const widthMm of widthsFor(writing, part)) {
       const placed = placeIn(find, { part, widthMm }, writing, ground);
       if (placed !== null) return placed;
     }
@@ -49,8 +55,16 @@ function placeBy(
   return null;
 }
 
+const widthsFor = (writing: Writing, part: Window): readonly number[] =>
+  writing.widthsMm ?? sharesOf(part.widthMm);
+
 const sharesOf = (roomMm: number): readonly number[] =>
   WIDTHS.map((share) => share * roomMm).filter((widthMm) => widthMm >= LEAST_WIDTH_MM);
+
+function leastOf(writing: Writing, parts: readonly Window[]): Size {
+  const widths = parts.flatMap((part) => widthsFor(writing, part));
+  return { widthMm: Math.min(...widths), heightMm: Math.min(...widths.map(writing.leastHeightMm)) };
+}
 
 function placeIn(
   find: Find,
@@ -66,55 +80,78 @@ function placeIn(
   return { items: [shifted(items, free)], ground: taking(ground, { ...free, widthMm, heightMm }) };
 }
 
-const freeAnywhere =
-  (ground: Ground): Find =>
+const freeAnywhere: Finder =
+  (ground) =>
   ({ x, y, widthMm, heightMm }, size) => {
-    const isFreeAt = freeSpots(size, ground);
-    const steps = (long: number): number[] =>
-      Array.from({ length: Math.max(0, Math.floor(long / SEEK_MM) + 1) }, (_, index) => index * SEEK_MM);
-    for (const down of steps(heightMm - size.heightMm)) {
-      for (const across of steps(widthMm - size.widthMm)) {
+    const blockedTo = blockedSpots(size, ground);
+    const [right, bottom] = [widthMm - size.widthMm, heightMm - size.heightMm];
+    for (let down = 0; down <= bottom; down += SEEK_MM) {
+      for (let across = 0; across <= right; ) {
         const at = { x: x + across, y: y + down };
-        if (isFreeAt(at)) return at;
+        const toMm = blockedTo(at);
+        if (toMm === null) return at;
+        do across += SEEK_MM;
+        while (x + across <= toMm);
       }
     }
     return undefined;
   };
 
 /** In a corner of the part, or under, beside or over what already stands: that is the same from every part. */
-function freeCorner(ground: Ground): Find {
-  const known = new Map<string, PagePoint | null>();
+function freeCorner(ground: Ground, least: () => Size): Find {
+  const known: { readonly size: Size; readonly at: PagePoint | undefined }[] = [];
+  let spots: readonly Beside[] | null = null;
   return (part, size) => {
     const isFreeAt = freeSpots(size, ground);
     const corner = cornersFor(part, size).find(isFreeAt);
     if (corner !== undefined) return corner;
-    const key = `${size.widthMm} ${size.heightMm}`;
-    const beside = known.get(key);
-    if (beside !== undefined) return beside ?? undefined;
-    const found = freeBeside(ground, size, isFreeAt);
-    known.set(key, found);
-    return found ?? undefined;
+    const before = known.find((one) => isSame(one.size, size));
+    if (before !== undefined) return before.at;
+    spots ??= roomySpots(ground, least());
+    const at = firstOf(spots, size, isFreeAt);
+    known.push({ size, at });
+    return at;
   };
 }
 
-function freeBeside(
-  { taken, within }: Ground,
+function firstOf(
+  spots: readonly Beside[],
   size: Size,
   isFreeAt: (at: PagePoint) => boolean,
-): PagePoint | null {
-  if (size.widthMm > within.widthMm + EPSILON_MM || size.heightMm > within.heightMm + EPSILON_MM) return null;
-  for (const box of taken) {
-    const next = placesBy(box, size).find(isFreeAt);
-    if (next !== undefined) return next;
+): PagePoint | undefined {
+  for (const spot of spots) {
+    const at = spot(size);
+    if (isFreeAt(at)) return at;
   }
-  return null;
+  return undefined;
 }
 
-const placesBy = (box: Window, { widthMm, heightMm }: Size): readonly PagePoint[] => [
-  { x: box.x, y: box.y + box.heightMm + NEAR_MM },
-  { x: box.x + box.widthMm + NEAR_MM, y: box.y },
-  { x: box.x, y: box.y - NEAR_MM - heightMm },
-  { x: box.x - NEAR_MM - widthMm, y: box.y },
+const isSame = (a: Size, b: Size): boolean => a.widthMm === b.widthMm && a.heightMm === b.heightMm;
+
+/** Where a box of a size begins that stands beside another. */
+type Beside = (size: Size) => PagePoint;
+
+/**
+ * The places beside what stands that have room for the least of the boxes looked for: where that has none, neither has
+ * a larger one, as it covers all that the least covers. By a little less than the least, so that nothing hangs on how
+ * the last digit is rounded.
+ */
+function roomySpots(ground: Ground, least: Size): readonly Beside[] {
+  const isFreeAt = freeSpots(
+    { widthMm: least.widthMm - 2 * EPSILON_MM, heightMm: least.heightMm - 2 * EPSILON_MM },
+    ground,
+  );
+  return ground.taken.flatMap(spotsBy).filter((spot) => {
+    const { x, y } = spot(least);
+    return isFreeAt({ x: x + EPSILON_MM, y: y + EPSILON_MM });
+  });
+}
+
+const spotsBy = (box: Window): readonly Beside[] => [
+  () => ({ x: box.x, y: box.y + box.heightMm + NEAR_MM }),
+  () => ({ x: box.x + box.widthMm + NEAR_MM, y: box.y }),
+  ({ heightMm }) => ({ x: box.x, y: box.y - NEAR_MM - heightMm }),
+  ({ widthMm }) => ({ x: box.x - NEAR_MM - widthMm, y: box.y }),
 ];
 
 function cornersFor({ x, y, widthMm, heightMm }: Window, size: Size): readonly PagePoint[] {
@@ -128,8 +165,8 @@ function cornersFor({ x, y, widthMm, heightMm }: Window, size: Size): readonly P
   ];
 }
 
-/** The four quarters about a point with air along the lines between them, and the whole where the point is not in it. */
-function parts(within: Window, { x, y }: { x: number; y: number }): Window[] {
+/** The four quarters that a point makes of a box, with air along the lines between them; fewer where it lies outside. */
+export function quartersOf(within: Window, { x, y }: PagePoint): readonly Window[] {
   const far = 1e5;
   const quarters = [
     { x: x + NEAR_MM, y: y + NEAR_MM },

@@ -22,14 +22,24 @@ export const NEAR_MM = 2;
 
 /** The ground of a drawing, without the items and boxes that are nowhere near. */
 export function groundOf(items: readonly Item[], within: Window, taken: readonly Window[] = []): Ground {
-  const near = taken.filter((box) => boxesMeet(grown(box, NEAR_MM), within));
+  const near = grown(within, NEAR_MM);
+  const boxes = taken.filter((box) => boxesMeet(grown(box, NEAR_MM), within));
   return {
     within,
-    items: items.filter((item) => touches(item, within)),
-    taken: near,
-    closed: near.map(withAir),
+    // Layers are opened so that what they hold far away is not looked at again for every place that is tried.
+    items: opened(items.filter((item) => touches(item, within))).filter((item) => touches(item, near)),
+    taken: boxes,
+    closed: boxes.map(withAir),
   };
 }
+
+/** What groups hold that neither move nor hide it; other groups whole. */
+const opened = (items: readonly Item[]): readonly Item[] =>
+  items.flatMap((item) =>
+    item.kind === "group" && item.shift === undefined && item.window === undefined
+      ? opened(item.items)
+      : [item],
+  );
 
 export const taking = (ground: Ground, ...boxes: readonly Window[]): Ground => ({
   ...ground,
@@ -51,25 +61,28 @@ export interface Size {
   readonly heightMm: number;
 }
 
+/** Whether a box of that size is free at a point. */
+export function freeSpots(size: Size, ground: Ground): (at: PagePoint) => boolean {
+  const blockedTo = blockedSpots(size, ground);
+  return (at) => blockedTo(at) === null;
+}
+
 /**
- * Whether a box of that size is free at a point. Thousands of them are tried, each beside the one before: what that
- * one ran into is looked at first.
+ * Null where a box of that size is free at a point; else up to which x it is free nowhere on from there, at least not
+ * at that height. Thousands are tried, each beside the one before: what that one ran into is looked at first.
  */
-export function freeSpots({ widthMm, heightMm }: Size, ground: Ground): (at: PagePoint) => boolean {
-  const { within, closed, items } = ground;
-  let last = 0;
+export function blockedSpots(
+  { widthMm, heightMm }: Size,
+  { within, closed, items }: Ground,
+): (at: PagePoint) => number | null {
+  let last: Window | undefined;
   return ({ x, y }) => {
     const box = { x, y, widthMm, heightMm };
-    if (!liesIn(box, within)) return false;
-    const before = closed[last];
-    if (before !== undefined && boxesMeet(before, box)) return false;
-    const hit = closed.findIndex((other) => boxesMeet(other, box));
-    if (hit >= 0) {
-      last = hit;
-      return false;
-    }
+    if (!liesIn(box, within)) return x;
+    if (last === undefined || !boxesMeet(last, box)) last = closed.find((other) => boxesMeet(other, box));
+    if (last !== undefined) return last.x + last.widthMm;
     const wide = withAir(box);
-    return !items.some((item) => touches(item, wide));
+    return items.some((item) => touches(item, wide)) ? x : null;
   };
 }
 
@@ -79,7 +92,10 @@ export interface Placed {
 }
 
 /** The first of a label's places that is free, and the ground without it; null where none is. */
-export function placeLabel(choices: readonly Text[], ground: Ground): Placed | null {
-  const found = choices.find((choice) => isFree(textBox(choice), ground));
-  return found === undefined ? null : { items: [found], ground: taking(ground, textBox(found)) };
+export function placeLabel(choices: Iterable<Text>, ground: Ground): Placed | null {
+  for (const choice of choices) {
+    const box = textBox(choice);
+    if (isFree(box, ground)) return { items: [choice], ground: taking(ground, box) };
+  }
+  return null;
 }

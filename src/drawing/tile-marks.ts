@@ -133,7 +133,7 @@ function cellSize({ columns, rows }: Grid): { widthMm: number; heightMm: number;
 }
 
 /** A small map of the whole with this tile grey; tiles that are not printed have no cell. */
-function tileMap(grid: Grid, tiles: { all: readonly Cell[]; own: Cell }, corner: PagePoint): Item[] {
+function tileMap(grid: Grid, tiles: Tiles, corner: PagePoint): Item[] {
   const cell = cellSize(grid);
   return tiles.all.flatMap((each) => {
     const box = {
@@ -160,12 +160,37 @@ function tileMap(grid: Grid, tiles: { all: readonly Cell[]; own: Cell }, corner:
   });
 }
 
+interface Tiles {
+  readonly all: readonly Cell[];
+  readonly own: Cell;
+}
+
+interface StripPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly widthMm: number;
+  readonly words: TileWords;
+}
+
 /** The strip over a tile: its name, how it joins the others, and the map. */
-export function tileStrip(
-  grid: Grid,
-  tiles: { all: readonly Cell[]; own: Cell },
-  place: { x: number; y: number; widthMm: number; words: TileWords },
-): Block {
+export function tileStrip(grid: Grid, tiles: Tiles, place: StripPlace): Block {
+  const { x, y, widthMm } = place;
+  const { name, capMm, join, mapMm, heightMm } = stripParts(grid, tiles, place);
+  return {
+    items: [
+      text(point(x, y + capMm), name, { capMm, face: "bold" }),
+      ...join.items,
+      ...tileMap(grid, tiles, point(x + widthMm - mapMm.widthMm, y)),
+    ],
+    heightMm,
+  };
+}
+
+/** Height of that strip in mm, which is wanted more often than the strip. */
+export const tileStripMm = (grid: Grid, tiles: Tiles, place: StripPlace): number =>
+  stripParts(grid, tiles, place).heightMm;
+
+function stripParts(grid: Grid, tiles: Tiles, place: StripPlace) {
   const { words, x, y } = place;
   const cell = cellSize(grid);
   const mapMm = { widthMm: grid.columns * cell.widthMm, heightMm: grid.rows * cell.heightMm };
@@ -182,14 +207,7 @@ export function tileStrip(
   });
   const nameHeightMm = capMm + PAD_MM;
   const wordsMm = beside ? Math.max(nameHeightMm, join.heightMm) : capMm * LINE_PITCH + join.heightMm;
-  return {
-    items: [
-      text(point(x, y + capMm), name, { capMm, face }),
-      ...join.items,
-      ...tileMap(grid, tiles, point(x + place.widthMm - mapMm.widthMm, y)),
-    ],
-    heightMm: Math.max(nameHeightMm, wordsMm, mapMm.heightMm) + PAD_MM,
-  };
+  return { name, capMm, join, mapMm, heightMm: Math.max(nameHeightMm, wordsMm, mapMm.heightMm) + PAD_MM };
 }
 
 function joinBlock(words: string | null, place: { x: number; y: number; widthMm: number }): Block {

@@ -12,6 +12,7 @@ import {
   type TileWords,
   tileName,
   tileStrip,
+  tileStripMm,
 } from "./tile-marks.js";
 import { liesIn, touches, windowInside } from "./touches.js";
 
@@ -73,12 +74,24 @@ interface Layout<Paper extends Lie> {
   readonly cells: readonly Cell[];
 }
 
+/** How a drawing lies on its pages, before any of them is drawn. */
+export interface Plan<Paper extends Lie> {
+  readonly request: TileRequest<Paper>;
+  /** Every way that there is. */
+  readonly layouts: readonly Layout<Paper>[];
+  /** The one with the fewest pages; null where all are refused. */
+  readonly best: Layout<Paper> | null;
+}
+
 /**
  * A drawing on as few pages as the paper allows: one where it fits, else the same drawing shifted under each page
  * with a window over it. Millimetres stay millimetres. Refused over 4 x 4 unless forced.
  */
-export function tile<Paper extends Lie>(request: TileRequest<Paper>): Tiling<Paper> {
-  const { layouts, best } = layoutsOf(request);
+export const tile = <Paper extends Lie>(request: TileRequest<Paper>): Tiling<Paper> =>
+  tiled(planned(request));
+
+/** The pages of a plan, drawn. */
+export function tiled<Paper extends Lie>({ request, layouts, best }: Plan<Paper>): Tiling<Paper> {
   if (best === null) return { kind: "too-large", grid: fewest(layouts)?.grid ?? null };
   const shared: Shared = {
     seams: seamsOf(best, textBoxes(request.drawing)),
@@ -91,14 +104,12 @@ export function tile<Paper extends Lie>(request: TileRequest<Paper>): Tiling<Pap
   return { kind: "tiled", lie: best.lie, grid: best.grid, tiles };
 }
 
-/** How many pages `tile` would take; infinitely many where it refuses. */
-export function pagesTaken<Paper extends Lie>(request: TileRequest<Paper>): number {
-  return layoutsOf(request).best?.cells.length ?? Number.POSITIVE_INFINITY;
-}
+/** How many pages a plan takes; infinitely many where it is refused. */
+export const pagesTaken = ({ best }: Plan<Lie>): number => best?.cells.length ?? Number.POSITIVE_INFINITY;
 
 /** What two neighbouring tiles would both show, in the drawing's coordinates: words that stand there are cut. */
 export function jointsOf<Paper extends Lie>(request: TileRequest<Paper>): Window[] {
-  const { best } = layoutsOf(request);
+  const { best } = planned(request);
   if (best === null) return [];
   const has = (cell: Cell): boolean => best.cells.some((each) => sameCell(each, cell));
   return best.cells.flatMap((cell) => {
@@ -111,12 +122,17 @@ export function jointsOf<Paper extends Lie>(request: TileRequest<Paper>): Window
   });
 }
 
-function layoutsOf<Paper extends Lie>(
-  request: TileRequest<Paper>,
-): { readonly layouts: readonly Layout<Paper>[]; readonly best: Layout<Paper> | null } {
-  const layouts = request.lies.map((lie) => layOut(request, lie)).filter(({ cells }) => cells.length > 0);
-  const best = fewest(request.forced ? layouts : layouts.filter(({ grid }) => isModest(grid)));
-  return { layouts, best: best ?? null };
+/** Tries every way for the paper to lie, but none after one that takes a single page. */
+export function planned<Paper extends Lie>(request: TileRequest<Paper>): Plan<Paper> {
+  const isAllowed = ({ grid }: Layout<Paper>): boolean => request.forced === true || isModest(grid);
+  const layouts: Layout<Paper>[] = [];
+  for (const lie of request.lies) {
+    const layout = layOut(request, lie);
+    if (layout.cells.length > 0) layouts.push(layout);
+    if (layout.cells.length === 1 && isAllowed(layout)) break;
+  }
+  const best = fewest(layouts.filter(isAllowed));
+  return { request, layouts, best: best ?? null };
 }
 
 /** What is the same for all tiles of a drawing. */
@@ -140,7 +156,7 @@ function fewest<Paper extends Lie>(layouts: readonly Layout<Paper>[]): Layout<Pa
 function layOut<Paper extends Lie>(request: TileRequest<Paper>, lie: Paper, stripMm = 0): Layout<Paper> {
   const layout = layOutBelow(request, lie, stripMm);
   if (layout.cells.length <= 1) return layout;
-  const neededMm = stripOf(request, layout, { row: 0, column: 0 }).heightMm;
+  const neededMm = tileStripMm(layout.grid, ...stripOf(request, layout, { row: 0, column: 0 }));
   return neededMm <= stripMm ? layout : layOut(request, lie, neededMm);
 }
 
@@ -196,7 +212,10 @@ function allCells({ columns, rows }: Grid): Cell[] {
 function neededCells(drawing: readonly Item[], placing: Placing): Cell[] {
   if (!Number.isFinite(placing.grid.columns * placing.grid.rows)) return [];
   const all = allCells(placing.grid);
-  const inked = all.filter((cell) => drawing.some((item) => touches(item, viewOf(placing, cell))));
+  const inked = all.filter((cell) => {
+    const view = viewOf(placing, cell);
+    return drawing.some((item) => touches(item, view));
+  });
   return inked.length > 0 && hangTogether(inked) ? inked : all;
 }
 
@@ -251,7 +270,8 @@ function drawTile<Paper extends Lie>(
   const marks = seams
     .filter(({ cells }) => cells.some((each) => sameCell(each, cell)))
     .map((seam) => seamMarks(seam, sameCell(seam.cells[0], cell) ? "before" : "after", texts));
-  const strip = layout.cells.length === 1 ? [] : stripOf(request, layout, cell).items;
+  const strip =
+    layout.cells.length === 1 ? [] : tileStrip(layout.grid, ...stripOf(request, layout, cell)).items;
   return {
     name: tileName(cell),
     cell,
@@ -278,9 +298,13 @@ function clearOf({ window, cells }: Layout<Lie>, { row, column }: Cell): Window 
   };
 }
 
-function stripOf<Paper extends Lie>(request: TileRequest<Paper>, layout: Layout<Paper>, own: Cell) {
-  const { x, y, widthMm } = layout.lie.area;
-  return tileStrip(layout.grid, { all: layout.cells, own }, { x, y, widthMm, words: request.words });
+/** Which tile a strip is of and where it stands. */
+function stripOf<Paper extends Lie>({ words }: TileRequest<Paper>, { lie, cells }: Layout<Paper>, own: Cell) {
+  const { x, y, widthMm } = lie.area;
+  return [
+    { all: cells, own },
+    { x, y, widthMm, words },
+  ] as const;
 }
 
 /**

@@ -23,9 +23,7 @@ export interface Band {
   readonly notes: (place: Place) => Block;
 }
 
-export function bandOf(task: Figured): Band {
-  const { size, place: tapes } = bandData(task);
-  const { notes } = task;
+export function bandOf({ size, place: tapes }: BandData, notes: readonly string[]): Band {
   return {
     size: (place) => dataBoxes(size, place),
     place: (place) => dataBoxes(tapes, place),
@@ -39,16 +37,18 @@ export function bandOf(task: Figured): Band {
 }
 
 /** Which opening it is and what cuts the hole; where that is. */
-export const bandData = (task: Figured) => ({
+export interface BandData {
+  readonly size: readonly Datum[];
+  readonly place: readonly Datum[];
+}
+
+export const bandData = (task: Figured): BandData => ({
   size: [identityOf(task), ...sizeData(task.order, task.opening)],
   place: placeOf(task),
 });
 
 /** The least width of a band beside the drawing: no figure of it may break. */
-export function narrowestMm(task: Figured): number {
-  const { size, place } = bandData(task);
-  return narrowestBoxMm([...size, ...place]);
-}
+export const narrowestMm = ({ size, place }: BandData): number => narrowestBoxMm([...size, ...place]);
 
 /** What of a task its figures come from. */
 interface Figured {
@@ -56,7 +56,6 @@ interface Figured {
   readonly opening: Opening;
   readonly alike: readonly Opening[];
   readonly stage: Stage;
-  readonly notes: readonly string[];
 }
 
 /** One template for many says how many instead of a stamp. */

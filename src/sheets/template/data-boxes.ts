@@ -1,6 +1,7 @@
+import { drawnLater, stackedLater } from "../../drawing/drawn-later.js";
 import { PEN, rectangle } from "../../drawing/pen.js";
-import { fitText, measureText } from "../../drawing/text.js";
-import { type Block, LINE_PITCH, stack, textBlock } from "../../drawing/text-block.js";
+import { fitText, measureText, wrapText } from "../../drawing/text.js";
+import { type Block, LINE_PITCH, textBlock } from "../../drawing/text-block.js";
 
 /** One figure as it is read from a ladder: what it is, large, and in the other notations. */
 export interface Datum {
@@ -33,7 +34,7 @@ export function dataBoxes(data: readonly Datum[], place: Place): Block {
   const rows = Array.from({ length: Math.ceil(data.length / columns) }, (_, row) =>
     data.slice(row * columns, (row + 1) * columns),
   );
-  return stack(
+  return stackedLater(
     place.y,
     rows.map((row) => (y: number) => boxRow(row, { ...place, y, widthMm })),
   );
@@ -65,8 +66,10 @@ function boxRow(row: readonly Datum[], place: Place): Block {
   const lefts = row.map((_, index) => place.x + index * place.widthMm);
   const cells = row.map((datum, index) => dataCell(datum, { ...place, x: lefts[index] ?? place.x }));
   const heightMm = Math.max(...cells.map((cell) => cell.heightMm));
-  const frames = lefts.map((x) => rectangle({ ...place, x, heightMm }, PEN.fine));
-  return { items: [...cells.flatMap(({ items }) => items), ...frames], heightMm };
+  return drawnLater(heightMm, () => [
+    ...cells.flatMap(({ items }) => items),
+    ...lefts.map((x) => rectangle({ ...place, x, heightMm }, PEN.fine)),
+  ]);
 }
 
 function dataCell(datum: Datum, box: Place): Block {
@@ -90,7 +93,7 @@ function dataCell(datum: Datum, box: Place): Block {
     anchor: isBeside ? "end" : "start",
   });
   const heightMm = head.heightMm + figure.heightMm + (isBeside ? 0 : small.heightMm) + PAD_MM;
-  return { items: [...head.items, ...figure.items, ...small.items], heightMm };
+  return drawnLater(heightMm, () => [...head.items, ...figure.items, ...small.items]);
 }
 
 function smallFigures(
@@ -103,6 +106,8 @@ function smallFigures(
 
 /** A text block without the air under its last line that blocks of several lines need. */
 function closeBlock(words: string, place: Parameters<typeof textBlock>[1]): Block {
-  const block = textBlock(words, place);
-  return { ...block, heightMm: block.heightMm - place.capMm * (LINE_PITCH - 1) + CLOSE_MM };
+  const { capMm, face = "regular", widthMm } = place;
+  const lines = wrapText(words, { capMm, face, widthMm }).length;
+  const blockMm = lines * capMm * LINE_PITCH;
+  return drawnLater(blockMm - capMm * (LINE_PITCH - 1) + CLOSE_MM, () => textBlock(words, place).items);
 }

@@ -1,17 +1,16 @@
-import { placeBlock, type Writing } from "../../drawing/free-block.js";
+import type { Item } from "../../drawing/drawing.js";
+import { placeBlock, quartersOf, type Writing } from "../../drawing/free-block.js";
 import type { Ground, Placed } from "../../drawing/free-place.js";
 import { point } from "../../drawing/pen.js";
 import type { Block } from "../../drawing/text-block.js";
-import { bandData } from "./band.js";
+import type { BandData } from "./band.js";
 import { type Datum, dataBoxes, leastBoxMm } from "./data-boxes.js";
-import type { Task } from "./lie.js";
 
 /**
  * The figures of a template where its drawing leaves room: inside the cut line, on what falls out, or off the flange.
  * What says the size keeps together, and so does the place; else two and two do. Null where a page has no room.
  */
-export function figuresPlacer(task: Task): (ground: Ground) => Placed | null {
-  const { size, place } = bandData(task);
+export function figuresPlacer({ size, place }: BandData): (ground: Ground) => Placed | null {
   const whole = [size, place].map(writing);
   const inPairs = [...inTwos(size), ...inTwos(place)].map(writing);
   return (ground) => placeAll(whole, ground) ?? placeAll(inPairs, ground);
@@ -21,14 +20,16 @@ const inTwos = (data: readonly Datum[]): readonly (readonly Datum[])[] =>
   Array.from({ length: Math.ceil(data.length / 2) }, (_, index) => data.slice(2 * index, 2 * index + 2));
 
 function placeAll(groups: readonly Writing[], ground: Ground): Placed | null {
-  return groups.reduce<Placed | null>(
-    (done, group) => {
-      if (done === null) return null;
-      const next = placeBlock(group, done.ground, point(0, 0));
-      return next === null ? null : { items: [...done.items, ...next.items], ground: next.ground };
-    },
-    { items: [], ground },
-  );
+  const parts = quartersOf(ground.within, point(0, 0));
+  const items: Item[] = [];
+  let free = ground;
+  for (const group of groups) {
+    const next = placeBlock(group, free, parts);
+    if (next === null) return null;
+    items.push(...next.items);
+    free = next.ground;
+  }
+  return { items, ground: free };
 }
 
 /** Wider than the figures alone, so that what they mean breaks into fewer lines. */

@@ -1,4 +1,4 @@
-import type { PagePoint, Text, Window } from "../../drawing/drawing.js";
+import type { Item, PagePoint, Text, Window } from "../../drawing/drawing.js";
 import { type Ground, type Placed, placeLabel, taking } from "../../drawing/free-place.js";
 import { point, text } from "../../drawing/pen.js";
 import { measureText } from "../../drawing/text.js";
@@ -18,7 +18,10 @@ type Labelling = (ground: Ground) => Placed;
 
 const nothing = (ground: Ground): Placed => ({ items: [], ground });
 
-/** Names of everything that crosses the page, each in the first of its places that is free. */
+/**
+ * Names of everything that crosses a page, each in the first of its places that is free. The same for every page of an
+ * opening, so made once for all of them.
+ */
 export const labels = (order: Order, opening: Opening): Labelling =>
   inTurn([
     ...nearMembers(opening).map((member) => memberLabel(order, opening, member)),
@@ -30,11 +33,16 @@ export const labels = (order: Order, opening: Opening): Labelling =>
 
 const inTurn =
   (steps: readonly Labelling[]): Labelling =>
-  (ground) =>
-    steps.reduce<Placed>((done, step) => {
-      const next = step(done.ground);
-      return { items: [...done.items, ...next.items], ground: next.ground };
-    }, nothing(ground));
+  (ground) => {
+    const items: Item[] = [];
+    let free = ground;
+    for (const step of steps) {
+      const next = step(free);
+      items.push(...next.items);
+      free = next.ground;
+    }
+    return { items, ground: free };
+  };
 
 interface Side {
   readonly at: PagePoint;
@@ -81,31 +89,34 @@ function beside(
   return centred(words, middle, letters.capMm, letters.face);
 }
 
+/** Places are made as they are tried: the first few are mostly free. */
 const firstOf =
-  (choices: readonly Text[]): Labelling =>
+  (choices: () => Iterable<Text>): Labelling =>
   (ground) =>
-    placeLabel(choices, ground) ?? nothing(ground);
+    placeLabel(choices(), ground) ?? nothing(ground);
 
 /** Inside the line, the long words where they fit, else the short ones. */
 function cutLabel({ words }: Order, { speaker, mustNotCut }: Opening): Labelling {
   const short = `${speaker.id} ${mustNotCut ? words.frame.doNotCut : words.frame.cut}`;
   const names = mustNotCut ? [short] : [words.template.label.cut(speaker.id), short];
-  return firstOf(
-    names.flatMap((name) =>
-      [-3, -8, -14, -22].flatMap((offMm) =>
-        rim(speaker.opening).map((side) => beside(name, side, { capMm: CAP_MM, face: "bold", offMm })),
-      ),
-    ),
-  );
+  const sides = rim(speaker.opening);
+  return firstOf(function* () {
+    for (const name of names) {
+      for (const offMm of [-3, -8, -14, -22]) {
+        for (const side of sides) yield beside(name, side, { capMm: CAP_MM, face: "bold", offMm });
+      }
+    }
+  });
 }
 
 function flangeLabel({ words, job }: Order, { speaker }: Opening): Labelling {
   const name = words.template.label.flange(acrossFigures(speaker.flange, job.room.units).main);
-  return firstOf(
-    [1.5, -1.5, 4].flatMap((offMm) =>
-      rim(speaker.flange).map((side) => beside(name, side, { capMm: SMALL_MM, offMm })),
-    ),
-  );
+  const sides = rim(speaker.flange);
+  return firstOf(function* () {
+    for (const offMm of [1.5, -1.5, 4]) {
+      for (const side of sides) yield beside(name, side, { capMm: SMALL_MM, offMm });
+    }
+  });
 }
 
 function aimLabel({ words }: Order, { speaker, aim }: Opening): Labelling {
@@ -120,11 +131,11 @@ function aimLabel({ words }: Order, { speaker, aim }: Opening): Labelling {
       aside.map((normal) => ({ at: point(to.x * reach * share, to.y * reach * share), normal })),
     ),
   ];
-  return firstOf(
-    places.flatMap((side) =>
-      [1.5, 4].map((offMm) => beside(name, side, { capMm: CAP_MM, face: "bold", offMm })),
-    ),
-  );
+  return firstOf(function* () {
+    for (const side of places) {
+      for (const offMm of [1.5, 4]) yield beside(name, side, { capMm: CAP_MM, face: "bold", offMm });
+    }
+  });
 }
 
 const SHARES = [0.5, 0.3, 0.7, 0.15, 0.85, 0.05, 0.95];
@@ -144,7 +155,7 @@ function memberLabel({ words }: Order, { centre, surface }: Opening, member: Mem
   return (ground) => {
     const seen = common(box, ground.within);
     if (seen === null) return nothing(ground);
-    const placed = placeLabel([...inBand(name, seen, upright), ...besideBand(name, seen, upright)], ground);
+    const placed = placeLabel(alongBand(name, seen, upright), ground);
     // The band itself is no place for other words.
     const blocked = taking(placed?.ground ?? ground, seen);
     return { items: placed?.items ?? [], ground: blocked };
@@ -202,46 +213,46 @@ function pointsAlong(from: PagePoint, to: PagePoint): PagePoint[] {
 const isWithin = (at: PagePoint, { x, y, widthMm, heightMm }: Window): boolean =>
   at.x >= x && at.x <= x + widthMm && at.y >= y && at.y <= y + heightMm;
 
-function inBand(name: string, seen: Window, upright: boolean): Text[] {
-  const thickness = upright ? seen.widthMm : seen.heightMm;
-  return [CAP_MM, SMALL_MM]
-    .filter((capMm) => thickness > capMm + 2 * AIR_MM)
-    .flatMap((capMm) =>
-      SHARES.map((share) => {
-        if (!upright) {
-          const reach = measureText(name, { capMm, face: "bold" }).widthMm + 2 * AIR_MM;
-          const x = seen.x + reach / 2 + (seen.widthMm - reach) * share;
-          return centred(name, point(x, seen.y + seen.heightMm / 2), capMm, "bold");
-        }
-        const reach = measureText(name, { capMm, face: "bold" }).widthMm + 2 * AIR_MM;
-        const y = seen.y + reach / 2 + (seen.heightMm - reach) * share;
-        const at = point(seen.x + seen.widthMm / 2 + capMm / 2, y);
-        return text(at, name, { capMm, face: "bold", anchor: "middle", turnDeg: -90 });
-      }),
-    );
+function* alongBand(name: string, seen: Window, upright: boolean): Iterable<Text> {
+  yield* inBand(name, seen, upright);
+  yield* besideBand(name, seen, upright);
 }
 
-function besideBand(name: string, seen: Window, upright: boolean): Text[] {
+function* inBand(name: string, seen: Window, upright: boolean): Iterable<Text> {
+  const thickness = upright ? seen.widthMm : seen.heightMm;
+  for (const capMm of [CAP_MM, SMALL_MM]) {
+    if (thickness <= capMm + 2 * AIR_MM) continue;
+    const reach = measureText(name, { capMm, face: "bold" }).widthMm + 2 * AIR_MM;
+    for (const share of SHARES) {
+      if (upright) {
+        const y = seen.y + reach / 2 + (seen.heightMm - reach) * share;
+        const at = point(seen.x + seen.widthMm / 2 + capMm / 2, y);
+        yield text(at, name, { capMm, face: "bold", anchor: "middle", turnDeg: -90 });
+      } else {
+        const x = seen.x + reach / 2 + (seen.widthMm - reach) * share;
+        yield centred(name, point(x, seen.y + seen.heightMm / 2), capMm, "bold");
+      }
+    }
+  }
+}
+
+function* besideBand(name: string, seen: Window, upright: boolean): Iterable<Text> {
   const middle = point(seen.x + seen.widthMm / 2, seen.y + seen.heightMm / 2);
   const letters = { capMm: SMALL_MM, face: "bold" as const, offMm: 1 };
-  return SHARES.flatMap((share) => {
+  const toward = middle.y > 0 ? ARROWS.down : ARROWS.up;
+  for (const share of SHARES) {
     const [x, y] = [seen.x + seen.widthMm * share, seen.y + seen.heightMm * share];
-    if (upright) {
-      return [
-        beside(`${name} ${ARROWS.right}`, { at: point(seen.x, y), normal: point(-1, 0) }, letters),
-        beside(
-          `${ARROWS.left} ${name}`,
-          { at: point(seen.x + seen.widthMm, y), normal: point(1, 0) },
-          letters,
-        ),
-      ];
-    }
-    const toward = middle.y > 0 ? ARROWS.down : ARROWS.up;
-    return [
-      beside(`${name} ${toward}`, { at: point(x, seen.y), normal: point(0, -1) }, letters),
-      beside(`${name} ${toward}`, { at: point(x, seen.y + seen.heightMm), normal: point(0, 1) }, letters),
-    ];
-  });
+    const sides: readonly (readonly [string, Side])[] = upright
+      ? [
+          [`${name} ${ARROWS.right}`, { at: point(seen.x, y), normal: point(-1, 0) }],
+          [`${ARROWS.left} ${name}`, { at: point(seen.x + seen.widthMm, y), normal: point(1, 0) }],
+        ]
+      : [
+          [`${name} ${toward}`, { at: point(x, seen.y), normal: point(0, -1) }],
+          [`${name} ${toward}`, { at: point(x, seen.y + seen.heightMm), normal: point(0, 1) }],
+        ];
+    for (const [words, side] of sides) yield beside(words, side, letters);
+  }
 }
 
 function obstructionLabel({ centre }: Opening, { area, name }: Obstruction): Labelling {
@@ -257,14 +268,19 @@ function obstructionLabel({ centre }: Opening, { area, name }: Obstruction): Lab
   return (ground) => {
     const seen = common(box, ground.within);
     if (seen === null) return nothing(ground);
-    const choices = SHARES.flatMap((down) =>
-      SHARES.map((across) =>
-        centred(name, point(seen.x + seen.widthMm * across, seen.y + seen.heightMm * down), CAP_MM, "bold"),
-      ),
-    );
-    const placed = placeLabel([...choices, ...besideBand(name, seen, seen.heightMm > seen.widthMm)], ground);
+    const placed = placeLabel(onOrBeside(name, seen), ground);
     return { items: placed?.items ?? [], ground: taking(placed?.ground ?? ground, seen) };
   };
+}
+
+function* onOrBeside(name: string, seen: Window): Iterable<Text> {
+  for (const down of SHARES) {
+    for (const across of SHARES) {
+      const at = point(seen.x + seen.widthMm * across, seen.y + seen.heightMm * down);
+      yield centred(name, at, CAP_MM, "bold");
+    }
+  }
+  yield* besideBand(name, seen, seen.heightMm > seen.widthMm);
 }
 
 function boxAround(points: readonly PagePoint[]): Window {

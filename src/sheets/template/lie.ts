@@ -1,13 +1,14 @@
 import type { Item, Window } from "../../drawing/drawing.js";
+import { stackedLater } from "../../drawing/drawn-later.js";
 import { layer } from "../../drawing/pen.js";
-import { type Block, stack } from "../../drawing/text-block.js";
+import type { Block } from "../../drawing/text-block.js";
 import type { Lie } from "../../drawing/tiles.js";
 import type { Opening } from "../../job.js";
 import { MAX_PAGE_SIDE_MM } from "../../standards/paper.js";
 import { frameArea, type PageSize } from "../frame.js";
 import type { FrameFacts, Order } from "../sheet.js";
 import type { Stage } from "../tapes.js";
-import { bandOf, narrowestMm } from "./band.js";
+import { type BandData, bandData, bandOf, narrowestMm } from "./band.js";
 import type { Place } from "./data-boxes.js";
 import { edgeNames, insideEdges } from "./page-edges.js";
 import { templateExtents } from "./template-drawing.js";
@@ -24,8 +25,16 @@ export interface Task {
   readonly notes: readonly string[];
 }
 
-/** A page with its edges named and its band of figures drawn; what is left is for the drawing. */
+/** A task with its figures worked out: every way for the paper to lie asks for them. */
+export interface Drafted extends Task {
+  readonly data: BandData;
+}
+
+export const drafted = (task: Task): Drafted => ({ ...task, data: bandData(task) });
+
+/** A page with its edges named and its band of figures; what is left is for the drawing. */
 export interface TemplateLie extends Lie {
+  /** Drawn when they are asked for. */
   readonly items: readonly Item[];
 }
 
@@ -35,13 +44,12 @@ const GAP_MM = 2;
 type Setting = "above" | "beside" | "both";
 
 /** Every way for the paper to lie and for the figures to stand. */
-export function liesOn(task: Task): TemplateLie[] {
+export function liesOn(task: Drafted): TemplateLie[] {
   const { paper } = task.order;
   if (paper.kind === "roll") return [longEnough(task, paper.widthMm)];
-  const { widthMm, heightMm } = paper;
-  const sizes = [paper, { widthMm: heightMm, heightMm: widthMm }];
+  const sheets = bothWays(paper).map((size) => sheetOf(task, size));
   return (["above", "beside", "both"] as const).flatMap((setting) =>
-    sizes.map((size) => lieOf(task, size, setting)),
+    sheets.map((sheet) => lieOn(task, sheet, setting)),
   );
 }
 
@@ -49,14 +57,34 @@ export function liesOn(task: Task): TemplateLie[] {
 export function bareLiesOn(task: Task): TemplateLie[] {
   const { paper } = task.order;
   if (paper.kind === "roll") return [];
-  const { widthMm, heightMm } = paper;
-  return [paper, { widthMm: heightMm, heightMm: widthMm }].map((size) =>
-    lieWith(task, size, (area) => ({ items: [], area })),
-  );
+  return bothWays(paper).map((size) => {
+    const sheet = sheetOf(task, size);
+    return lieWith(task, sheet, { items: [], area: sheet.inner });
+  });
 }
 
-const lieOf = (task: Task, size: PageSize, setting: Setting): TemplateLie =>
-  lieWith(task, size, (inner) => settle(task, inner, setting));
+const bothWays = ({ widthMm, heightMm }: PageSize): readonly PageSize[] => [
+  { widthMm, heightMm },
+  { widthMm: heightMm, heightMm: widthMm },
+];
+
+/** A page, the area inside its frame, and that inside its edges' names. */
+interface PaperSheet {
+  readonly size: PageSize;
+  readonly outer: Window;
+  readonly inner: Window;
+}
+
+function sheetOf({ order, opening, facts }: Task, size: PageSize): PaperSheet {
+  const outer = frameArea(order, facts, size);
+  return { size, outer, inner: insideEdges(order, opening.surface, outer) };
+}
+
+const lieOf = (task: Drafted, size: PageSize, setting: Setting): TemplateLie =>
+  lieOn(task, sheetOf(task, size), setting);
+
+const lieOn = (task: Drafted, sheet: PaperSheet, setting: Setting): TemplateLie =>
+  lieWith(task, sheet, settle(task, sheet.inner, setting));
 
 /** Figures in an area of a page, and what they leave of it. */
 interface Settled {
@@ -64,34 +92,35 @@ interface Settled {
   readonly area: Window;
 }
 
-function lieWith(
-  { order, opening, facts }: Task,
-  { widthMm, heightMm }: PageSize,
-  set: (inner: Window) => Settled,
-): TemplateLie {
-  const outer = frameArea(order, facts, { widthMm, heightMm });
-  const { items, area } = set(insideEdges(order, opening.surface, outer));
-  const names = edgeNames(order, opening, outer);
-  return { widthMm, heightMm, area, items: [layer("notes", [...names, ...items])] };
+function lieWith({ order, opening }: Task, { size, outer }: PaperSheet, settled: Settled): TemplateLie {
+  return {
+    ...size,
+    area: settled.area,
+    get items() {
+      return [layer("notes", [...edgeNames(order, opening, outer), ...settled.items])];
+    },
+  };
 }
 
 /** The figures in an area, and what they leave of it; no height where they themselves have no room. */
-function settle(task: Task, inner: Window, setting: Setting): Settled {
-  const band = bandOf(task);
-  const columnMm = setting === "above" ? 0 : narrowestMm(task);
+function settle({ data, notes }: Drafted, inner: Window, setting: Setting): Settled {
+  const band = bandOf(data, notes);
+  const columnMm = setting === "above" ? 0 : narrowestMm(data);
   const over = {
     above: [band.all, band.notes],
     beside: [],
     both: [band.size, band.notes],
   };
   const aside = { above: [], beside: [band.all, band.notes], both: [band.place] };
-  const top = written(over[setting], inner);
+  const top = under(over[setting], inner);
   const below = inner.y + top.heightMm;
-  const column = written(aside[setting], { ...inner, y: below, widthMm: columnMm });
+  const column = under(aside[setting], { ...inner, y: below, widthMm: columnMm });
   const takenMm = columnMm === 0 ? 0 : columnMm + GAP_MM;
   const leftMm = inner.heightMm - top.heightMm;
   return {
-    items: [...top.items, ...column.items],
+    get items() {
+      return [...top.items, ...column.items];
+    },
     area: {
       x: inner.x + takenMm,
       y: below,
@@ -102,18 +131,15 @@ function settle(task: Task, inner: Window, setting: Setting): Settled {
 }
 
 /** Parts one under the other, with air after the last; nothing takes no height. */
-function written(parts: readonly ((place: Place) => Block)[], place: Place): Block {
-  return stack(
+const under = (parts: readonly ((place: Place) => Block)[], place: Place): Block =>
+  stackedLater(
     place.y,
-    parts.map((part) => (y: number) => {
-      const block = part({ ...place, y });
-      return { ...block, heightMm: block.heightMm === 0 ? 0 : block.heightMm + GAP_MM };
-    }),
+    parts.map((part) => (y: number) => part({ ...place, y })),
+    GAP_MM,
   );
-}
 
 /** A page of that width, as long as figures and drawing need. */
-function longEnough(task: Task, widthMm: number): TemplateLie {
+function longEnough(task: Drafted, widthMm: number): TemplateLie {
   const trial = lieOf(task, { widthMm, heightMm: MAX_PAGE_SIDE_MM }, "above");
   const neededMm = templateExtents(task.opening).wanted.heightMm - trial.area.heightMm;
   const heightMm = Math.min(MAX_PAGE_SIDE_MM + neededMm, MAX_PAGE_SIDE_MM);
@@ -124,7 +150,7 @@ function longEnough(task: Task, widthMm: number): TemplateLie {
 const READABLE_MM = 190;
 
 /** A page of its own exact size around the whole drawing. */
-export function wholeLie(task: Task): TemplateLie {
+export function wholeLie(task: Drafted): TemplateLie {
   const { order, opening, facts } = task;
   const trial = { widthMm: 1000, heightMm: 1000 };
   const outsideMm =

@@ -1,4 +1,5 @@
-import { placeBlock, seekBlock, type Writing } from "../../drawing/free-block.js";
+import type { Item } from "../../drawing/drawing.js";
+import { placeBlock, quartersOf, seekBlock, type Writing } from "../../drawing/free-block.js";
 import type { Ground, Placed } from "../../drawing/free-place.js";
 import { point } from "../../drawing/pen.js";
 import { measureText } from "../../drawing/text.js";
@@ -71,7 +72,7 @@ export function placeNotes(
   notes: readonly string[],
   ground: Ground,
 ): { readonly placed: Placed; readonly left: readonly string[] } {
-  const together = placeBlock(writing(notes), ground, CENTRE);
+  const together = placeBlock(writing(notes), ground, quartersOf(ground.within, CENTRE));
   return together === null ? eachPlaced(notes, ground, placeBlock) : { placed: together, left: [] };
 }
 
@@ -84,16 +85,20 @@ export function seekRoom(
 }
 
 function eachPlaced(notes: readonly string[], ground: Ground, place: typeof placeBlock) {
+  const parts = quartersOf(ground.within, CENTRE);
   const left: string[] = [];
-  const placed = notes.reduce<Placed>(
-    (done, note) => {
-      const next = place(writing([note]), done.ground, CENTRE);
-      if (next === null) left.push(note);
-      return next === null ? done : { items: [...done.items, ...next.items], ground: next.ground };
-    },
-    { items: [], ground },
-  );
-  return { placed, left };
+  const items: Item[] = [];
+  let free = ground;
+  for (const note of notes) {
+    const next = place(writing([note]), free, parts);
+    if (next === null) {
+      left.push(note);
+      continue;
+    }
+    items.push(...next.items);
+    free = next.ground;
+  }
+  return { placed: { items, ground: free }, left };
 }
 
 const CENTRE = point(0, 0);

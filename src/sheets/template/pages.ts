@@ -2,20 +2,28 @@ import type { Item, Window } from "../../drawing/drawing.js";
 import { type Ground, groundOf, type Placed } from "../../drawing/free-place.js";
 import { layer, point, shifted } from "../../drawing/pen.js";
 import { textBlock } from "../../drawing/text-block.js";
-import { type Grid, pagesTaken, type Tile, type TileRequest, textBoxes, tile } from "../../drawing/tiles.js";
+import {
+  type Grid,
+  type Plan,
+  pagesTaken,
+  planned,
+  type Tile,
+  textBoxes,
+  tiled,
+} from "../../drawing/tiles.js";
 import { InternalError } from "../../findings/internal-error.js";
 import { flow, whole } from "../flow.js";
 import type { Body } from "../sheet.js";
 import { figuresPlacer } from "./free-figures.js";
 import { labels } from "./labels.js";
-import { bareLiesOn, type Task, type TemplateLie } from "./lie.js";
+import { bareLiesOn, type Drafted, drafted, type Task, type TemplateLie } from "./lie.js";
 import { doneNote, notesOf, placeNotes, seekRoom } from "./notes.js";
 import { axisMarks } from "./page-edges.js";
 import { stopPlate } from "./stop-plate.js";
 import { templateDrawing, templateExtents } from "./template-drawing.js";
 
 /** The ways for the paper to lie, with the figures of a task on each. */
-type Lies = (task: Task) => readonly TemplateLie[];
+type Lies = (task: Drafted) => readonly TemplateLie[];
 
 interface Laid {
   readonly kind: "laid" | "refused";
@@ -28,58 +36,78 @@ interface Laid {
 /** How figures that do not stand on the page already are put where a drawing leaves room; null where it does not. */
 type Figures = (ground: Ground) => Placed | null;
 
-interface Laying {
-  readonly figures: Figures;
-  /** More are not worth wording. */
-  readonly mostParts: number;
+/** The figures stand on the page already. */
+const APART: Figures = (ground) => ({ items: [], ground });
+
+/** What is the same however the paper lies. */
+interface Work {
+  readonly task: Drafted;
+  readonly drawing: readonly Item[];
+  readonly stop: (ground: Ground) => Placed;
+  readonly named: (ground: Ground) => Placed;
+  /** To be placed beside the drawing, the last of them the box to tick. */
+  readonly notes: readonly string[];
 }
 
-/** The figures stand on the page already. */
-const APART: Laying = {
-  figures: (ground) => ({ items: [], ground }),
-  mostParts: Number.POSITIVE_INFINITY,
-};
+function workOf(task: Task): Work {
+  const { order, opening } = task;
+  return {
+    task: drafted(task),
+    drawing: templateDrawing(opening),
+    stop: opening.mustNotCut ? stopPlate(order, opening) : (ground) => ({ items: [], ground }),
+    named: labels(order, opening),
+    notes: notesOf(task),
+  };
+}
 
 /**
  * The pages of one template: with its figures over or beside the drawing, or with them where the drawing leaves room,
  * as inside the cut line, if that takes fewer pages.
  */
 export function templatePages(task: Task, lies: Lies): Body[] {
-  const parts = requestOf(task, templateDrawing(task.opening), lies(task)).pages;
-  const within = parts > 1 ? withFiguresWithin(task, parts - 1) : null;
-  return [...(within ?? withFiguresApart(task, lies)).bodies];
+  const work = workOf(task);
+  const plan = planOf(work, lies(work.task));
+  const parts = pagesTaken(plan);
+  const within = parts > 1 ? withFiguresWithin(work, parts - 1) : null;
+  return [...(within ?? withFiguresApart(work, plan, lies)).bodies];
 }
 
 /** Null where so many parts have no room for all of it. */
-function withFiguresWithin(task: Task, mostParts: number): Laid | null {
-  const figures = figuresPlacer(task);
+function withFiguresWithin(work: Work, mostParts: number): Laid | null {
+  const { task } = work;
+  const figures = figuresPlacer(task.data);
   return bareLiesOn(task).reduce<Laid | null>((best, lie) => {
+    const plan = planOf(work, [lie]);
     const most = best === null ? mostParts : best.bodies.length - 1;
-    const laid = layOut(task, [lie], { figures, mostParts: most });
+    if (pagesTaken(plan) > most) return best;
+    const laid = layOut(work, plan, figures);
     const isWhole = laid.kind === "laid" && (laid.left.length === 0 || task.opening.mustNotCut);
     return isWhole ? laid : best;
   }, null);
 }
 
 /** What notes the drawing leaves no room for go with the figures, if that costs no page more; else in front. */
-function withFiguresApart(task: Task, lies: Lies): Laid {
-  const laid = layOut(task, lies(task), APART);
+function withFiguresApart(work: Work, plan: TemplatePlan, lies: Lies): Laid {
+  const { task } = work;
+  const laid = layOut(work, plan, APART);
   if (laid.left.length === 0 || task.opening.mustNotCut) return laid;
-  const noted = { ...task, notes: laid.left };
-  const again = layOut(noted, lies(noted), APART);
+  const noted = { ...work, task: { ...task, notes: laid.left } };
+  const again = layOut(noted, planOf(noted, lies(noted.task)), APART);
   const isAsGood =
     again.kind === "laid" && again.left.length === 0 && again.bodies.length <= laid.bodies.length;
-  return isAsGood ? again : { ...laid, bodies: [...notesPages(task, laid.left, lies(task)), ...laid.bodies] };
+  return isAsGood
+    ? again
+    : { ...laid, bodies: [...notesPages(task, laid.left, plan.request.lies), ...laid.bodies] };
 }
 
-function layOut(task: Task, lies: readonly TemplateLie[], { figures, mostParts }: Laying): Laid {
-  const drawing = templateDrawing(task.opening);
-  const tiling = tile(requestOf(task, drawing, lies).request);
+function layOut(work: Work, plan: TemplatePlan, figures: Figures): Laid {
+  const { task } = work;
+  const tiling = tiled(plan);
   if (tiling.kind === "too-large") {
-    return { kind: "refused", bodies: refusals(task, lies, tiling.grid), left: [] };
+    return { kind: "refused", bodies: refusals(work, plan.request.lies, tiling.grid), left: [] };
   }
   const { lie, tiles } = tiling;
-  const words = tiles.length <= mostParts ? wordsOnAll(task, tiles, drawing, figures) : null;
+  const words = wordsOnAll(work, tiles, figures);
   if (words === null) return { kind: "refused", bodies: [], left: [] };
   const bodies = words.worded.map(({ part, items }) => ({
     widthMm: lie.widthMm,
@@ -96,21 +124,18 @@ function layOut(task: Task, lies: readonly TemplateLie[], { figures, mostParts }
   return { kind: "laid", bodies, left: words.left };
 }
 
-type Request = TileRequest<TemplateLie>;
+type TemplatePlan = Plan<TemplateLie>;
 
 /** With the whole flange, unless that takes more pages than the cut line alone. */
-function requestOf(
-  { order, opening }: Task,
-  drawing: readonly Item[],
-  lies: readonly TemplateLie[],
-): { readonly request: Request; readonly pages: number } {
+function planOf({ task, drawing }: Work, lies: readonly TemplateLie[]): TemplatePlan {
+  const { order, opening } = task;
   const { wanted, least } = templateExtents(opening);
   // How parts are joined is one of the notes, so that it takes no height of every page.
   const words = { ...order.words.template.tiles, join: null };
-  const whole: Request = { drawing, extent: wanted, lies, words };
-  const bare: Request = { drawing, extent: least, lies, words };
-  const [most, fewest] = [pagesTaken(whole), pagesTaken(bare)];
-  return fewest < most ? { request: bare, pages: fewest } : { request: whole, pages: most };
+  const whole = planned({ drawing, extent: wanted, lies, words });
+  if (pagesTaken(whole) === 1) return whole;
+  const bare = planned({ drawing, extent: least, lies, words });
+  return pagesTaken(bare) < pagesTaken(whole) ? bare : whole;
 }
 
 function titleOf({ order, facts }: Task, { name }: Tile, of: number): string {
@@ -131,17 +156,17 @@ interface Worded {
  * has one box to tick.
  */
 function wordsOnAll(
-  task: Task,
+  work: Work,
   parts: readonly Tile[],
-  drawing: readonly Item[],
   figures: Figures,
 ): { worded: Worded[]; left: readonly string[] } | null {
-  const notes = notesToPlace(task, parts.length);
+  const notes = notesToPlace(work, parts.length);
+  const once = doneNote(work.task);
   const worded: Worded[] = [];
   let left: readonly string[] = notes;
   for (const part of parts) {
-    const said = notes.filter((note) => !left.includes(note) && note !== doneNote(task));
-    const words = wordsOn({ task, part, drawing, figures }, [...left, ...said]);
+    const said = notes.filter((note) => !left.includes(note) && note !== once);
+    const words = wordsOn(work, { part, figures }, [...left, ...said]);
     if (words === null) return null;
     left = left.filter((note) => words.left.includes(note));
     worded.push(words);
@@ -163,39 +188,35 @@ function soughtRoom(
   return { worded: sought, left: still };
 }
 
-function notesToPlace(task: Task, parts: number): string[] {
-  const { order, opening, notes } = task;
+function notesToPlace({ task, notes }: Work, parts: number): string[] {
+  const { order, opening } = task;
   const joining = parts === 1 || opening.mustNotCut ? [] : [order.words.template.tiles.join];
-  return [...joining, ...notesOf(task)].filter((note) => !notes.includes(note));
-}
-
-interface Wording {
-  readonly task: Task;
-  readonly part: Tile;
-  readonly drawing: readonly Item[];
-  readonly figures: Figures;
+  return [...joining, ...notes].filter((note) => !task.notes.includes(note));
 }
 
 /** Null where the part has no room for the figures. */
-function wordsOn({ task, part, drawing, figures }: Wording, notes: readonly string[]): Worded | null {
-  const { order, opening } = task;
+function wordsOn(
+  { drawing, stop, named }: Work,
+  { part, figures }: { readonly part: Tile; readonly figures: Figures },
+  notes: readonly string[],
+): Worded | null {
   const back = point(-part.shift.x, -part.shift.y);
   const moved = (box: Window): Window => ({ ...box, x: box.x + back.x, y: box.y + back.y });
   const ground = groundOf(drawing, moved(part.clear), textBoxes(part.items).map(moved));
-  const stop = opening.mustNotCut ? stopPlate(order, opening, ground) : { items: [], ground };
-  const figured = figures(stop.ground);
+  const stopped = stop(ground);
+  const figured = figures(stopped.ground);
   if (figured === null) return null;
-  const named = labels(order, opening)(figured.ground);
-  const { placed, left } = placeNotes(notes, named.ground);
-  const items = [stop, figured, named, placed].flatMap((each) => each.items);
+  const labelled = named(figured.ground);
+  const { placed, left } = placeNotes(notes, labelled.ground);
+  const items = [stopped, figured, labelled, placed].flatMap((each) => each.items);
   return { part, items, left, ground: placed.ground };
 }
 
 /** Where no tiling is allowed: the figures, and what to print on instead. */
-function refusals(task: Task, lies: readonly TemplateLie[], grid: Grid | null): Body[] {
-  const { template } = task.order.words;
+function refusals(work: Work, lies: readonly TemplateLie[], grid: Grid | null): Body[] {
+  const { template } = work.task.order.words;
   const words = grid === null ? template.noRoom : template.tooLarge(grid.columns, grid.rows);
-  return figuresPages(task, { words, notes: notesToPlace(task, 1) }, lies);
+  return figuresPages(work.task, { words, notes: notesToPlace(work, 1) }, lies);
 }
 
 const notesPages = (task: Task, notes: readonly string[], lies: readonly TemplateLie[]): Body[] =>

@@ -21,13 +21,20 @@ interface Place {
   readonly widthMm: number;
 }
 
-/** DO NOT CUT large across the page, why, and where to move to, on a plate of its own; as many reasons as there is room for. */
-export function stopPlate(order: Order, opening: Opening, ground: Ground): Placed {
+/** DO NOT CUT large across a page, why, and where to move to, on a plate of its own; as many reasons as there is room for. */
+export function stopPlate(order: Order, opening: Opening): (ground: Ground) => Placed {
+  const reasons = reasonsOf(order, opening);
+  return (ground) => plateOn(order, reasons, ground);
+}
+
+type Reasons = readonly (readonly string[])[];
+
+function plateOn(order: Order, reasons: Reasons, ground: Ground): Placed {
   const { within } = ground;
   const widthMm = Math.min(within.widthMm * SHARE, MOST_WIDE_MM);
   const x = within.x + (within.widthMm - widthMm) / 2;
   const place = { x: x + PAD_MM, widthMm: widthMm - 2 * PAD_MM };
-  const write = fitting(order, reasonsOf(order, opening), place, within.heightMm - 2 * PAD_MM);
+  const write = fitting(order, reasons, place, within.heightMm - 2 * PAD_MM);
   const { heightMm } = write(0);
   const y = within.y + (within.heightMm - heightMm) / 2;
   const box = { x, y: y - PAD_MM, widthMm, heightMm: heightMm + PAD_MM };
@@ -40,20 +47,20 @@ export function stopPlate(order: Order, opening: Opening, ground: Ground): Place
 type Write = (y: number) => Block;
 
 /** All reasons in large letters, in small ones, then fewer of them: the first that is no higher than the page allows. */
-function fitting(order: Order, reasons: readonly (readonly string[])[], place: Place, mostMm: number): Write {
+function fitting(order: Order, reasons: Reasons, place: Place, mostMm: number): Write {
   const stop = stopLines(order, place);
-  const counts = [...reasons.keys()].map((index) => reasons.length - index);
-  const choices = counts.flatMap((count) =>
-    REASON_MM.map((capMm) => {
-      const more = reasons.length - count;
-      const said = [
-        ...reasons.slice(0, count).flat(),
-        ...(more === 0 ? [] : [order.words.template.more(more)]),
-      ];
-      return written([...stop, ...said.map((words) => lineOf(words, place, capMm))]);
-    }),
-  );
-  return choices.find((write) => write(0).heightMm <= mostMm) ?? written(stop);
+  for (let count = reasons.length; count > 0; count -= 1) {
+    const more = reasons.length - count;
+    const said = [
+      ...reasons.slice(0, count).flat(),
+      ...(more === 0 ? [] : [order.words.template.more(more)]),
+    ];
+    for (const capMm of REASON_MM) {
+      const write = written([...stop, ...said.map((words) => lineOf(words, place, capMm))]);
+      if (write(0).heightMm <= mostMm) return write;
+    }
+  }
+  return written(stop);
 }
 
 const written =
