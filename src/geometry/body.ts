@@ -53,6 +53,13 @@ export function distanceToBodyMm(point: SurfacePoint, body: Body): number {
 }
 
 /**
+ * Whether a body lies wholly inside another, everywhere so far from its border. The distance to a convex figure has no
+ * peak between two points, so that the corners of the core tell for all of it.
+ */
+export const isHeldBy = ({ core, radiusMm }: Body, holder: Body, spareMm: number): boolean =>
+  core.every((corner) => distanceToBodyMm(corner, holder) + radiusMm <= -spareMm);
+
+/**
  * Distance from edge to edge, in mm: exact where the bodies are apart; where they overlap, minus the shortest way
  * that one must move to come free.
  */

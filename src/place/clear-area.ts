@@ -1,13 +1,14 @@
-import type { Body } from "../geometry/body.js";
+import { type Body, isHeldBy } from "../geometry/body.js";
 import { difference, grow, growMitred, type Region } from "../geometry/clip.js";
 import type { Segment } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { Polygon } from "../geometry/shape.js";
-import { inner, minus } from "../geometry/surface-point.js";
+import { inner, minus, surfacePoint } from "../geometry/surface-point.js";
+import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Surface } from "../room/room.js";
 import type { Fitting } from "./fitting.js";
-import { fixedObstacles, type Obstacle, obstaclesOn, takenBy, type What } from "./obstacles.js";
+import { fixedObstacles, neighbourObstacles, takenBy, type What } from "./obstacles.js";
 
 /** Arcs are chords that lie inside the true arc by `arcMm` at most: the area reaches over the true one by so little. */
 export interface Fineness {
@@ -15,27 +16,63 @@ export interface Fineness {
 }
 
 /** The bays alone: what is left by those members and edges that part the surface from end to end. */
-export function baysOf(surface: Surface, fitting: Fitting, fineness: Fineness): Region {
+export function baysOf(surface: Surface, fitting: Fitting): Region {
   if (surface.framing.kind === "unknown") return [];
   const parting = fixedObstacles(surface, fitting).filter(({ what }) => isThrough(what, surface));
-  return leftBy(wholeOf(surface), parting, { surface, ...fineness });
+  if (parting.length === 0) return wholeOf(surface);
+  return difference(
+    wholeOf(surface),
+    parting.map(takenBy).flatMap(({ core, radiusMm }) => growMitred(core, radiusMm + GROWN_MM)),
+  );
 }
+
+/** What takes centres out of the bays, and the upright box round it. */
+export interface Taking {
+  readonly box: Box;
+  /** Drawn where it reaches into a bay. */
+  readonly area: () => Region;
+}
+
+/** All that does whatever else is let into the surface: the same for every opening of a kind. */
+export const takingsIn = (surface: Surface, fitting: Fitting, { arcMm }: Fineness): readonly Taking[] =>
+  fixedObstacles(surface, fitting)
+    .filter(({ what }) => !isThrough(what, surface))
+    .map((obstacle) => takingOf(takenBy(obstacle), arcMm));
 
 export interface InBay extends Fineness {
   readonly surface: Surface;
   readonly fitting: Fitting;
   readonly neighbours: readonly Mounted[];
+  /** Worked out anew where it is not given. */
+  readonly fixed?: readonly Taking[];
 }
 
 /**
  * The centres at which the fitting may lie in one of the bays: away from every member, obstruction, neighbour and
  * unknown stretch by what each asks for. Only what reaches into it is worked out.
  */
-export function clearInBay(bay: Region, { surface, fitting, neighbours, arcMm }: InBay): Region {
-  const others = obstaclesOn(surface, fitting, neighbours).filter(({ what }) => !isThrough(what, surface));
-  const reaching = others.filter((obstacle) => boxesMeet(takenBy(obstacle), bay.flat()));
-  return leftBy(bay, reaching, { surface, arcMm });
+export function clearInBay(
+  bay: Region,
+  { surface, fitting, neighbours, arcMm, fixed = takingsIn(surface, fitting, { arcMm }) }: InBay,
+): Region {
+  const others = neighbours.flatMap((neighbour) =>
+    unheld(neighbourObstacles([neighbour], fitting).map(takenBy), 2 * arcMm),
+  );
+  const own = boxAround(bay.flat(), 0);
+  const reaching = [...fixed, ...others.map((body) => takingOf(body, arcMm))].filter(({ box }) =>
+    boxesMeet(box, own),
+  );
+  return reaching.length === 0
+    ? bay
+    : difference(
+        bay,
+        reaching.flatMap(({ area }) => area()),
+      );
 }
+
+/** Those bodies that no other holds with so much to spare: a flange's disc often lies well within its opening's. */
+const unheld = (bodies: readonly Body[], spareMm: number): Body[] =>
+  bodies.filter((body) => !bodies.some((other) => other !== body && isHeldBy(body, other, spareMm)));
 
 /** The finished surface without what lies in it and is not of it. */
 const wholeOf = ({ finished, voids }: Surface): Region =>
@@ -46,38 +83,36 @@ const wholeOf = ({ finished, voids }: Surface): Region =>
         voids.map((each) => each.finished),
       );
 
-/** Whether the upright box round what a body takes meets that round a polygon's corners. */
-function boxesMeet({ core, radiusMm }: Body, polygon: Polygon): boolean {
-  const reachMm = radiusMm + GROWN_MM;
-  return (["u", "v"] as const).every((axis) => {
-    const taken = core.map((corner) => corner[axis]);
-    const own = polygon.map((corner) => corner[axis]);
-    return (
-      Math.min(...taken) - reachMm <= Math.max(...own) && Math.min(...own) <= Math.max(...taken) + reachMm
-    );
-  });
+interface Box {
+  readonly low: SurfacePoint;
+  readonly high: SurfacePoint;
 }
 
-interface On extends Fineness {
-  readonly surface: Surface;
+function boxAround(corners: Polygon, reachMm: number): Box {
+  const us = corners.map(({ u }) => u);
+  const vs = corners.map(({ v }) => v);
+  return {
+    low: surfacePoint(Math.min(...us) - reachMm, Math.min(...vs) - reachMm),
+    high: surfacePoint(Math.max(...us) + reachMm, Math.max(...vs) + reachMm),
+  };
 }
 
-function leftBy(area: Region, obstacles: readonly Obstacle[], on: On): Region {
-  if (obstacles.length === 0) return area;
-  return difference(
-    area,
-    obstacles.flatMap((obstacle) => takenFrom(obstacle, on)),
-  );
-}
+const boxesMeet = (a: Box, b: Box): boolean =>
+  (["u", "v"] as const).every((axis) => a.low[axis] <= b.high[axis] && b.low[axis] <= a.high[axis]);
 
 /** By this much more than the rule asks for everything is grown: for the whole steps that the library reckons in. */
 const GROWN_MM = EPSILON_MM / 2;
 
-function takenFrom({ what, ...obstacle }: Obstacle, { surface, arcMm }: On): Region {
-  const { core, radiusMm } = takenBy(obstacle);
-  return isThrough(what, surface)
-    ? growMitred(core, radiusMm + GROWN_MM)
-    : grow(core, radiusMm + GROWN_MM, arcMm);
+function takingOf({ core, radiusMm }: Body, arcMm: number): Taking {
+  const reachMm = radiusMm + GROWN_MM;
+  let known: Region | null = null;
+  return {
+    box: boxAround(core, reachMm),
+    area: () => {
+      known ??= grow(core, reachMm, arcMm);
+      return known;
+    },
+  };
 }
 
 /**

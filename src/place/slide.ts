@@ -9,7 +9,7 @@ import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Room } from "../room/room.js";
 import { isClearOf } from "./clear.js";
-import { baysOf, clearInBay } from "./clear-area.js";
+import { baysOf, clearInBay, type Taking, takingsIn } from "./clear-area.js";
 import { type Fitting, fittingOf } from "./fitting.js";
 import { obstaclesOn, takenBy } from "./obstacles.js";
 
@@ -32,36 +32,46 @@ export interface Sliding {
   readonly mounted: Mounted;
   readonly neighbours: readonly Mounted[];
   /** Worked out anew where it is not given. */
-  readonly baysIn?: BaysIn;
+  readonly groundIn?: GroundIn;
 }
 
-export type BaysIn = (surface: Mounted["surface"], fitting: Fitting) => Region;
+/** What an opening slides on, whatever other openings there are: the bays of its surface, and what takes of them. */
+interface Ground {
+  readonly bays: Region;
+  readonly fixed: readonly Taking[];
+}
+
+export type GroundIn = (surface: Mounted["surface"], fitting: Fitting) => Ground;
 
 /** Arcs of the piece are chords no further off than this: what true scale allows. Its slides are exact. */
 const DRAWN = { arcMm: 0.1 };
 
-const drawnBays: BaysIn = (surface, fitting) => baysOf(surface, fitting, DRAWN);
+const drawnGround: GroundIn = (surface, fitting) => ({
+  bays: baysOf(surface, fitting),
+  fixed: takingsIn(surface, fitting, DRAWN),
+});
 
-/** The bays of each surface and fitting worked out once: openings of one model on one ceiling share them. */
-export function rememberedBays(): BaysIn {
-  const known = new Map<string, Region>();
+/** The ground of each surface and fitting worked out once: openings of one model on one ceiling share it. */
+export function rememberedGround(): GroundIn {
+  const known = new Map<string, Ground>();
   return (surface, fitting) => {
     const key = JSON.stringify([surface.name, fitting]);
-    const bays = known.get(key) ?? drawnBays(surface, fitting);
-    known.set(key, bays);
-    return bays;
+    const ground = known.get(key) ?? drawnGround(surface, fitting);
+    known.set(key, ground);
+    return ground;
   };
 }
 
 /** Null where no place on the surface is clear, or its framing is unknown. */
-export function slideOf({ room, mounted, neighbours, baysIn = drawnBays }: Sliding): Slide | null {
+export function slideOf({ room, mounted, neighbours, groundIn = drawnGround }: Sliding): Slide | null {
   const { surface, speaker, centre } = mounted;
   const fitting = fittingOf(speaker, room.checks);
+  const { bays, fixed } = groundIn(surface, fitting);
   let found: (Near & Pick<Slide, "ways">) | null = null;
-  for (const bay of nearestFirst(baysIn(surface, fitting), centre)) {
+  for (const bay of nearestFirst(bays, centre)) {
     if (found !== null && bay.awayMm >= found.awayMm) break;
     const near = neighbours.filter((neighbour) => reachesInto(bay.piece, neighbour, fitting));
-    const nearest = clearPiece(bay, mounted, { fitting, near });
+    const nearest = clearPiece(bay, mounted, { fitting, fixed, near });
     if (nearest !== undefined && (found === null || nearest.awayMm < found.awayMm)) {
       found = { ...nearest, ways: bay.awayMm > AT_LIMIT_MM ? null : waysOf(mounted, fitting, near) };
     }
@@ -76,16 +86,21 @@ export function slideOf({ room, mounted, neighbours, baysIn = drawnBays }: Slidi
 function clearPiece(
   bay: Near,
   { surface, centre }: Mounted,
-  { fitting, near }: { readonly fitting: Fitting; readonly near: readonly Mounted[] },
+  {
+    fitting,
+    fixed,
+    near,
+  }: Pick<Ground, "fixed"> & { readonly fitting: Fitting; readonly near: readonly Mounted[] },
 ): Near | undefined {
   const left = (area: Region, neighbours: readonly Mounted[]): Near | undefined =>
-    nearestFirst(clearInBay(area, { surface, fitting, neighbours, ...DRAWN }), centre)[0];
+    nearestFirst(clearInBay(area, { surface, fitting, fixed, neighbours, ...DRAWN }), centre)[0];
   const away = (other: Mounted): number => distanceMm(other.centre, centre);
   const [next, others] = parted(
     [...near].sort((a, b) => away(a) - away(b)),
     NEXT,
   );
   const first = left(bay.piece, next);
+  if (others.length === 0) return first;
   if (first === undefined || first.awayMm > 0) return left(bay.piece, near);
   const more = others.filter((neighbour) => reachesInto(first.piece, neighbour, fitting));
   return more.length === 0 ? first : left(first.piece, more);

@@ -1,7 +1,7 @@
 import type { Job, Opening } from "../job.js";
 import { edgeToward } from "../listen/edges.js";
 import { neighboursOf } from "../place/fitting.js";
-import { rememberedBays, type Slide, slideOf } from "../place/slide.js";
+import { rememberedGround, type Slide, slideOf } from "../place/slide.js";
 import type { UnitSystem } from "../room/room.js";
 import { feetInches, millimetres } from "../units/format.js";
 import type { WallFigure } from "./marking/wall-figures.js";
@@ -18,13 +18,13 @@ export function slideIn(job: Job, opening: Opening): Slide | null {
 const remembered = new WeakMap<Job, (opening: Opening) => Slide | null>();
 
 function lookUp({ room, openings }: Job): (opening: Opening) => Slide | null {
-  const baysIn = rememberedBays();
+  const groundIn = rememberedGround();
   const found = new Map<string, Slide | null>();
   return (opening) => {
     const { id } = opening.speaker;
     const known = found.get(id);
     if (known !== undefined) return known;
-    const slide = slideOf({ room, mounted: opening, neighbours: neighboursOf(opening, openings), baysIn });
+    const slide = slideOf({ room, mounted: opening, neighbours: neighboursOf(opening, openings), groundIn });
     found.set(id, slide);
     return slide;
   };

@@ -8,6 +8,7 @@ import {
   bodyOfSegment,
   bodyOfShape,
   distanceToBodyMm,
+  isHeldBy,
   separationMm,
   supportMm,
 } from "../../src/geometry/body.js";
@@ -170,5 +171,27 @@ describe("for any two bodies", () => {
       }),
       { numRuns: 40 },
     );
+  });
+
+  test("one is held with so much to spare where all of its border lies so deep in the other", () => {
+    const small = fc.oneof(
+      millimetres(10, 200).map((diameter) => round(diameter, at(10, 20))),
+      fc.tuple(millimetres(10, 200), millimetres(10, 200)).map(([w, h]) => rectangle(w, h, at(-5, 10))),
+    );
+    const large = fc.oneof(
+      millimetres(100, 400).map((diameter) => round(diameter, at(0, 0))),
+      fc.tuple(millimetres(100, 400), millimetres(100, 400)).map(([w, h]) => rectangle(w, h, at(0, 0))),
+    );
+    let held = 0;
+    fc.assert(
+      fc.property(small, large, millimetres(0, 20), (one, holder, spareMm) => {
+        const shallowest = Math.max(...border(one, 1).map((point) => distanceToBodyMm(point, holder)));
+        if (isHeldBy(one, holder, spareMm)) {
+          held += 1;
+          expect(shallowest).toBeLessThanOrEqual(-spareMm + 1e-6);
+        } else expect(shallowest).toBeGreaterThan(-spareMm - 0.1);
+      }),
+    );
+    expect(held).toBeGreaterThan(10);
   });
 });

@@ -14,7 +14,7 @@ const FINE = { arcMm: 0.4 * EPSILON_MM };
  * of it passes the exact rule of `clearTest`.
  */
 export function clearArea(surface: Surface, fitting: Fitting, neighbours: readonly Mounted[]): Region {
-  return piecesOf(baysOf(surface, fitting, FINE)).flatMap((bay) =>
+  return piecesOf(baysOf(surface, fitting)).flatMap((bay) =>
     clearInBay(bay, { surface, fitting, neighbours, ...FINE }),
   );
 }
