@@ -1,5 +1,5 @@
 import { type Cabling, cablingOf } from "./cable/cabling.js";
-import { check, mustNotCut } from "./check/check.js";
+import { check, mustNotCutBy } from "./check/check.js";
 import type { Gap } from "./check/gap.js";
 import type { Finding } from "./findings/finding.js";
 import { InternalError } from "./findings/internal-error.js";
@@ -7,12 +7,12 @@ import type { SurfacePoint, Vector } from "./geometry/vector.js";
 import { type Aim, aimOf } from "./listen/aim.js";
 import { type Coverage, coverageOf } from "./listen/covered.js";
 import { type Direction, directionFrom } from "./listen/direction.js";
-import { type Listening, listeningOf } from "./listen/heard.js";
+import { furthestOf, type Listening, listeningOf } from "./listen/heard.js";
 import { type Mounted, mountedIn } from "./listen/mounted.js";
 import { bayOf } from "./place/bay.js";
 import { nearestGap, sideGaps } from "./place/gaps.js";
 import { type Placing, placeAll } from "./place/place.js";
-import type { Path, Room, Speaker, Surface, Tape } from "./room/room.js";
+import type { Path, Room, Seat, Speaker, Surface, Tape } from "./room/room.js";
 
 /** The whole answer about one room, as plain data: what the sheets draw and `report` prints. */
 export interface Job {
@@ -88,40 +88,63 @@ export function answerRoom(asked: Asked): Job {
     placing,
     cabling,
     coverage: coverageOf(room, mounted),
-    openings: mounted.map((one) => openingOf(room, one, { mounted, findings, placing })),
+    openings: openingsOf(room, mounted, { findings, placing }),
   };
 }
 
 /** Those that have a position in the file and those that were placed, in its order. */
 function allMounted(room: Room, { placed }: Placing): readonly Mounted[] {
   const mounted = [...mountedIn(room), ...placed.map((one) => one.mounted)];
-  return room.speakers.flatMap(({ id }) => mounted.filter(({ speaker }) => speaker.id === id));
+  const byId = new Map(mounted.map((one) => [one.speaker.id, one]));
+  return room.speakers.flatMap(({ id }) => byId.get(id) ?? []);
 }
 
 interface Answered {
-  readonly mounted: readonly Mounted[];
   readonly findings: readonly Finding[];
   readonly placing: Placing;
 }
 
-function tapesOf({ speaker }: Mounted, { placed }: Placing): readonly [Tape, Tape] {
-  if (speaker.position.kind === "given") return speaker.position.tapes;
-  const found = placed.find(({ mounted }) => mounted.speaker.id === speaker.id);
-  if (found === undefined) throw new InternalError(`${speaker.id} has an opening and no place`);
-  return found.tapes;
+function openingsOf(
+  room: Room,
+  all: readonly Mounted[],
+  { findings, placing }: Answered,
+): readonly Opening[] {
+  const asked: AllAsked = {
+    room,
+    placed: new Map(placing.placed.map(({ mounted, tapes }) => [mounted.speaker.id, tapes])),
+    furthest: furthestOf(room, all),
+    mustNotCut: mustNotCutBy(findings),
+  };
+  return all.map((mounted) => openingOf(mounted, asked));
 }
 
-function openingOf(room: Room, mounted: Mounted, all: Answered): Opening {
+/** What is asked of every opening, worked out once. */
+interface AllAsked {
+  readonly room: Room;
+  readonly placed: ReadonlyMap<string, readonly [Tape, Tape]>;
+  readonly furthest: ReadonlyMap<Seat, number>;
+  readonly mustNotCut: (mounted: Mounted) => boolean;
+}
+
+function tapesOf({ speaker }: Mounted, { placed }: AllAsked): readonly [Tape, Tape] {
+  if (speaker.position.kind === "given") return speaker.position.tapes;
+  const found = placed.get(speaker.id);
+  if (found === undefined) throw new InternalError(`${speaker.id} has an opening and no place`);
+  return found;
+}
+
+function openingOf(mounted: Mounted, all: AllAsked): Opening {
+  const { room } = all;
   return {
     ...mounted,
     placed: mounted.speaker.position.kind,
-    tapes: tapesOf(mounted, all.placing),
+    tapes: tapesOf(mounted, all),
     gap: nearestGap(mounted),
     sides: sideGaps(mounted),
     bay: bayOf(mounted),
     direction: directionFrom(room.reference.ear, mounted.position),
     aim: aimOf(mounted, room.stage),
-    listening: listeningOf(room, mounted, all.mounted),
-    mustNotCut: mustNotCut(mounted, all.findings),
+    listening: listeningOf(room, mounted, all.furthest),
+    mustNotCut: all.mustNotCut(mounted),
   };
 }

@@ -83,7 +83,9 @@ function metBy(leg: Leg, member: Member): SurfacePoint {
 function byMember(crossings: readonly Crossing[]): readonly (readonly Crossing[])[] {
   const groups = new Map<Member, Crossing[]>();
   for (const crossing of crossings) {
-    groups.set(crossing.member, [...(groups.get(crossing.member) ?? []), crossing]);
+    const group = groups.get(crossing.member);
+    if (group === undefined) groups.set(crossing.member, [crossing]);
+    else group.push(crossing);
   }
   return [...groups.values()].sort(([a], [b]) => orderOf(a) - orderOf(b));
 }

@@ -42,13 +42,10 @@ const TURN_COSTS_MM = 1e-7;
 /** Each crossing of lanes is two nodes, by the axis on which cable came to it, so that turns can be counted. */
 const AXES: readonly Axis[] = ["u", "v"];
 
-const STEPS = [-1, 1] as const;
-
 interface Place {
   readonly lanes: Lanes;
   readonly column: number;
   readonly row: number;
-  readonly axis: Axis;
 }
 
 interface Parts {
@@ -61,57 +58,61 @@ interface Parts {
 
 export function networkOf({ lanes, joins, ends, boring }: Parts): Network {
   const firsts = firstNodes(lanes);
-  const links = new Map<number, readonly Link[]>();
+  const count = lanes.reduce((sum, own) => sum + 2 * own.us.length * own.vs.length, 0);
   const crossings = crossingsOf(lanes, joins, firsts);
+  const grounds = lanes.map((own) => groundOf(own, { ends, boring }));
+  const indexOf = (node: number): number => firsts.findLastIndex((first) => first <= node);
 
-  const placeOf = (node: number): Place => {
-    const index = firsts.findLastIndex((first) => first <= node);
-    const own = lanes[index];
-    if (own === undefined) throw new RangeError(`no node ${node}`);
-    const [inside, axisIndex] = [Math.floor((node - (firsts[index] ?? 0)) / 2), node % 2];
-    const column = inside % own.us.length;
-    return { lanes: own, column, row: (inside - column) / own.us.length, axis: AXES[axisIndex] ?? "u" };
-  };
-  const nodeOf = ({ lanes: own, column, row }: Place, axis: Axis): number =>
-    (firsts[lanes.indexOf(own)] ?? 0) + 2 * (row * own.us.length + column) + AXES.indexOf(axis);
-
-  // Either way along it and after a turn or not, a stretch costs the same but for the turn.
-  const costs = new Map<number, number | null>();
-  const costBetween = (low: Place, high: Place): number | null => {
-    const key = nodeOf(low, high.axis);
-    const known = costs.get(key);
-    if (known !== undefined) return known;
-    const cost = stretchCost(low, high, { ends, boring });
-    costs.set(key, cost);
+  // Either way along it and after a turn or not, a stretch costs the same but for the turn: by the node at its lower
+  // end that stands for its axis.
+  const costs = new Float64Array(count).fill(Number.NaN);
+  const costFrom = (low: number, ground: Ground, place: Place, axis: Axis): number => {
+    const known = costs[low] ?? Number.NaN;
+    if (!Number.isNaN(known)) return known;
+    const cost = stretchCost(ground, place, axis);
+    costs[low] = cost;
     return cost;
   };
 
-  const linksFrom = (node: number): readonly Link[] => {
-    const place = placeOf(node);
-    const own: Link[] = [];
-    for (const axis of AXES) {
-      for (const step of STEPS) {
-        const to = stepped(place, axis, step);
-        if (to === null) continue;
-        const cost = step < 0 ? costBetween(to, { ...place, axis }) : costBetween(place, to);
-        if (cost !== null)
-          own.push({ to: nodeOf(to, axis), cost: cost + (place.axis === axis ? 0 : TURN_COSTS_MM) });
-      }
+  const linksOf = (node: number): readonly Link[] => {
+    const index = indexOf(node);
+    const ground = grounds[index];
+    if (ground === undefined) throw new RangeError(`no node ${node}`);
+    const place = placeIn(ground.lanes, node - (firsts[index] ?? 0));
+    const came = node % 2;
+    const links: Link[] = [];
+    for (const [axisIndex, axis] of AXES.entries()) {
+      const turn = came === axisIndex ? 0 : TURN_COSTS_MM;
+      const away = axis === "u" ? 2 : 2 * ground.lanes.us.length;
+      const here = node - came + axisIndex;
+      const before = stepped(place, axis, -1);
+      if (before !== null) addLink(links, here - away, costFrom(here - away, ground, before, axis) + turn);
+      const after = stepped(place, axis, 1);
+      if (after !== null) addLink(links, here + away, costFrom(here, ground, place, axis) + turn);
     }
-    return [...own, ...(crossings.get(node) ?? [])];
+    const across = crossings.get(node);
+    return across === undefined ? links : links.concat(across);
   };
   return {
     lanes,
-    count: lanes.reduce((sum, own) => sum + 2 * own.us.length * own.vs.length, 0),
-    spotOf: (node) => spotAt(placeOf(node)),
-    nodesAt: (spot) => nodesAt(lanes, firsts, spot),
-    linksOf: (node) => {
-      const known = links.get(node) ?? linksFrom(node);
-      links.set(node, known);
-      return known;
+    count,
+    spotOf: (node) => {
+      const index = indexOf(node);
+      const own = lanes[index];
+      if (own === undefined) throw new RangeError(`no node ${node}`);
+      return { field: own.field, at: pointAt(placeIn(own, node - (firsts[index] ?? 0))) };
     },
+    nodesAt: (spot) => nodesAt(lanes, firsts, spot),
+    linksOf,
   };
 }
+
+function addLink(links: Link[], to: number, cost: number): void {
+  if (cost !== NO_WAY) links.push({ to, cost });
+}
+
+/** What no cable may lie along costs that. */
+const NO_WAY = Number.POSITIVE_INFINITY;
 
 function firstNodes(lanes: readonly Lanes[]): readonly number[] {
   let next = 0;
@@ -122,37 +123,55 @@ function firstNodes(lanes: readonly Lanes[]): readonly number[] {
   });
 }
 
-const spotAt = ({ lanes: { field, us, vs }, column, row }: Place): Spot => ({
-  field,
-  at: { u: us[column] ?? 0, v: vs[row] ?? 0 },
-});
-
-function stepped(place: Place, axis: Axis, step: number): Place | null {
-  const { lanes } = place;
-  const column = axis === "u" ? place.column + step : place.column;
-  const row = axis === "v" ? place.row + step : place.row;
-  if (column < 0 || row < 0 || column >= lanes.us.length || row >= lanes.vs.length) return null;
-  return { lanes, column, row, axis };
+/** The place of a node, counted from the first of its lanes. */
+function placeIn(lanes: Lanes, node: number): Place {
+  const inside = Math.floor(node / 2);
+  const column = inside % lanes.us.length;
+  return { lanes, column, row: (inside - column) / lanes.us.length };
 }
 
-/** Length of a stretch with what its holes cost; null where no cable may lie. */
-function stretchCost(
-  from: Place,
-  to: Place,
-  { ends, boring }: Pick<Parts, "ends" | "boring">,
-): number | null {
-  const { field } = from.lanes;
-  const stretch: Stretch = { axis: to.axis, from: spotAt(from).at, to: spotAt(to).at };
-  const leavesWood =
-    isAcross(field, to.axis) && ends.some((end) => end.field === field && touches(stretch, end.at));
-  if (!isOpen(field, stretch, leavesWood)) return null;
+const pointAt = ({ lanes: { us, vs }, column, row }: Place): SurfacePoint => ({
+  u: us[column] ?? 0,
+  v: vs[row] ?? 0,
+});
+
+function stepped({ lanes, column, row }: Place, axis: Axis, step: number): Place | null {
+  if (axis === "u") {
+    const next = column + step;
+    return next < 0 || next >= lanes.us.length ? null : { lanes, column: next, row };
+  }
+  const next = row + step;
+  return next < 0 || next >= lanes.vs.length ? null : { lanes, column, row: next };
+}
+
+/** Lanes with what the cost of their stretches takes besides. */
+interface Ground {
+  readonly lanes: Lanes;
+  /** Ends of the route on this field. */
+  readonly ends: readonly SurfacePoint[];
+  readonly boring: Boring;
+}
+
+const groundOf = (lanes: Lanes, { ends, boring }: Pick<Parts, "ends" | "boring">): Ground => ({
+  lanes,
+  boring,
+  ends: ends.filter(({ field }) => field === lanes.field).map(({ at }) => at),
+});
+
+/** Length of the stretch up an axis with what its holes cost; `NO_WAY` where no cable may lie. */
+function stretchCost({ lanes: { field }, ends, boring }: Ground, low: Place, axis: Axis): number {
+  const from = pointAt(low);
+  const stretch: Stretch = { axis, from, to: pointAt(stepped(low, axis, 1) ?? low) };
+  const leavesWood = ends.length > 0 && isAcross(field, axis) && ends.some((at) => touches(stretch, at));
+  if (!isOpen(field, stretch, leavesWood)) return NO_WAY;
   const crossed = crossedBy(field, stretch);
-  if (crossed.some((member) => boring.isForbidden(field, member))) return null;
-  const lengthMm = Math.abs(stretch.to[to.axis] - stretch.from[to.axis]);
-  const holes = crossed.length + (isUncounted(field, stretch) ? 1 : 0);
-  const alongMm = stretch.from[otherAxis(to.axis)];
+  const lengthMm = Math.abs(stretch.to[axis] - from[axis]);
+  const uncounted = isUncounted(field, stretch) ? 1 : 0;
+  if (crossed.length === 0) return lengthMm + uncounted * HOLE_COSTS_MM;
+  if (crossed.some((member) => boring.isForbidden(field, member))) return NO_WAY;
+  const alongMm = from[otherAxis(axis)];
   const own = crossed.reduce((sum, member) => sum + boring.unwanted(field, member, alongMm), 0);
-  return lengthMm + holes * HOLE_COSTS_MM + own * OWN_HOLE_COSTS_MM;
+  return lengthMm + (crossed.length + uncounted) * HOLE_COSTS_MM + own * OWN_HOLE_COSTS_MM;
 }
 
 /** Out of a stud or joist cable comes to one side, be it at a plate; never along in it. */
@@ -171,6 +190,11 @@ function crossingsOf(
   firsts: readonly number[],
 ): ReadonlyMap<number, readonly Link[]> {
   const links = new Map<number, Link[]>();
+  const add = (from: number, link: Link): void => {
+    const known = links.get(from);
+    if (known === undefined) links.set(from, [link]);
+    else known.push(link);
+  };
   for (const { fields, edges } of joins) {
     const [one, other] = fields;
     const own = lanes.find(({ field }) => field === one);
@@ -179,10 +203,16 @@ function crossingsOf(
       const cost = turnMm({ field: one, at }, end);
       const here = nodesAt(lanes, firsts, { field: one, at });
       const there = nodesAt(lanes, firsts, end);
-      for (const node of here)
-        links.set(node, [...(links.get(node) ?? []), ...there.map((to) => ({ to, cost }))]);
-      for (const node of there)
-        links.set(node, [...(links.get(node) ?? []), ...here.map((to) => ({ to, cost }))]);
+      for (const node of here) {
+        for (const other of there) {
+          add(node, { to: other, cost });
+        }
+      }
+      for (const node of there) {
+        for (const other of here) {
+          add(node, { to: other, cost });
+        }
+      }
     }
   }
   return links;

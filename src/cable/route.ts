@@ -65,7 +65,7 @@ function stage(ask: Ask, from: Spot, to: Spot): Route | null {
     const route = shortest(ask, met, [from, to]);
     if (route === null) return null;
     const more = ask.others.filter(
-      (other) => !met.includes(other) && !holdsAnEnd(other, [from, to]) && isMet(other, route),
+      (other) => isMet(other, route) && !met.includes(other) && !holdsAnEnd(other, [from, to]),
     );
     if (more.length === 0) return route;
     met = [...met, ...more];
@@ -125,8 +125,17 @@ function wayBetween(network: Network, from: Spot, to: Spot): readonly Spot[] | n
   };
   const isUpright = network.lanes.every(({ field }) => isAligned(field));
   const goal = inWorld(to);
-  const leastToGo = (node: number): number =>
-    node >= network.count ? 0 : leastMm(inWorld(network.spotOf(node)), goal, isUpright);
+  // Both nodes of a place lie at one point.
+  const least = new Float64Array(network.count).fill(Number.NaN);
+  const leastToGo = (node: number): number => {
+    if (node >= network.count) return 0;
+    const place = node - (node % 2);
+    const known = least[place] ?? Number.NaN;
+    if (!Number.isNaN(known)) return known;
+    const found = leastMm(inWorld(network.spotOf(node)), goal, isUpright);
+    least[place] = found;
+    return found;
+  };
   const way = shortestWay({ count: network.count + 2, linksOf, leastToGo }, [start, end]);
   return way === null ? null : way.slice(1, -1).map((node) => network.spotOf(node));
 }

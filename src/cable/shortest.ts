@@ -56,36 +56,39 @@ function walkedBack(before: Int32Array, start: number, end: number): readonly nu
   return way.reverse();
 }
 
-const costAt = (heap: readonly Reached[], index: number): number =>
-  heap[index]?.total ?? Number.POSITIVE_INFINITY;
-
-function exchange(heap: Reached[], one: number, other: number): void {
-  const [a, b] = [heap[one], heap[other]];
-  if (a === undefined || b === undefined) return;
-  heap[one] = b;
-  heap[other] = a;
-}
-
+/** The heap's first is the least; each is no more than the two after it, at twice its place and one and two more. */
 function push(heap: Reached[], reached: Reached): void {
-  heap.push(reached);
-  let index = heap.length - 1;
+  let index = heap.length;
   while (index > 0) {
     const parent = (index - 1) >> 1;
-    if (costAt(heap, parent) <= costAt(heap, index)) return;
-    exchange(heap, parent, index);
+    const above = heap[parent];
+    if (above === undefined || above.total <= reached.total) break;
+    heap[index] = above;
     index = parent;
   }
+  heap[index] = reached;
 }
 
 function pop(heap: Reached[]): Reached | undefined {
-  exchange(heap, 0, heap.length - 1);
-  const least = heap.pop();
+  const least = heap[0];
+  const last = heap.pop();
+  if (least === undefined || last === undefined || heap.length === 0) return least;
   let index = 0;
   for (;;) {
-    const [left, right] = [2 * index + 1, 2 * index + 2];
-    const child = costAt(heap, right) < costAt(heap, left) ? right : left;
-    if (costAt(heap, child) >= costAt(heap, index)) return least;
-    exchange(heap, index, child);
+    const child = lesserChild(heap, index);
+    const below = heap[child];
+    if (below === undefined || below.total >= last.total) break;
+    heap[index] = below;
     index = child;
   }
+  heap[index] = last;
+  return least;
+}
+
+/** Of the two after a place the first, where neither is less. */
+function lesserChild(heap: readonly Reached[], index: number): number {
+  const [left, right] = [heap[2 * index + 1], heap[2 * index + 2]];
+  return left !== undefined && right !== undefined && right.total < left.total
+    ? 2 * index + 2
+    : 2 * index + 1;
 }

@@ -19,6 +19,12 @@ export function trunkFrom(equipment: Vector): Trunk {
   const places = new Map<Member, number[]>();
   const isShared = (member: Member, alongMm: number): boolean =>
     places.get(member)?.some((place) => Math.abs(place - alongMm) <= SHARED_WITHIN_MM) ?? false;
+  // Cables that keep together pass a member at one place.
+  const addTo = (member: Member, place: number): void => {
+    const known = places.get(member);
+    if (known === undefined) places.set(member, [place]);
+    else if (!known.includes(place)) known.push(place);
+  };
   return {
     unwanted: ({ surface }, member, alongMm) => {
       if (isShared(member, alongMm)) return 0;
@@ -28,9 +34,7 @@ export function trunkFrom(equipment: Vector): Trunk {
     },
     add: (legs) => {
       for (const { crossed, from } of legs) {
-        for (const member of crossed) {
-          places.set(member, [...(places.get(member) ?? []), from[runOf(member)]]);
-        }
+        for (const member of crossed) addTo(member, from[runOf(member)]);
       }
     },
   };

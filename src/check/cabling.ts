@@ -117,13 +117,12 @@ function wayRound({ room, all, cabling }: Wired, holes: readonly Hole[]): OtherW
     unwanted: () => 1,
     everyBay: true,
   };
-  const longer = all
-    .filter(({ speaker }) => ids.has(speaker.id))
-    .map((mounted) => {
-      const route = routeTo(ways, mounted, boring);
-      const run = cabling.runs.find(({ speaker }) => speaker.id === mounted.speaker.id);
-      return route === null || run === undefined ? null : route.lengthMm - run.routeMm;
-    });
-  const found = longer.flatMap((mm) => (mm === null ? [] : [mm]));
-  return found.length < longer.length ? null : { kind: "route", longerMm: Math.max(...found) };
+  let longerMm = Number.NEGATIVE_INFINITY;
+  for (const mounted of all.filter(({ speaker }) => ids.has(speaker.id))) {
+    const route = routeTo(ways, mounted, boring);
+    const run = cabling.runs.find(({ speaker }) => speaker.id === mounted.speaker.id);
+    if (route === null || run === undefined) return null;
+    longerMm = Math.max(longerMm, route.lengthMm - run.routeMm);
+  }
+  return { kind: "route", longerMm };
 }

@@ -85,11 +85,10 @@ function surfacesAskedFor(room: Room) {
   return [...names].map((name) => surfaceNamed(room, name));
 }
 
-/** Whether an error stands on the opening or on its surface: it is never printed as one to cut. */
-export function mustNotCut({ speaker, surface }: Mounted, findings: readonly Finding[]): boolean {
-  return findings.some(
-    (finding) =>
-      finding.level === "error" &&
-      (finding.speaker === speaker.id || (finding.speaker === null && finding.surface === surface.name)),
-  );
+/** Tells whether an error stands on an opening or on its surface: it is never printed as one to cut. */
+export function mustNotCutBy(findings: readonly Finding[]): (mounted: Mounted) => boolean {
+  const errors = findings.filter(({ level }) => level === "error");
+  const speakers = new Set(errors.map(({ speaker }) => speaker));
+  const surfaces = new Set(errors.filter(({ speaker }) => speaker === null).map(({ surface }) => surface));
+  return ({ speaker, surface }) => speakers.has(speaker.id) || surfaces.has(surface.name);
 }

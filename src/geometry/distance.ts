@@ -38,8 +38,8 @@ export function offLineMm(point: SurfacePoint, { from, to }: Segment): number {
  */
 export function distanceToConvexMm(point: SurfacePoint, polygon: Polygon): number {
   const [only] = polygon;
+  if (only !== undefined && polygon.length === 1) return distanceMm(point, only);
   const sides = sidesOf(polygon);
-  if (only !== undefined && sides.length === 0) return distanceMm(point, only);
   const furthestOut = Math.max(...sides.map((side) => offLineMm(point, side)));
   if (furthestOut <= 0 && polygon.length > 2) return furthestOut;
   return Math.min(...sides.map((side) => distanceToSegmentMm(point, side)));

@@ -31,8 +31,17 @@ export interface Listening {
   readonly byCoverage: boolean;
 }
 
+/** How far each seat is from the loudspeaker that is furthest from it, in mm. */
+export const furthestOf = (room: Room, all: readonly Mounted[]): ReadonlyMap<Seat, number> =>
+  new Map(
+    room.seats.map((seat) => [
+      seat,
+      Math.max(...all.map((other) => length(subtract(other.position, seat.ear)))),
+    ]),
+  );
+
 /** How every seat hears one of the loudspeakers, each in the room's order. */
-export function listeningOf(room: Room, mounted: Mounted, all: readonly Mounted[]): Listening {
+export function listeningOf(room: Room, mounted: Mounted, furthest: ReadonlyMap<Seat, number>): Listening {
   const { model, target, area } = mounted.speaker;
   const lean = leanOf(mounted, target.kind === "none" ? null : target.at);
   const axisAt = (ear: Vector): number | null => offAxisDeg(mounted, lean, ear);
@@ -45,7 +54,7 @@ export function listeningOf(room: Room, mounted: Mounted, all: readonly Mounted[
   const atReference = levelAt(room.reference.ear);
   return {
     heard: room.seats.map((seat) => ({
-      ...arrivalAt(room, seat, mounted, all),
+      ...arrivalAt(room, mounted, { seat, furthestMm: furthest.get(seat) ?? 0 }),
       offAxisDeg: axisAt(seat.ear),
       levelDb: levelAt(seat.ear) - atReference,
     })),
@@ -56,10 +65,13 @@ export function listeningOf(room: Room, mounted: Mounted, all: readonly Mounted[
 
 type Arrival = Omit<Heard, "offAxisDeg" | "levelDb">;
 
-function arrivalAt(room: Room, seat: Seat, { speaker, position }: Mounted, all: readonly Mounted[]): Arrival {
+function arrivalAt(
+  room: Room,
+  { speaker, position }: Mounted,
+  { seat, furthestMm }: { readonly seat: Seat; readonly furthestMm: number },
+): Arrival {
   const direction = directionFrom(seat.ear, position);
   const window = windowOf(room, speaker.channel);
-  const furthestMm = Math.max(...all.map((other) => length(subtract(other.position, seat.ear))));
   const delayMs = alignDelayMs(direction.distanceMm, furthestMm, room.listening.temperatureC);
   return {
     seat,

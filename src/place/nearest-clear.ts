@@ -130,7 +130,7 @@ function nearestMark(search: Search): Mark | null {
     const free = ground.freeIn(row);
     if (free.length === 0) continue;
     for (const stretch of without(free, crowd.takenIn(row, mounted))) {
-      const found = nearestIn(search, row, stretch);
+      const found = nearestIn(search, { row, stretch, underMm: nearest?.awayMm ?? Number.POSITIVE_INFINITY });
       if (found === null || found.awayMm > withinMm) continue;
       if (nearest === null || found.awayMm < nearest.awayMm) nearest = found;
     }
@@ -138,14 +138,24 @@ function nearestMark(search: Search): Mark | null {
   return nearest;
 }
 
+interface Looked {
+  readonly row: number;
+  readonly stretch: Marks;
+  /** Nothing that is as far away as this is of use. */
+  readonly underMm: number;
+}
+
 /** A mark at the very edge may not be clear by the exact rule; then the one beside it is. */
-function nearestIn({ ground, crowd, mounted }: Search, row: number, [first, last]: Marks): Mark | null {
-  const { centre } = mounted;
-  const nearest = Math.min(Math.max(markNearest(ground.rows, row, centre), first), last);
+function nearestIn(search: Search, { row, stretch: [first, last], underMm }: Looked): Mark | null {
+  const { ground, crowd, mounted } = search;
+  const nearest = Math.min(Math.max(markNearest(ground.rows, row, mounted.centre), first), last);
+  const awayMm = (mark: number): number => distanceMm(ground.rows.pointAt(row, mark), mounted.centre);
+  // Asked first: whether a mark is clear takes longer.
+  if (awayMm(nearest) >= underMm) return null;
   for (const mark of [nearest, nearest + 1, nearest - 1]) {
     const at = ground.rows.pointAt(row, mark);
     if (mark >= first && mark <= last && ground.isClear(at) && !crowd.takes(row, at, mounted)) {
-      return { row, mark, at, awayMm: distanceMm(at, centre) };
+      return { row, mark, at, awayMm: awayMm(mark) };
     }
   }
   return null;
