@@ -1,71 +1,82 @@
 import type { Group, Ink, Item, Layer, Page, PagePoint, PathStep, Stroke } from "../drawing/drawing.js";
 import { figure } from "./figure.js";
-import { textOperators, type UsedGlyphs } from "./pdf-text.js";
+import { glyphsOf, type Literals, noLiterals, textOperators, type UsedGlyphs } from "./pdf-text.js";
 
 /** What drawing a page notes for the document around it. */
 export interface Noted {
   readonly glyphs: UsedGlyphs;
-  readonly layers: Set<Layer>;
+  readonly layers: ReadonlySet<Layer>;
 }
 
-/** What the writer has told the page already, so that only changes are written. */
-interface Told {
-  readonly stroke: string;
-  readonly fill: string;
+export interface Content extends Noted {
+  readonly operators: string;
 }
-
-const NOTHING_TOLD: Told = { stroke: "", fill: "" };
 
 /** A page's items as operators in millimetres, y down; the matrix that makes them so stands before them. */
-export function contentOf(page: Page, noted: Noted): string {
-  const lines: string[] = [];
-  writeItems(page.items, lines, noted);
-  return lines.join("\n");
-}
-
-function writeItems(items: readonly Item[], lines: string[], noted: Noted): void {
-  let told = NOTHING_TOLD;
-  for (const item of items) told = writeItem(item, { lines, noted, told });
+export function contentOf(page: Page): Content {
+  const writing: Writing = { lines: [], literals: noLiterals(), layers: new Set() };
+  writeItems(page.items, writing);
+  const { lines, literals, layers } = writing;
+  return { operators: lines.join("\n"), glyphs: glyphsOf(literals), layers };
 }
 
 interface Writing {
   readonly lines: string[];
-  readonly noted: Noted;
-  readonly told: Told;
+  readonly literals: Literals;
+  readonly layers: Set<Layer>;
 }
 
-function writeItem(item: Item, writing: Writing): Told {
-  if (item.kind === "group") {
-    writeGroup(item, writing);
-    return writing.told;
+/** What a group has told the page already, so that only changes are written; mostly the next pen is the very same. */
+interface Told {
+  stroke: Stroke | null;
+  strokeOperators: string;
+  fill: Ink | null;
+  fillOperator: string;
+}
+
+function writeItems(items: readonly Item[], writing: Writing): void {
+  const told: Told = { stroke: null, strokeOperators: "", fill: null, fillOperator: "" };
+  for (const item of items) writeItem(item, writing, told);
+}
+
+function writeItem(item: Item, writing: Writing, told: Told): void {
+  const { lines } = writing;
+  switch (item.kind) {
+    case "group":
+      writeGroup(item, writing);
+      return;
+    case "text":
+      tellFill(item.ink, lines, told);
+      lines.push(textOperators(item, writing.literals));
+      return;
+    case "line":
+      tellStroke(item.stroke, lines, told);
+      lines.push(`${moveTo(item.from)} ${lineTo(item.to)} S`);
+      return;
+    default: {
+      const operator = paintOperator(item);
+      if (operator === null) return;
+      if (item.stroke !== undefined) tellStroke(item.stroke, lines, told);
+      if (item.fill !== undefined) tellFill(item.fill, lines, told);
+      lines.push(`${outline(item)} ${operator}`);
+    }
   }
-  if (item.kind === "text") {
-    const told = tell(writing, { fill: item.ink });
-    writing.lines.push(textOperators(item, writing.noted.glyphs));
-    return told;
-  }
-  const paint: Paint = item.kind === "line" ? { stroke: item.stroke } : item;
-  const operator = paintOperator(paint);
-  if (operator === null) return writing.told;
-  const told = tell(writing, paint);
-  writing.lines.push(`${outline(item)} ${operator}`);
-  return told;
 }
 
 /** Saved and restored around each group: a viewer that skips a hidden layer skips nothing that others rely on. */
-function writeGroup(group: Group, { lines, noted }: Writing): void {
+function writeGroup(group: Group, writing: Writing): void {
   const { layer, window, shift } = group;
+  const { lines, layers } = writing;
   if (layer !== undefined) {
-    noted.layers.add(layer);
+    layers.add(layer);
     lines.push(`/OC /${layer} BDC`);
   }
   lines.push("q");
   if (window !== undefined) {
-    const { x, y, widthMm, heightMm } = window;
-    lines.push(`${figures(x, y, widthMm, heightMm)} re W n`);
+    lines.push(`${pair(window.x, window.y)} ${pair(window.widthMm, window.heightMm)} re W n`);
   }
-  if (shift !== undefined) lines.push(`1 0 0 1 ${figures(shift.x, shift.y)} cm`);
-  writeItems(group.items, lines, noted);
+  if (shift !== undefined) lines.push(`1 0 0 1 ${pair(shift.x, shift.y)} cm`);
+  writeItems(group.items, writing);
   lines.push("Q");
   if (layer !== undefined) lines.push("EMC");
 }
@@ -80,32 +91,40 @@ function paintOperator({ stroke, fill }: Paint): "B" | "S" | "f" | null {
   return fill === undefined ? null : "f";
 }
 
-function tell({ lines, told }: Writing, paint: Paint): Told {
-  const stroke = paint.stroke === undefined ? told.stroke : strokeOperators(paint.stroke);
-  const fill = paint.fill === undefined ? told.fill : inkOperator(paint.fill, { grey: "g", colour: "rg" });
-  if (stroke !== told.stroke) lines.push(stroke);
-  if (fill !== told.fill) lines.push(fill);
-  return { stroke, fill };
+function tellStroke(stroke: Stroke, lines: string[], told: Told): void {
+  if (stroke === told.stroke) return;
+  told.stroke = stroke;
+  const operators = strokeOperators(stroke);
+  if (operators === told.strokeOperators) return;
+  told.strokeOperators = operators;
+  lines.push(operators);
+}
+
+function tellFill(fill: Ink, lines: string[], told: Told): void {
+  if (fill === told.fill) return;
+  told.fill = fill;
+  const operator = inkOperator(fill, "g", "rg");
+  if (operator === told.fillOperator) return;
+  told.fillOperator = operator;
+  lines.push(operator);
 }
 
 function strokeOperators({ widthMm, ink, dashMm, dashFromMm }: Stroke): string {
-  const colour = inkOperator(ink, { grey: "G", colour: "RG" });
-  return `${figure(widthMm)} w [${figures(...(dashMm ?? []))}] ${figure(dashFromMm ?? 0)} d ${colour}`;
+  const dashes = dashMm === undefined ? "" : dashMm.map(figure).join(" ");
+  return `${figure(widthMm)} w [${dashes}] ${figure(dashFromMm ?? 0)} d ${inkOperator(ink, "G", "RG")}`;
 }
 
-function inkOperator({ red, green, blue }: Ink, operator: { grey: string; colour: string }): string {
-  if (red === green && green === blue) return `${figure(red)} ${operator.grey}`;
-  return `${figures(red, green, blue)} ${operator.colour}`;
+function inkOperator({ red, green, blue }: Ink, greyOperator: string, colourOperator: string): string {
+  if (red === green && green === blue) return `${figure(red)} ${greyOperator}`;
+  return `${pair(red, green)} ${figure(blue)} ${colourOperator}`;
 }
 
-const figures = (...values: readonly number[]): string => values.map(figure).join(" ");
-const moveTo = (at: PagePoint): string => `${figures(at.x, at.y)} m`;
-const lineTo = (at: PagePoint): string => `${figures(at.x, at.y)} l`;
+const pair = (x: number, y: number): string => `${figure(x)} ${figure(y)}`;
+const moveTo = ({ x, y }: PagePoint): string => `${figure(x)} ${figure(y)} m`;
+const lineTo = ({ x, y }: PagePoint): string => `${figure(x)} ${figure(y)} l`;
 
-function outline(item: Exclude<Item, { kind: "text" | "group" }>): string {
+function outline(item: Exclude<Item, { kind: "line" | "text" | "group" }>): string {
   switch (item.kind) {
-    case "line":
-      return `${moveTo(item.from)} ${lineTo(item.to)}`;
     case "path":
       return item.steps.map(step).join(" ");
     case "circle":
@@ -126,22 +145,12 @@ const ARC_RADIANS = (2 * Math.PI) / ARCS_IN_CIRCLE;
 /** Length of an arc's handles for radius 1: the usual cubic whose middle lies on the circle. */
 const HANDLE = (4 / 3) * Math.tan(ARC_RADIANS / 4);
 
-/** Arcs clockwise on the page about `centre`, from the arc numbered `first` (0 starts at three o'clock). */
-function arcs(
-  centre: PagePoint,
-  radiusMm: number,
-  { first, count }: { first: number; count: number },
-): string {
-  return Array.from({ length: count }, (_, index) => arc(centre, radiusMm, first + index)).join(" ");
-}
-
-function arc(centre: PagePoint, radiusMm: number, number: number): string {
-  const from = ray(number);
-  const to = ray(number + 1);
-  const at = (x: number, y: number): string => figures(centre.x + radiusMm * x, centre.y + radiusMm * y);
-  const leaving = at(from.x - HANDLE * from.y, from.y + HANDLE * from.x);
-  const arriving = at(to.x + HANDLE * to.y, to.y - HANDLE * to.x);
-  return `${leaving} ${arriving} ${at(to.x, to.y)} c`;
+/** An arc of a circle of radius 1 about 0: a cubic, its points as they are written. */
+interface Arc {
+  readonly from: PagePoint;
+  readonly leaving: PagePoint;
+  readonly arriving: PagePoint;
+  readonly to: PagePoint;
 }
 
 const ray = (number: number): PagePoint => ({
@@ -149,30 +158,44 @@ const ray = (number: number): PagePoint => ({
   y: Math.sin(number * ARC_RADIANS),
 });
 
-function circle(centre: PagePoint, radiusMm: number): string {
-  const start = moveTo({ x: centre.x + radiusMm, y: centre.y });
-  return `${start} ${arcs(centre, radiusMm, { first: 0, count: ARCS_IN_CIRCLE })} h`;
+/** Clockwise on the page, the first from three o'clock. */
+const CIRCLE: readonly Arc[] = Array.from({ length: ARCS_IN_CIRCLE }, (_, number) => {
+  const [from, to] = [ray(number), ray(number + 1)];
+  const leaving = { x: from.x - HANDLE * from.y, y: from.y + HANDLE * from.x };
+  const arriving = { x: to.x + HANDLE * to.y, y: to.y - HANDLE * to.x };
+  return { from, leaving, arriving, to };
+});
+
+const QUARTER = ARCS_IN_CIRCLE / 4;
+
+function arcs(centre: PagePoint, radiusMm: number, pieces: readonly Arc[]): string {
+  const at = ({ x, y }: PagePoint): string => pair(centre.x + radiusMm * x, centre.y + radiusMm * y);
+  return pieces.map(({ leaving, arriving, to }) => `${at(leaving)} ${at(arriving)} ${at(to)} c`).join(" ");
 }
 
+function circle(centre: PagePoint, radiusMm: number): string {
+  return `${pair(centre.x + radiusMm, centre.y)} m ${arcs(centre, radiusMm, CIRCLE)} h`;
+}
+
+/** A line to where a rounded corner begins, and the corner. */
+function cornerOf(centre: PagePoint, radiusMm: number, pieces: readonly Arc[]): string {
+  const { x, y } = pieces[0]?.from ?? centre;
+  const start = lineTo({ x: centre.x + radiusMm * x, y: centre.y + radiusMm * y });
+  return `${start} ${arcs(centre, radiusMm, pieces)}`;
+}
+
+/** From the top left clockwise, as SVG draws a rect, so that dashes fall alike. */
 function rectangle(item: Extract<Item, { kind: "rectangle" }>): string {
   const { corner, widthMm, heightMm, cornerRadiusMm = 0 } = item;
-  if (cornerRadiusMm === 0) return `${figures(corner.x, corner.y, widthMm, heightMm)} re`;
+  if (cornerRadiusMm === 0) return `${pair(corner.x, corner.y)} ${pair(widthMm, heightMm)} re`;
   const radiusMm = Math.min(cornerRadiusMm, widthMm / 2, heightMm / 2);
   const [left, right] = [corner.x + radiusMm, corner.x + widthMm - radiusMm];
   const [top, bottom] = [corner.y + radiusMm, corner.y + heightMm - radiusMm];
-  // From the top left clockwise, as SVG draws a rect, so that dashes fall alike.
-  const centres = [
-    { x: right, y: top },
-    { x: right, y: bottom },
-    { x: left, y: bottom },
-    { x: left, y: top },
+  const corners = [
+    cornerOf({ x: right, y: top }, radiusMm, CIRCLE.slice(3 * QUARTER)),
+    cornerOf({ x: right, y: bottom }, radiusMm, CIRCLE.slice(0, QUARTER)),
+    cornerOf({ x: left, y: bottom }, radiusMm, CIRCLE.slice(QUARTER, 2 * QUARTER)),
+    cornerOf({ x: left, y: top }, radiusMm, CIRCLE.slice(2 * QUARTER, 3 * QUARTER)),
   ];
-  const quarter = ARCS_IN_CIRCLE / 4;
-  const corners = centres.map((centre, index) => {
-    const first = (quarter * (index + 3)) % ARCS_IN_CIRCLE;
-    const from = ray(first);
-    const start = lineTo({ x: centre.x + radiusMm * from.x, y: centre.y + radiusMm * from.y });
-    return `${start} ${arcs(centre, radiusMm, { first, count: quarter })}`;
-  });
   return `${moveTo({ x: left, y: corner.y })} ${corners.join(" ")} h`;
 }

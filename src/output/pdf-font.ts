@@ -26,7 +26,7 @@ export function embedFont(context: PDFContext, face: Face, used: ReadonlyMap<num
       CIDSystemInfo: { Registry: PDFString.of("Adobe"), Ordering: PDFString.of("Identity"), Supplement: 0 },
       FontDescriptor: describe(context, face, metrics),
       CIDToGIDMap: "Identity",
-      W: widths(metrics, [...used.keys()]),
+      W: widths(metrics, used),
     }),
   );
   return context.register(
@@ -66,11 +66,13 @@ function fontFile(context: PDFContext, face: Face): PDFRef {
 }
 
 /** Pairs of a glyph and the list with its width in thousandths of the em, exact so that nothing drifts. */
-function widths(metrics: Typeface, glyphs: readonly number[]): (number | number[])[] {
-  const advances = new Map(metrics.rows.map(([, glyph, advance]) => [glyph, advance]));
-  return glyphs
-    .toSorted((a, b) => a - b)
-    .flatMap((glyph) => [glyph, [((advances.get(glyph) ?? 0) * 1000) / metrics.unitsPerEm]]);
+function widths(
+  { byCodePoint, unitsPerEm }: Typeface,
+  used: ReadonlyMap<number, number>,
+): (number | number[])[] {
+  return [...used]
+    .toSorted(([a], [b]) => a - b)
+    .flatMap(([glyph, codePoint]) => [glyph, [((byCodePoint.get(codePoint)?.[2] ?? 0) * 1000) / unitsPerEm]]);
 }
 
 /** Lines of one block of a character map may not pass 100 (ISO 32000-1, 9.7.5.4). */

@@ -1,13 +1,12 @@
 import { createHash } from "node:crypto";
 import { type PDFContext, PDFRawStream, type PDFRef } from "pdf-lib";
-import type { Face, Layer, Page } from "../drawing/drawing.js";
+import type { Face, Page } from "../drawing/drawing.js";
 import { InternalError } from "../findings/internal-error.js";
 import { MAX_PAGE_SIDE_PDF_UNITS, PDF_UNITS_PER_INCH } from "../standards/page-units.js";
 import { MM_PER_INCH } from "../units/definitions.js";
 import { deflated } from "./deflate.js";
 import { factor, figure } from "./figure.js";
 import { contentOf, type Noted } from "./pdf-content.js";
-import { noGlyphs } from "./pdf-text.js";
 
 /** Nominal length over the one measured on paper, in each direction of the page; 1 where the printer is true. */
 export interface PrinterCorrection {
@@ -32,15 +31,19 @@ const NO_CORRECTION: PrinterCorrection = { x: 1, y: 1 };
 export function drawPage(page: Page, correction = NO_CORRECTION): DrawnPage {
   const { title, widthMm, heightMm } = page;
   for (const sideMm of [widthMm, heightMm]) pageSide(sideMm);
-  const noted: Noted = { glyphs: noGlyphs(), layers: new Set<Layer>() };
-  const content = framed(page, contentOf(page, noted), correction);
+  const { operators, ...noted } = contentOf(page);
+  const content = framed(page, operators, correction);
   const digest = createHash("sha256").update(content).digest("hex");
   return { ...noted, title, widthMm, heightMm, digest, deflated: deflated(content) };
 }
 
 /** What all pages together need. */
 export function together(pages: readonly DrawnPage[]): Noted {
-  const of = (face: Face) => new Map(pages.flatMap(({ glyphs }) => [...glyphs[face]]));
+  const of = (face: Face) => {
+    const all = new Map<number, number>();
+    for (const { glyphs } of pages) for (const [glyph, codePoint] of glyphs[face]) all.set(glyph, codePoint);
+    return all;
+  };
   return {
     glyphs: { regular: of("regular"), bold: of("bold") },
     layers: new Set(pages.flatMap(({ layers }) => [...layers])),

@@ -2,38 +2,32 @@ import { byFace, byText } from "../drawing/by-text.js";
 import { drawable } from "../drawing/coverage.js";
 import type { Face, Text } from "../drawing/drawing.js";
 import { emMm, measureText } from "../drawing/text.js";
-import { type Typeface, typeface } from "../drawing/typeface.js";
+import { typeface } from "../drawing/typeface.js";
 import { factor, figure } from "./figure.js";
 
 /** Which code point a glyph that was drawn stands for, by face: what has to be embedded. */
-export type UsedGlyphs = Readonly<Record<Face, Map<number, number>>>;
-
-export const noGlyphs = (): UsedGlyphs => ({ regular: new Map(), bold: new Map() });
+export type UsedGlyphs = Readonly<Record<Face, ReadonlyMap<number, number>>>;
 
 /** Names of the fonts in every page's resources. */
 export const FONT_KEY: Readonly<Record<Face, string>> = { regular: "R", bold: "B" };
 
 const SHIFT_BEFORE: Readonly<Record<Text["anchor"], number>> = { start: 0, middle: 0.5, end: 1 };
 
-/** A text as it stands in a content stream: a literal string of glyph numbers, two bytes each, high byte first. */
-interface Letters {
-  readonly literal: string;
-  /** Each glyph and what it stands for. */
-  readonly glyphs: readonly (readonly [glyph: number, codePoint: number])[];
+/** A letter in a content stream: the number of its glyph, two bytes, high byte first, and what it stands for. */
+interface Letter {
+  readonly written: string;
+  readonly glyph: number;
+  readonly codePoint: number;
 }
 
-const lettersIn = byFace((face) => byText((text) => encode(drawable(text), typeface(face))));
+const letters = byFace((face) => byText((character) => letterOf(character, face)));
 
-function encode(text: string, { byCodePoint }: Typeface): Letters {
-  const glyphs = Array.from(text, (character) => {
-    const codePoint = character.codePointAt(0) ?? 0;
-    return [byCodePoint.get(codePoint)?.[1] ?? 0, codePoint] as const;
-  });
-  const bytes = glyphs.map(([glyph]) => String.fromCharCode(glyph >> 8, glyph & 0xff)).join("");
-  return {
-    literal: `(${bytes.replace(NOT_AS_IT_IS, (byte) => AS_WRITTEN.get(byte) ?? `\\${byte}`)})`,
-    glyphs,
-  };
+function letterOf(character: string, face: Face): Letter {
+  const codePoint = character.codePointAt(0) ?? 0;
+  const glyph = typeface(face).byCodePoint.get(codePoint)?.[1] ?? 0;
+  const bytes = String.fromCharCode(glyph >> 8, glyph & 0xff);
+  const written = bytes.replace(NOT_AS_IT_IS, (byte) => AS_WRITTEN.get(byte) ?? `\\${byte}`);
+  return { written, glyph, codePoint };
 }
 
 /** What means something else in a literal string (ISO 32000-1, 7.3.4.2): brackets, and line ends, which readers exchange. */
@@ -43,8 +37,41 @@ const AS_WRITTEN: ReadonlyMap<string, string> = new Map([
   ["\n", "\\n"],
 ]);
 
-function note(used: Map<number, number>, glyphs: Letters["glyphs"]): void {
-  for (const [glyph, codePoint] of glyphs) if (!used.has(glyph)) used.set(glyph, codePoint);
+/** A text as it stands in a content stream: a literal string. */
+interface Literal {
+  readonly literal: string;
+  /** What each of its glyphs stands for. */
+  readonly glyphs: ReadonlyMap<number, number>;
+}
+
+const literals = byFace((face) => byText((text) => literalOf(drawable(text), letters[face])));
+
+function literalOf(text: string, letter: (character: string) => Letter): Literal {
+  const glyphs = new Map<number, number>();
+  let bytes = "";
+  for (const character of text) {
+    const { written, glyph, codePoint } = letter(character);
+    bytes += written;
+    if (!glyphs.has(glyph)) glyphs.set(glyph, codePoint);
+  }
+  return { literal: `(${bytes})`, glyphs };
+}
+
+/** The literals of a page, each once. */
+export type Literals = Readonly<Record<Face, Set<Literal>>>;
+
+export const noLiterals = (): Literals => ({ regular: new Set(), bold: new Set() });
+
+/** The glyphs of a page; where two letters share one, it stands for the first. */
+export function glyphsOf(used: Literals): UsedGlyphs {
+  const of = (face: Face) => {
+    const all = new Map<number, number>();
+    for (const { glyphs } of used[face]) {
+      for (const [glyph, codePoint] of glyphs) if (!all.has(glyph)) all.set(glyph, codePoint);
+    }
+    return all;
+  };
+  return { regular: of("regular"), bold: of("bold") };
 }
 
 /**
@@ -52,18 +79,20 @@ function note(used: Map<number, number>, glyphs: Letters["glyphs"]): void {
  * clockwise by the text's angle, and the anchor is moved to where the text starts.
  */
 function matrix(item: Text): string {
-  const radians = ((item.turnDeg ?? 0) * Math.PI) / 180;
-  const cosine = Math.cos(radians);
-  const sine = Math.sin(radians);
   const before = SHIFT_BEFORE[item.anchor];
   const backMm = before === 0 ? 0 : before * measureText(item.text, item).widthMm;
-  const start = [item.at.x - backMm * cosine, item.at.y - backMm * sine].map(figure);
-  return [...[cosine, sine, sine, -cosine].map(factor), ...start].join(" ");
+  const turnDeg = item.turnDeg ?? 0;
+  if (turnDeg === 0) return `1 0 0 -1 ${figure(item.at.x - backMm)} ${figure(item.at.y)}`;
+  const radians = (turnDeg * Math.PI) / 180;
+  const cosine = Math.cos(radians);
+  const sine = Math.sin(radians);
+  const axes = [cosine, sine, sine, -cosine].map(factor).join(" ");
+  return `${axes} ${figure(item.at.x - backMm * cosine)} ${figure(item.at.y - backMm * sine)}`;
 }
 
-/** Operators that draw a text, its glyphs noted among those used. */
-export function textOperators(item: Text, used: UsedGlyphs): string {
-  const { literal, glyphs } = lettersIn[item.face](item.text);
-  note(used[item.face], glyphs);
-  return `BT /${FONT_KEY[item.face]} ${figure(emMm(item))} Tf ${matrix(item)} Tm ${literal} Tj ET`;
+/** Operators that draw a text, its literal noted among those used. */
+export function textOperators(item: Text, used: Literals): string {
+  const literal = literals[item.face](item.text);
+  used[item.face].add(literal);
+  return `BT /${FONT_KEY[item.face]} ${figure(emMm(item))} Tf ${matrix(item)} Tm ${literal.literal} Tj ET`;
 }
