@@ -37,24 +37,17 @@ const AS_WRITTEN: ReadonlyMap<string, string> = new Map([
   ["\n", "\\n"],
 ]);
 
-/** A text as it stands in a content stream: a literal string. */
+/** A text as it stands in a content stream: a literal string, and its letters, each once. */
 interface Literal {
   readonly literal: string;
-  /** What each of its glyphs stands for. */
-  readonly glyphs: ReadonlyMap<number, number>;
+  readonly letters: ReadonlySet<Letter>;
 }
 
 const literals = byFace((face) => byText((text) => literalOf(drawable(text), letters[face])));
 
 function literalOf(text: string, letter: (character: string) => Letter): Literal {
-  const glyphs = new Map<number, number>();
-  let bytes = "";
-  for (const character of text) {
-    const { written, glyph, codePoint } = letter(character);
-    bytes += written;
-    if (!glyphs.has(glyph)) glyphs.set(glyph, codePoint);
-  }
-  return { literal: `(${bytes})`, glyphs };
+  const used = Array.from(text, letter);
+  return { literal: `(${used.map(({ written }) => written).join("")})`, letters: new Set(used) };
 }
 
 /** The literals of a page, each once. */
@@ -62,14 +55,11 @@ export type Literals = Readonly<Record<Face, Set<Literal>>>;
 
 export const noLiterals = (): Literals => ({ regular: new Set(), bold: new Set() });
 
-/** The glyphs of a page; where two letters share one, it stands for the first. */
 export function glyphsOf(used: Literals): UsedGlyphs {
-  const of = (face: Face) => {
-    const all = new Map<number, number>();
-    for (const { glyphs } of used[face]) {
-      for (const [glyph, codePoint] of glyphs) if (!all.has(glyph)) all.set(glyph, codePoint);
-    }
-    return all;
+  const of = (face: Face): ReadonlyMap<number, number> => {
+    const all = new Set<Letter>();
+    for (const literal of used[face]) for (const letter of literal.letters) all.add(letter);
+    return new Map(Array.from(all, ({ glyph, codePoint }) => [glyph, codePoint]));
   };
   return { regular: of("regular"), bold: of("bold") };
 }
