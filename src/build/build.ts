@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { build, type OutputFile, type Plugin } from "esbuild";
 import { roomJsonSchema } from "../room/json-schema.js";
 import { prepareTypeface } from "./prepare-typeface.js";
+import { prepareZlib } from "./prepare-zlib.js";
 import { rememberCompiled } from "./remember.js";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
@@ -45,6 +46,21 @@ const pdfLibWithoutRest: Plugin = {
       const resolved = await setup.resolve(path, { ...rest, pluginData: "resolved" });
       return { ...resolved, sideEffects: false };
     });
+  },
+};
+
+/** pdf-lib has a deflater of its own for what it writes besides the pages; ours makes the same bytes of it. */
+const oneDeflater: Plugin = {
+  name: "one deflater",
+  setup({ onResolve, onLoad }) {
+    const namespace = "deflate";
+    onResolve({ filter: /^pako$/ }, ({ path }) => ({ path, namespace }));
+    onLoad({ filter: /.*/, namespace }, () => ({
+      contents: `import { deflate } from "./deflate.js";
+        const USUAL_LEVEL = 6;
+        export default { deflate: (bytes) => deflate(bytes, USUAL_LEVEL) };`,
+      resolveDir: join(ROOT, "src", "output"),
+    }));
   },
 };
 
@@ -100,7 +116,7 @@ async function bundle(name: string, also: readonly Plugin[] = []): Promise<reado
     legalComments: "linked",
     define: { "import.meta.url": "__programUrl" },
     banner: { js: WITH_URL },
-    plugins: [withoutUnasked, pdfLibWithoutRest, zodWithoutDescriptions, ...also],
+    plugins: [withoutUnasked, pdfLibWithoutRest, oneDeflater, zodWithoutDescriptions, ...also],
     logLevel: "warning",
     write: false,
   });
@@ -124,6 +140,7 @@ async function writeRoomSchema(): Promise<void> {
 }
 
 await prepareTypeface();
+await prepareZlib();
 const programs = await Promise.all([bundle("cli"), bundle("cli-check", [withoutOtherCommands])]);
 await replaceProgram(programs.flat());
 await writeRoomSchema();
