@@ -56,10 +56,10 @@ const oneDeflater: Plugin = {
     const namespace = "deflate";
     onResolve({ filter: /^pako$/ }, ({ path }) => ({ path, namespace }));
     onLoad({ filter: /.*/, namespace }, () => ({
-      contents: `import { deflate } from "./deflate.js";
+      contents: `import { deflate } from "../output/deflate.js";
         const USUAL_LEVEL = 6;
         export default { deflate: (bytes) => deflate(bytes, USUAL_LEVEL) };`,
-      resolveDir: join(ROOT, "src", "output"),
+      resolveDir: join(ROOT, "src", "build"),
     }));
   },
 };
