@@ -5,31 +5,58 @@ import { ALL_CAUTIONS, cautionsOf, LINES_GAP_MM, type WordedLine, wordedLines } 
 import { countOf, countTable, openingOf } from "./count.js";
 import { contentsPart, type Listed } from "./cover-contents.js";
 import { byLevel, findingLines } from "./finding-lines.js";
-import { flow, headed, type Part, rowsOf, run, whole } from "./flow.js";
+import { type Flowed, flow, flowed, headed, type Part, rowsOf, run, whole } from "./flow.js";
 import { frameArea } from "./frame.js";
 import { refusalText } from "./label-test-page.js";
 import { labellingOf } from "./labelling.js";
+import { drawnWhenAsked } from "./page-count.js";
 import type { Body, FrameFacts, Order, Sheet } from "./sheet.js";
 
 /**
  * What everyone reads first: the job, how many openings there are and which must not be cut, which sheets are whose,
  * what was found, cautions, and how to print. As many pages as it takes.
  */
-export function cover(order: Order, contents: readonly Listed[]): Sheet {
+export const cover = (order: Order, contents: readonly Listed[]): Sheet =>
+  coverListing(order, () => contents);
+
+/** The same, where the numbers of the others begin after its own pages: how high these lists are does not depend on them. */
+export function coverListing(order: Order, contentsAfter: (coverPages: number) => readonly Listed[]): Sheet {
   const { widthMm, heightMm } = order.reading;
   const facts = factsOf(order);
   const { title } = facts;
   const area = frameArea(order, facts, order.reading);
-  const ways = GAPS_MM.map((gapMm) => flow(partsOf(order, contents), area, gapMm));
-  const fewest = Math.min(...ways.map(({ length }) => length));
-  const pages = (ways.find(({ length }) => length === fewest) ?? []).map(
-    (items): Body => ({ widthMm, heightMm, title, frame: facts, items }),
+  const { gapMm, pageCount } = narrowed((gap) => flowed(partsOf(order, contentsAfter(1)), area, gap));
+  const announced = {
+    name: "cover",
+    trades: ["drywall", "installer"],
+    title,
+    pageCount,
+    whole: null,
+  } as const;
+  return drawnWhenAsked(announced, () =>
+    flow(partsOf(order, contentsAfter(pageCount)), area, gapMm).map(
+      (items): Body => ({ widthMm, heightMm, title, frame: facts, items }),
+    ),
   );
-  return { name: "cover", trades: ["drywall", "installer"], title, pages, whole: null };
 }
 
 /** Between parts, the widest first: a narrower one only where it saves a page. */
 const GAPS_MM: readonly number[] = [3, 2, 1];
+
+function narrowed(laidOut: (gapMm: number) => Flowed): {
+  readonly gapMm: number;
+  readonly pageCount: number;
+} {
+  const [widestMm = 0, ...others] = GAPS_MM;
+  const { pages, leastPages } = laidOut(widestMm);
+  let fewest = { gapMm: widestMm, pageCount: pages.length };
+  if (leastPages >= pages.length) return fewest;
+  for (const gapMm of others) {
+    const pageCount = laidOut(gapMm).pages.length;
+    if (pageCount < fewest.pageCount) fewest = { gapMm, pageCount };
+  }
+  return fewest;
+}
 
 const factsOf = ({ words }: Order): FrameFacts => ({
   title: words.cover.title,

@@ -18,24 +18,42 @@ export type Part = (free: Box, fresh: boolean) => Laid | null;
 const ACCENT_MM = 1.3;
 
 /** Parts one under the other, over as many pages as they need; the items of each page. Never an empty list. */
-export function flow(parts: readonly Part[], box: Box, gapMm: number): Item[][] {
+export const flow = (parts: readonly Part[], box: Box, gapMm: number): Item[][] =>
+  flowed(parts, box, gapMm).pages;
+
+export interface Flowed {
+  readonly pages: Item[][];
+  /** Pages that no narrower gap between parts can do without. */
+  readonly leastPages: number;
+}
+
+/** The same, and on how few pages it might stand if its parts stood closer. */
+export function flowed(parts: readonly Part[], box: Box, gapMm: number): Flowed {
   const area = { ...box, y: box.y + ACCENT_MM, heightMm: box.heightMm - ACCENT_MM };
   const pages: Item[][] = [[]];
   const waiting = [...parts];
   let y = area.y;
+  let contentMm = 0;
+  let goesOn = false;
   for (let part = waiting.shift(); part !== undefined; part = waiting.shift()) {
     const fresh = y === area.y;
     const laid = part({ ...area, y, heightMm: area.y + area.heightMm - y }, fresh);
     pages.at(-1)?.push(...(laid?.items ?? []));
     y += laid === null ? 0 : laid.heightMm + gapMm;
+    // What goes on from another page may begin with a heading that it would not repeat elsewhere.
+    if (!goesOn) contentMm += Math.min(laid?.heightMm ?? 0, area.heightMm);
     const rest = laid === null ? part : laid.rest;
+    goesOn = laid !== null && rest !== null;
     if (rest === null) continue;
     waiting.unshift(rest);
     pages.push([]);
     y = area.y;
   }
-  return pages;
+  return { pages, leastPages: Math.max(1, Math.ceil(contentMm / (area.heightMm + OVER_MM))) };
 }
+
+/** The gap under a part's last line may hang over the end of a page. */
+const OVER_MM = 3;
 
 /** A block that stays in one piece. */
 export const whole =

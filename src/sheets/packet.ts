@@ -4,7 +4,7 @@ import { cableLabels } from "./cable-labels.js";
 import { cablePlan } from "./cable-plan.js";
 import { cableSchedule } from "./cable-schedule.js";
 import { checkLists } from "./check-lists.js";
-import { cover } from "./cover.js";
+import { coverListing } from "./cover.js";
 import { floorMarks } from "./floor-marks.js";
 import { frameItems } from "./frame.js";
 import { grilleSchedule } from "./grille-schedule.js";
@@ -122,10 +122,8 @@ export const countedSheet = (sheet: Sheet): CountedSheet => ({
 });
 
 /** The cover, which lists the others; its own pages come before theirs. */
-export function coverOf(order: Order, others: readonly CountedSheet[]): Sheet {
-  const drafted = cover(order, contents(others, 1));
-  return cover(order, contents(others, pageCountOf(drafted)));
-}
+export const coverOf = (order: Order, others: readonly CountedSheet[]): Sheet =>
+  coverListing(order, (coverPages) => contents(others, coverPages));
 
 function contents(sheets: readonly CountedSheet[], coverPages: number) {
   const { firsts } = numbersOf(sheets.map(({ pageCount }) => pageCount));
