@@ -11,28 +11,22 @@ const ROOT = fileURLToPath(new URL("../../", import.meta.url));
 const BUILT = join(ROOT, "bin", "built");
 
 /**
- * svgdom asks a font engine for the size of text, pictures for their size and a parser for markup, and none of the
- * three is ever asked here: text is measured by the prepared typeface. commander can run commands that are programs of
- * their own, which ours are not. pdf-lib brings the widths of fonts that every reader has, and ours is embedded. zod
- * brings its complaints in fifty languages; ours are phrased in src/words. Left out, they save half of what is loaded.
+ * commander can run commands that are programs of their own, which ours are not. pdf-lib brings the widths of fonts that
+ * every reader has, and ours is embedded. zod brings its complaints in fifty languages; ours are phrased in src/words.
  */
 const withoutUnasked: Plugin = {
   name: "without what is never asked",
   setup({ onResolve, onLoad }) {
     const namespace = "never-asked";
-    onResolve({ filter: /^(fontkit|image-size|sax|@pdf-lib\/standard-fonts)$/ }, ({ path }) => ({
-      path,
-      namespace,
-    }));
+    onResolve({ filter: /^@pdf-lib\/standard-fonts$/ }, ({ path }) => ({ path, namespace }));
     onResolve({ filter: /^node:child_process$/ }, ({ path, importer }) =>
       /node_modules.commander./.test(importer) ? { path, namespace } : undefined,
     );
     onResolve({ filter: /locales\/index\.js$/ }, ({ path, importer }) =>
       /node_modules.zod./.test(importer) ? { path, namespace } : undefined,
     );
-    onLoad({ filter: /.*/, namespace }, ({ path }) => ({
-      contents: `export default null; export const openSync = () => { throw new Error("${path} is left out"); };
-        export const Font = null, FontNames = {}, Encodings = {};`,
+    onLoad({ filter: /.*/, namespace }, () => ({
+      contents: "export default null; export const Font = null, FontNames = {}, Encodings = {};",
     }));
   },
 };

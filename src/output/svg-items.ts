@@ -1,4 +1,3 @@
-import { Circle, ClipPath, type Element, G, Line, Path, Rect, Text as SvgText } from "@svgdotjs/svg.js";
 import { drawable } from "../drawing/coverage.js";
 import type {
   Group,
@@ -15,8 +14,7 @@ import type {
 import { emMm } from "../drawing/text.js";
 import { cleanText } from "./clean-text.js";
 import { figure } from "./figure.js";
-
-type Attributes = Record<string, string>;
+import { attribute, element, escaped } from "./svg-element.js";
 
 /** Ids that were given on one page: never from a counter of the process, so that a page is always the same. */
 export interface Ids {
@@ -29,42 +27,38 @@ export const noIds = (): Ids => ({ layers: new Map(), windows: 0 });
 /** Where a group's own coordinates begin on the page: shifts are added up, so that every figure is one of the page. */
 const ORIGIN: PagePoint = { x: 0, y: 0 };
 
-/** An element with attributes that are written as they are: svg.js itself would look for colours and units in them. */
-function having<Made extends Element>(element: Made, attributes: Attributes): Made {
-  for (const name in attributes) element.node.setAttribute(name, attributes[name] ?? "");
-  return element;
-}
-
-/** One item of the display list as an element, all its attributes set at once. */
-export function elementOf(item: Item, ids: Ids, from: PagePoint = ORIGIN): Element {
+/** One item of the display list as an element. */
+export function elementOf(item: Item, ids: Ids, from: PagePoint = ORIGIN): string {
   const x = (at: PagePoint): string => figure(at.x + from.x);
   const y = (at: PagePoint): string => figure(at.y + from.y);
   switch (item.kind) {
-    case "line":
-      return having(new Line(), {
-        ...{ x1: x(item.from), y1: y(item.from), x2: x(item.to), y2: y(item.to) },
-        ...strokeOf(item.stroke),
-        ...markOf(item.mark),
-      });
-    case "path":
-      return having(new Path(), { d: item.steps.map((each) => step(each, from)).join(""), ...paintOf(item) });
-    case "circle":
-      return having(new Circle(), {
-        ...{ cx: x(item.centre), cy: y(item.centre), r: figure(item.radiusMm) },
-        ...paintOf(item),
-      });
-    case "rectangle":
-      return having(new Rect(), {
-        ...{ x: x(item.corner), y: y(item.corner) },
-        ...{ width: figure(item.widthMm), height: figure(item.heightMm) },
-        ...(item.cornerRadiusMm ? { rx: figure(item.cornerRadiusMm) } : {}),
-        ...paintOf(item),
-      });
+    case "line": {
+      const start = attribute("x1", x(item.from)) + attribute("y1", y(item.from));
+      const end = attribute("x2", x(item.to)) + attribute("y2", y(item.to));
+      return element("line", start + end + strokeOf(item.stroke) + markOf(item.mark));
+    }
+    case "path": {
+      const steps = item.steps.map((each) => step(each, from)).join("");
+      return element("path", attribute("d", steps) + paintOf(item));
+    }
+    case "circle": {
+      const centre = attribute("cx", x(item.centre)) + attribute("cy", y(item.centre));
+      return element("circle", centre + attribute("r", figure(item.radiusMm)) + paintOf(item));
+    }
+    case "rectangle": {
+      const corner = attribute("x", x(item.corner)) + attribute("y", y(item.corner));
+      return element("rect", corner + sizeOf(item) + paintOf(item));
+    }
     case "text":
       return textOf(item, { x: x(item.at), y: y(item.at) });
     case "group":
       return groupOf(item, ids, from);
   }
+}
+
+function sizeOf({ widthMm, heightMm, cornerRadiusMm }: Extract<Item, { kind: "rectangle" }>): string {
+  const size = attribute("width", figure(widthMm)) + attribute("height", figure(heightMm));
+  return cornerRadiusMm ? size + attribute("rx", figure(cornerRadiusMm)) : size;
 }
 
 function step(each: PathStep, from: PagePoint): string {
@@ -77,14 +71,16 @@ function colour({ red, green, blue }: Ink): string {
   return `#${parts.map((part) => part.toString(16).padStart(2, "0")).join("")}`;
 }
 
-function strokeOf({ widthMm, ink, dashMm, dashFromMm }: Stroke): Attributes {
-  const dash = dashMm === undefined ? {} : { "stroke-dasharray": dashMm.map(figure).join(" ") };
-  const from = dashFromMm === undefined ? {} : { "stroke-dashoffset": figure(dashFromMm) };
-  return { stroke: colour(ink), "stroke-width": figure(widthMm), ...dash, ...from };
+function strokeOf({ widthMm, ink, dashMm, dashFromMm }: Stroke): string {
+  const pen = attribute("stroke", colour(ink)) + attribute("stroke-width", figure(widthMm));
+  const dash = dashMm === undefined ? "" : attribute("stroke-dasharray", dashMm.map(figure).join(" "));
+  return pen + dash + (dashFromMm === undefined ? "" : attribute("stroke-dashoffset", figure(dashFromMm)));
 }
 
-const markOf = (mark: Mark | undefined): Attributes =>
-  mark === undefined ? {} : { class: mark.role, "data-speaker": cleanText(mark.speaker) };
+const markOf = (mark: Mark | undefined): string =>
+  mark === undefined
+    ? ""
+    : attribute("class", mark.role) + attribute("data-speaker", cleanText(mark.speaker));
 
 interface Painted {
   readonly stroke?: Stroke;
@@ -92,28 +88,29 @@ interface Painted {
   readonly mark?: Mark;
 }
 
-const paintOf = ({ stroke, fill, mark }: Painted): Attributes => ({
-  ...(stroke === undefined ? {} : strokeOf(stroke)),
-  ...(fill === undefined ? {} : { fill: colour(fill) }),
-  ...markOf(mark),
-});
+const paintOf = ({ stroke, fill, mark }: Painted): string =>
+  (stroke === undefined ? "" : strokeOf(stroke)) +
+  (fill === undefined ? "" : attribute("fill", colour(fill))) +
+  markOf(mark);
 
-function textOf(item: Text, { x, y }: { x: string; y: string }): Element {
-  return having(new SvgText().plain(drawable(item.text)), {
-    ...{ x, y, "font-size": figure(emMm(item)), fill: colour(item.ink) },
-    ...(item.face === "bold" ? { "font-weight": "700" } : {}),
-    ...(item.anchor === "start" ? {} : { "text-anchor": item.anchor }),
-    ...(item.turnDeg ? { transform: `rotate(${figure(item.turnDeg)} ${x} ${y})` } : {}),
-  });
+function textOf(item: Text, { x, y }: { x: string; y: string }): string {
+  const attributes = [
+    attribute("x", x) + attribute("y", y),
+    attribute("font-size", figure(emMm(item))) + attribute("fill", colour(item.ink)),
+    item.face === "bold" ? attribute("font-weight", "700") : "",
+    item.anchor === "start" ? "" : attribute("text-anchor", item.anchor),
+    item.turnDeg ? attribute("transform", `rotate(${figure(item.turnDeg)} ${x} ${y})`) : "",
+  ];
+  return element("text", attributes.join(""), escaped(drawable(item.text)));
 }
 
-function groupOf(group: Group, ids: Ids, from: PagePoint): Element {
+function groupOf(group: Group, ids: Ids, from: PagePoint): string {
   const { layer, window, shift = ORIGIN } = group;
-  const element = having(new G(), layer === undefined ? {} : { id: layerId(layer, ids), class: "layer" });
-  if (window !== undefined) clip(element, window, ids, from);
+  const named = layer === undefined ? "" : attribute("id", layerId(layer, ids)) + attribute("class", "layer");
+  const clip = window === undefined ? NO_CLIP : clipOf(window, ids, from);
   const inside = { x: from.x + shift.x, y: from.y + shift.y };
-  for (const item of group.items) element.add(elementOf(item, ids, inside));
-  return element;
+  const items = group.items.map((item) => elementOf(item, ids, inside));
+  return element("g", named + clip.attribute, clip.element + items.join(""));
 }
 
 /** A layer's name, with a number from its second group on: ids may stand only once. */
@@ -123,13 +120,22 @@ function layerId(layer: Layer, { layers }: Ids): string {
   return number === 1 ? layer : `${layer}-${number}`;
 }
 
+interface Clip {
+  readonly attribute: string;
+  readonly element: string;
+}
+
+const NO_CLIP: Clip = { attribute: "", element: "" };
+
 /** A window clips in the coordinates outside its group's shift. */
-function clip(element: G, window: Window, ids: Ids, from: PagePoint): void {
+function clipOf(window: Window, ids: Ids, from: PagePoint): Clip {
   ids.windows += 1;
   const id = `window-${ids.windows}`;
-  element.attr("clip-path", `url(#${id})`);
   const { widthMm, heightMm } = window;
   const corner = { x: window.x + from.x, y: window.y + from.y };
-  const opening: Item = { kind: "rectangle", corner, widthMm, heightMm };
-  element.add(new ClipPath().attr("id", id).add(elementOf(opening, ids)));
+  const opening = elementOf({ kind: "rectangle", corner, widthMm, heightMm }, ids);
+  return {
+    attribute: attribute("clip-path", `url(#${id})`),
+    element: element("clipPath", attribute("id", id), opening),
+  };
 }

@@ -1,13 +1,14 @@
-import { registerWindow, SVG, type Svg } from "@svgdotjs/svg.js";
-import { createSVGWindow } from "svgdom";
 import type { Page } from "../drawing/drawing.js";
 import { cleanText } from "./clean-text.js";
 import { figure } from "./figure.js";
+import { attribute, element, escaped } from "./svg-element.js";
 import { styleFor } from "./svg-face.js";
 import { elementOf, noIds } from "./svg-items.js";
 
-const window = createSVGWindow();
-registerWindow(window, window.document);
+const NAMESPACES =
+  attribute("xmlns", "http://www.w3.org/2000/svg") +
+  attribute("version", "1.1") +
+  attribute("xmlns:xlink", "http://www.w3.org/1999/xlink");
 
 /**
  * A page as one SVG document: width and height in millimetres, a user unit of one millimetre, layers as named groups,
@@ -15,17 +16,19 @@ registerWindow(window, window.document);
  * for a figure that is none.
  */
 export function writeSvg(page: Page): string {
-  const root = SVG(window.document.documentElement) as Svg;
-  root.clear();
   const [width, height] = [figure(page.widthMm), figure(page.heightMm)];
-  root.attr({
-    ...{ width: `${width}mm`, height: `${height}mm`, viewBox: `0 0 ${width} ${height}` },
-    ...{ "xml:lang": cleanText(page.language), "xml:space": "preserve", fill: "none" },
-  });
-  root.element("title").words(cleanText(page.title));
+  const size = attribute("width", `${width}mm`) + attribute("height", `${height}mm`);
+  const attributes = [
+    NAMESPACES + size + attribute("viewBox", `0 0 ${width} ${height}`),
+    attribute("xml:lang", cleanText(page.language)) + attribute("xml:space", "preserve"),
+    attribute("fill", "none"),
+  ];
   const style = styleFor(page.items);
-  if (style !== "") root.element("style").words(style);
   const ids = noIds();
-  for (const item of page.items) root.add(elementOf(item, ids));
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${root.node.outerHTML}\n`;
+  const inside = [
+    element("title", "", escaped(cleanText(page.title))),
+    style === "" ? "" : element("style", "", escaped(style)),
+    ...page.items.map((item) => elementOf(item, ids)),
+  ];
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${element("svg", attributes.join(""), inside.join(""))}\n`;
 }
