@@ -35,10 +35,8 @@ export const isIn = ({ min, max }: Box, { u, v }: SurfacePoint): boolean =>
   u > min.u + EPSILON_MM && u < max.u - EPSILON_MM && v > min.v + EPSILON_MM && v < max.v - EPSILON_MM;
 
 /** Whether a stretch along an axis passes through the box. */
-export function passesThrough(box: Box, from: SurfacePoint, to: SurfacePoint): boolean {
-  return (["u", "v"] as const).every(
-    (axis) =>
-      Math.max(from[axis], to[axis]) > box.min[axis] + EPSILON_MM &&
-      Math.min(from[axis], to[axis]) < box.max[axis] - EPSILON_MM,
-  );
-}
+export const passesThrough = ({ min, max }: Box, from: SurfacePoint, to: SurfacePoint): boolean =>
+  Math.max(from.u, to.u) > min.u + EPSILON_MM &&
+  Math.min(from.u, to.u) < max.u - EPSILON_MM &&
+  Math.max(from.v, to.v) > min.v + EPSILON_MM &&
+  Math.min(from.v, to.v) < max.v - EPSILON_MM;

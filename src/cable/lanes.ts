@@ -189,10 +189,29 @@ function lanesThrough(field: Field, points: readonly SurfacePoint[]): Lanes {
     // Corners of boxes and outlines share most of theirs.
     const values = [...new Set(points.map((point) => point[axis]))];
     if (field.isOver) return distinct(values);
-    const across = field.bands[otherAxis(axis)].filter(({ member }) => isRepeating(member.kind));
-    return distinct([...values, ...values.flatMap((value) => besideWood(across, value))]);
+    const beside = besideWoodOf(field.bands[otherAxis(axis)]);
+    return distinct([...values, ...values.flatMap(beside)]);
   };
   return { field, us: along("u"), vs: along("v") };
+}
+
+type Beside = (value: number) => readonly number[];
+
+/** Of each surface's members once: every route asks again, and of the same corners. */
+const besideKnown = new WeakMap<readonly Band[], Beside>();
+
+function besideWoodOf(bands: readonly Band[]): Beside {
+  const known = besideKnown.get(bands);
+  if (known !== undefined) return known;
+  const across = bands.filter(({ member }) => isRepeating(member.kind));
+  const found = new Map<number, readonly number[]>();
+  const beside: Beside = (value) => {
+    const middles = found.get(value) ?? besideWood(across, value);
+    found.set(value, middles);
+    return middles;
+  };
+  besideKnown.set(bands, beside);
+  return beside;
 }
 
 /** The middles of the bays at both sides of the wood that a lane of that u or v would lie in; none where it lies free. */

@@ -222,9 +222,20 @@ function nodesAt(lanes: readonly Lanes[], firsts: readonly number[], { field, at
   const index = lanes.findIndex((own) => own.field === field);
   const own = lanes[index];
   if (own === undefined) return [];
-  const column = own.us.findIndex((u) => Math.abs(u - at.u) <= EPSILON_MM);
-  const row = own.vs.findIndex((v) => Math.abs(v - at.v) <= EPSILON_MM);
+  const column = placeOf(own.us, at.u);
+  const row = placeOf(own.vs, at.v);
   if (column < 0 || row < 0) return [];
   const first = (firsts[index] ?? 0) + 2 * (row * own.us.length + column);
   return [first, first + 1];
+}
+
+/** Where a figure stands in an ascending list, the first that it equals; -1 for nowhere. */
+function placeOf(values: readonly number[], value: number): number {
+  let [low, high] = [0, values.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((values[middle] ?? 0) - value < -EPSILON_MM) low = middle + 1;
+    else high = middle;
+  }
+  return Math.abs((values[low] ?? Number.POSITIVE_INFINITY) - value) <= EPSILON_MM ? low : -1;
 }

@@ -3,7 +3,7 @@ import { distanceMm } from "../geometry/surface-point.js";
 import type { SurfacePoint, Vector } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
 import { type Box, isIn, passesThrough } from "./box.js";
-import { type Axis, crossedBy, type Field, isAslant, isUncounted, otherAxis, runOf } from "./field.js";
+import { type Axis, type Band, crossedBy, type Field, isUncounted, otherAxis } from "./field.js";
 import { bayMiddles, joinsOf, lanesOf, stepMm, turnMm } from "./lanes.js";
 import { type Boring, type Network, networkOf, type Spot } from "./network.js";
 import { shortestWay } from "./shortest.js";
@@ -233,18 +233,18 @@ function towardOf({ surface }: Field, from: SurfacePoint, to: SurfacePoint): str
   return [...surface.edges].sort((a, b) => facing(b) - facing(a))[0]?.along ?? surface.name;
 }
 
-function neighbours({ members }: Field, axis: Axis, at: SurfacePoint): Leg["between"] {
-  const across = otherAxis(axis);
-  const alongside = members.filter(
-    (member) => isRepeating(member) && !isAslant(member) && runOf(member) === axis,
-  );
-  const numbers = alongside.map((member) => ({
-    number: member.number,
-    offMm: member.from[across] - at[across],
-  }));
-  const before = numbers.filter(({ offMm }) => offMm < 0).sort((a, b) => b.offMm - a.offMm)[0];
-  const after = numbers.filter(({ offMm }) => offMm >= 0).sort((a, b) => a.offMm - b.offMm)[0];
-  const pair = [before?.number ?? null, after?.number ?? null];
+/** Numbers of the nearest before and after, the lower first; a line that comes twice counts as its first. */
+function neighbours({ bands }: Field, axis: Axis, at: SurfacePoint): Leg["between"] {
+  const atMm = at[otherAxis(axis)];
+  let before: Band | null = null;
+  let after: Band | null = null;
+  for (const band of bands[axis]) {
+    if (!isRepeating(band.member)) continue;
+    const offMm = band.atMm - atMm;
+    if (offMm < 0) before = before === null || offMm > before.atMm - atMm ? band : before;
+    else after = after === null || offMm < after.atMm - atMm ? band : after;
+  }
+  const pair = [before?.member.number ?? null, after?.member.number ?? null];
   const [low = null, high = null] = pair.sort((a, b) => (a ?? 0) - (b ?? 0));
   return [low, high];
 }

@@ -1,8 +1,8 @@
 import { toWorld } from "../geometry/frame.js";
 import { length, subtract, type Vector } from "../geometry/vector.js";
-import type { Member } from "../room/room.js";
+import type { Member, Surface } from "../room/room.js";
 import { SHARED_WITHIN_MM } from "./boring.js";
-import { meeting, runOf } from "./field.js";
+import { type Field, meeting, runOf } from "./field.js";
 import type { Boring } from "./network.js";
 import type { Leg } from "./route.js";
 
@@ -25,13 +25,22 @@ export function trunkFrom(equipment: Vector): Trunk {
     if (known === undefined) places.set(member, [place]);
     else if (!known.includes(place)) known.push(place);
   };
+  // Every route asks again, of the same lanes.
+  const alone = new Map<Member, Map<number, number>>();
+  const unwantedAlone = ({ surface }: Field, member: Member, alongMm: number): number => {
+    const known = alone.get(member) ?? new Map<number, number>();
+    alone.set(member, known);
+    const found = known.get(alongMm) ?? aloneAt(surface, member, alongMm);
+    known.set(alongMm, found);
+    return found;
+  };
+  const aloneAt = ({ frame }: Surface, member: Member, alongMm: number): number => {
+    const at = meeting(member, runOf(member), alongMm) ?? member.from;
+    return 1 + Math.min(1, length(subtract(toWorld(frame, at), equipment)) / FAR_MM);
+  };
   return {
-    unwanted: ({ surface }, member, alongMm) => {
-      if (isShared(member, alongMm)) return 0;
-      const at = meeting(member, runOf(member), alongMm) ?? member.from;
-      const offMm = length(subtract(toWorld(surface.frame, at), equipment));
-      return 1 + Math.min(1, offMm / FAR_MM);
-    },
+    unwanted: (field, member, alongMm) =>
+      isShared(member, alongMm) ? 0 : unwantedAlone(field, member, alongMm),
     add: (legs) => {
       for (const { crossed, from } of legs) {
         for (const member of crossed) addTo(member, from[runOf(member)]);
