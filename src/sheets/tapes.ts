@@ -48,6 +48,17 @@ export function tapeFromEdge(edge: Edge, point: SurfacePoint, stage: Stage): Tap
  * corner, past a soffit) gives way to the edge before it that faces the same way.
  */
 export function tapesOf(room: Room, opening: Opening, stage: Stage): Tapes {
+  const found = known.get(opening) ?? new Map<Stage, Tapes>();
+  known.set(opening, found);
+  const tapes = found.get(stage) ?? heldTo(room, opening, stage);
+  found.set(stage, tapes);
+  return tapes;
+}
+
+/** An opening is of one room, and every sheet that shows it asks for them. */
+const known = new WeakMap<Opening, Map<Stage, Tapes>>();
+
+function heldTo(room: Room, opening: Opening, stage: Stage): Tapes {
   const { surface, centre } = opening;
   const held = tapesHeldOn(surface, centre, stage);
   const governing = governingTapes(room, opening, held);
