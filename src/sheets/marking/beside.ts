@@ -39,14 +39,18 @@ export function beside(
     draw: (middle) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
     middles,
   });
-  const near = (words: Label): PagePoint[] => middlesAround(box, words, reachMm);
-  const within = (words: Label): PagePoint[] => middlesWithin(near(words), words, view.box);
+  const near = (words: Label, distancesMm: readonly number[]): PagePoint[] =>
+    middlesAround(box, words, distancesMm);
+  // One distance after the other: nearly every label finds its place at the first.
+  const within = (words: Label): (() => LabelWish)[] =>
+    reachMm.map((mm) => () => wish(words, middlesWithin(near(words, [mm]), words, view.box)));
   const over = (): PagePoint[] => middlesOver(view.box, middleOf(box), STEP_MM);
-  const outside = (): LabelWish => wish(narrow, near(narrow));
+  const outside = (): LabelWish => wish(narrow, near(narrow, reachMm));
   const further = (): LabelWish => wish(narrow, middlesWithin(over(), narrow, view.box));
   return inTurn(
-    wish(wide, [...(inside === null ? [] : [inside]), ...within(wide)]),
-    () => wish(narrow, within(narrow)),
+    wish(wide, inside === null ? [] : [inside]),
+    ...within(wide),
+    ...within(narrow),
     ...(next === "outside" ? [outside, further] : [further, outside]),
     () => wish(narrow, over()),
   );
