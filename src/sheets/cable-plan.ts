@@ -17,7 +17,7 @@ import type { Piece } from "./marking/piece.js";
 import { planOutline } from "./marking/plan-outline.js";
 import type { Sketch } from "./marking/sketch.js";
 import { boxOf, type View } from "./marking/view.js";
-import { drawnWhenAsked } from "./page-count.js";
+import { countedWhenAsked } from "./page-count.js";
 import { saying } from "./reading-pages.js";
 import type { Order, Sheet } from "./sheet.js";
 
@@ -33,7 +33,7 @@ export function cablePlan(order: Order): Sheet[] {
     front: 0,
     faces: order.words.frame.faces.framing,
   };
-  const { pageCount, pages } = fittedPages(order, {
+  const making = fittedPages(order, {
     facts,
     figuresTitle: plan.figures,
     forms: [
@@ -44,14 +44,13 @@ export function cablePlan(order: Order): Sheet[] {
     ],
     allFigures: () => [],
   });
-  const announced = {
+  const sheet = {
     name: "cable-plan",
     trades: ["installer"],
     title: plan.title,
-    pageCount,
     whole: null,
   } as const;
-  return [drawnWhenAsked(announced, pages)];
+  return [countedWhenAsked(sheet, making)];
 }
 
 function sketchOf(order: Order, cabling: Cabling, rack: Vector): Sketch {

@@ -13,7 +13,7 @@ import { inlines } from "./marking/inline.js";
 import { codesAgainst } from "./marking/reasons.js";
 import { tolerated, writing } from "./marking/steps.js";
 import { wallFigures } from "./marking/wall-figures.js";
-import { drawnWhenAsked } from "./page-count.js";
+import { countedWhenAsked } from "./page-count.js";
 import type { Order, Sheet } from "./sheet.js";
 
 const SMALL_MM = 2.5;
@@ -28,11 +28,7 @@ export function floorMarks(order: Order): Sheet[] {
   if (plan === null) return [];
   const { words } = order;
   const { floor } = words.marking;
-  const {
-    pageCount,
-    pages,
-    whole: drawing,
-  } = fittedPages(order, {
+  const { whole: drawing, ...making } = fittedPages(order, {
     facts: {
       title: floor.title,
       view: words.frame.lookingDown,
@@ -44,14 +40,13 @@ export function floorMarks(order: Order): Sheet[] {
     forms: [{ sketch: floorSketch(order, plan), parts: partsOf(order, plan) }],
     allFigures: () => [],
   });
-  const announced = {
+  const sheet = {
     name: "floor",
     trades: ["drywall", "installer"],
     title: floor.title,
-    pageCount,
     whole: drawing,
   } as const;
-  return [drawnWhenAsked(announced, pages)];
+  return [countedWhenAsked(sheet, making)];
 }
 
 function partsOf(order: Order, plan: FloorPlan): Part[] {

@@ -22,7 +22,34 @@ export function drawnWhenAsked(announced: Announced, draw: () => readonly Body[]
   };
 }
 
-function asMany({ name, pageCount }: Announced, pages: readonly Body[]): readonly Body[] {
+/** How a sheet is counted and drawn. */
+export interface Making {
+  /** How many pages there will be; null where that is not known before they are drawn. */
+  readonly count: () => number | null;
+  readonly draw: () => readonly Body[];
+}
+
+/** The same where to count takes work too: whoever wants its pages asks for them first, and needs no more to count them. */
+export function countedWhenAsked(sheet: Omit<Sheet, "pages" | "pageCount">, { count, draw }: Making): Sheet {
+  let drawn: readonly Body[] | null = null;
+  let said: number | null = null;
+  return {
+    ...sheet,
+    get pageCount() {
+      said ??= drawn?.length ?? count() ?? this.pages.length;
+      return said;
+    },
+    get pages() {
+      drawn ??= draw();
+      return said === null ? drawn : asMany({ name: sheet.name, pageCount: said }, drawn);
+    },
+  };
+}
+
+function asMany(
+  { name, pageCount }: Pick<Announced, "name" | "pageCount">,
+  pages: readonly Body[],
+): readonly Body[] {
   if (pages.length === pageCount) return pages;
   throw new InternalError(`${name} was said to have ${pageCount} pages and has ${pages.length}`);
 }

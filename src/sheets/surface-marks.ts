@@ -13,7 +13,7 @@ import { stepParts } from "./marking/steps.js";
 import { isMembers, numbersOnly } from "./marking/surface-chains.js";
 import { surfaceSketch } from "./marking/surface-sketch.js";
 import { type SurfaceStage, surfaceAt, surfacesToMark } from "./marking/surface-stage.js";
-import { drawnWhenAsked } from "./page-count.js";
+import { countedWhenAsked } from "./page-count.js";
 import type { Order, Sheet } from "./sheet.js";
 import { facesAt, type Stage, stagesOf } from "./tapes.js";
 
@@ -33,16 +33,15 @@ function surfaceSheet(order: Order, surface: Surface, used: { stage: Stage; inde
   const at = surfaceAt(order, surface, used.stage);
   const flags = flagsOf(order, surface);
   const title = titleOf(order, surface, used.stage);
-  const { pageCount, pages, whole } = fittedPages(order, {
+  const { whole, draw } = fittedPages(order, {
     forms: formsOf(order, at, flags),
     facts: { title, faces: order.words.frame.faces[facesAt(used.stage)], ...facingFacts(order, surface) },
     figuresTitle: order.words.marking.figures[surface.kind](surface.name),
     allFigures: () => memberParts(order, at),
   });
-  return drawnWhenAsked(
-    { name: nameOf(surface, used.index), trades: ["drywall"], title, pageCount, whole },
-    pages,
-  );
+  const sheet = { name: nameOf(surface, used.index), trades: ["drywall"], title, whole } as const;
+  // Laid out once without the note on what found no room and once with it, so many cards take as long as drawn.
+  return countedWhenAsked(sheet, { count: () => null, draw });
 }
 
 /**

@@ -4,7 +4,7 @@ import { wrapText } from "../../drawing/text.js";
 import { textBlock } from "../../drawing/text-block.js";
 import { flow, type Part, whole } from "../flow.js";
 import { frameArea, type PageSize } from "../frame.js";
-import { drawnWhenAsked } from "../page-count.js";
+import { countedWhenAsked, type Making } from "../page-count.js";
 import type { Body, FrameFacts, Order, Sheet } from "../sheet.js";
 import { type Filled, fill, freeBoxes } from "./free-boxes.js";
 import {
@@ -18,11 +18,10 @@ import {
 } from "./page-choice.js";
 import { drawSketch } from "./sketch.js";
 
-/** Pages that are counted before they are drawn. */
-export interface FittedPages {
-  readonly pageCount: number;
+/** Pages that may be counted before they are drawn. */
+export interface FittedPages extends Making {
   /** The page with the drawing and those that its figures run over to. */
-  readonly pages: () => readonly Body[];
+  readonly draw: () => readonly Body[];
   /** Both on one page as long as it takes. */
   readonly whole: () => Body;
 }
@@ -32,12 +31,12 @@ export function fittedPages(order: Order, fitted: Fitted): FittedPages {
   const choice = chooseForm(order, fitted);
   let known: Drawn | null = null;
   const drawn = (): Drawn => {
-    known ??= draw(order, fitted, choice);
+    known ??= drawnAs(order, fitted, choice);
     return known;
   };
   return {
-    pageCount: countedBefore(order, fitted, choice) ?? drawn().pages.length,
-    pages: () => drawn().pages,
+    count: () => countedBefore(order, fitted, choice),
+    draw: () => drawn().pages,
     whole: () => drawn().whole(),
   };
 }
@@ -47,17 +46,22 @@ export const inOneSheet = (
   sheet: Omit<Sheet, "pages" | "pageCount" | "whole">,
   drawings: readonly FittedPages[],
 ): Sheet =>
-  drawnWhenAsked(
-    { ...sheet, pageCount: drawings.reduce((sum, { pageCount }) => sum + pageCount, 0), whole: null },
-    () => drawings.flatMap(({ pages }) => pages()),
+  countedWhenAsked(
+    { ...sheet, whole: null },
+    { count: () => countOfAll(drawings), draw: () => drawings.flatMap(({ draw }) => draw()) },
   );
+
+function countOfAll(drawings: readonly FittedPages[]): number | null {
+  const counts = drawings.flatMap(({ count }) => count() ?? []);
+  return counts.length < drawings.length ? null : counts.reduce((sum, count) => sum + count, 0);
+}
 
 interface Drawn {
   readonly pages: readonly Body[];
   readonly whole: () => Body;
 }
 
-function draw(order: Order, fitted: Fitted, choice: Choice): Drawn {
+function drawnAs(order: Order, fitted: Fitted, choice: Choice): Drawn {
   const { form, page } = choice;
   const { items, leftOut } = drawSketch(form.sketch, { ratio: page.ratio, heights: HEIGHTS }, page.drawing);
   const parts = partsWith(order, fitted, choice, leftOut + page.dropped);
