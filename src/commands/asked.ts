@@ -1,6 +1,4 @@
-import type { Job } from "../job.js";
-import { orderOf } from "../sheets/order.js";
-import type { Order } from "../sheets/sheet.js";
+import type { Wishes } from "../sheets/order.js";
 import type { Words } from "../words/words.js";
 import { languagesTyped, marginsTyped, paperTyped } from "./options.js";
 import { type Correction, correctionFor } from "./printer-correction.js";
@@ -19,9 +17,9 @@ export interface PrintFlags {
   readonly pdf?: boolean;
 }
 
-/** What was asked of a print, read once for all rooms. */
+/** What was asked of a print, read once for all rooms: plain data. */
 export interface Asked {
-  readonly orderFor: (job: Job) => Order;
+  readonly wishes: Wishes;
   readonly correction: Correction | null;
   readonly wanted: Wanted;
   readonly strict: boolean;
@@ -44,7 +42,7 @@ export function askedBy(flags: PrintFlags, words: Words): Asked {
   };
   const both = flags.svg !== true && flags.pdf !== true;
   return {
-    orderFor: (job) => orderOf(job, wishes),
+    wishes,
     correction,
     wanted,
     strict: flags.strict === true,

@@ -1,11 +1,11 @@
 import { MessageChannel, type MessagePort, type Worker } from "node:worker_threads";
+import type { Job } from "../job.js";
 import type { CountedSheet } from "../sheets/packet.js";
-import type { Language } from "../units/language.js";
-import type { PrintFlags } from "./asked.js";
+import type { Asked } from "./asked.js";
 import type { Made } from "./made.js";
 import { noTurnsTaken, type Turns } from "./turns.js";
 
-/** A thread that reads the same room and makes some of its sheets at the same time. */
+/** A thread that makes some of the sheets of a room at the same time. */
 export interface Mate {
   readonly turns: Turns;
   /** What it made; null where it came to an end without. */
@@ -19,19 +19,13 @@ export interface Mate {
 export interface ShareTask {
   readonly kind: "share";
   readonly port: MessagePort;
-  readonly flags: PrintFlags;
-  readonly language: Language;
-  readonly folder: string;
-  /** The room file as it was typed. */
-  readonly typed: string;
+  readonly job: Job;
+  readonly asked: Asked;
   readonly turns: Turns;
 }
 
-/** The sheets that a mate made, by their kind, and from what. */
-export interface MateCounts {
-  readonly basis: string;
-  readonly kinds: ReadonlyMap<number, readonly CountedSheet[]>;
-}
+/** The sheets that a mate made, by their kind. */
+export type MateCounts = ReadonlyMap<number, readonly CountedSheet[]>;
 
 /** The number of the first page of each sheet, by their kind, and of how many pages. */
 export interface MateNumbers {
@@ -42,13 +36,15 @@ export interface MateNumbers {
 /** A mate's sheets as they are printed, by their kind. */
 export type MateSheets = ReadonlyMap<number, Made>;
 
-/** Makes a thread a mate. */
-export function callMate(thread: Worker, told: Omit<ShareTask, "kind" | "port" | "turns">): Mate {
+export type CallMate = (job: Job, asked: Asked) => Mate;
+
+/** Makes a thread a mate for one room. */
+export function mateOf(thread: Worker, job: Job, asked: Asked): Mate {
   const turns = noTurnsTaken();
   const { port1, port2 } = new MessageChannel();
   const answer = answersOf(thread, port1);
   const counts = answer<MateCounts>();
-  const task: ShareTask = { kind: "share", port: port2, ...told, turns };
+  const task: ShareTask = { kind: "share", port: port2, turns, job, asked };
   thread.postMessage(task, [port2]);
   return {
     turns,

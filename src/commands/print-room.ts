@@ -1,6 +1,7 @@
 import { resolve } from "node:path";
 import { jobJson } from "../job-json.js";
 import { type PacketResult, replacePacket, settlePacket } from "../output/folder.js";
+import { orderOf } from "../sheets/order.js";
 import { packetOf } from "../sheets/packet.js";
 import type { Order } from "../sheets/sheet.js";
 import type { Words } from "../words/words.js";
@@ -9,7 +10,7 @@ import type { Asked, Place } from "./asked.js";
 import { EXIT, type ExitCode } from "./exit-code.js";
 import { load } from "./load.js";
 import { type Made, madeOf } from "./made.js";
-import type { Mate } from "./mate.js";
+import type { CallMate } from "./mate.js";
 import { packetFiles } from "./packet-contents.js";
 import type { Terminal } from "./terminal.js";
 import { madeTogether } from "./together.js";
@@ -21,7 +22,7 @@ export async function printRoom(
   words: Words,
   asked: Asked,
   place: Place,
-  mate: Mate | null = null,
+  callMate: CallMate | null = null,
 ): Promise<ExitCode> {
   // What an earlier run was broken off at is put right even where this one comes to nothing.
   settlePacket(resolve(terminal.folder, place.shown));
@@ -37,9 +38,8 @@ export async function printRoom(
     terminal.tell(`${words.commands.stopped}\n`);
     return code;
   }
-  const order = asked.orderFor(job);
-  const together = mate === null ? null : await madeTogether(order, asked, mate);
-  const sheets = together ?? made(terminal, words, asked, order);
+  const order = orderOf(job, asked.wishes);
+  const sheets = (await madeWithMate(order, asked, callMate)) ?? made(terminal, words, asked, order);
   const files = await packetFiles(order, asked, sheets);
   const written = replacePacket(resolve(terminal.folder, place.shown), files);
   if (written.kind !== "written") {
@@ -51,6 +51,17 @@ export async function printRoom(
   terminal.tell(`${words.commands.wrote(place.shown)}: ${counts}\n`);
   if (code === EXIT.errors) terminal.tell(`${words.commands.cutNone}\n`);
   return code;
+}
+
+/** The whole packet; null where there is no mate, or it was of no use. */
+async function madeWithMate(order: Order, asked: Asked, call: CallMate | null): Promise<Made | null> {
+  if (call === null || asked.wanted !== null) return null;
+  const mate = call(order.job, asked);
+  try {
+    return await madeTogether(order, asked, mate);
+  } finally {
+    await mate.dismiss();
+  }
 }
 
 /** What is asked for of the packet, made. */

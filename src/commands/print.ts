@@ -1,9 +1,9 @@
 import { basename, extname, join } from "node:path";
 import type { Words } from "../words/words.js";
-import { type Asked, askedBy, type Place, type PrintFlags } from "./asked.js";
+import { askedBy, type PrintFlags } from "./asked.js";
 import { type Crew, printByCrew } from "./crew.js";
 import { type ExitCode, worst } from "./exit-code.js";
-import { callMate } from "./mate.js";
+import { type CallMate, mateOf } from "./mate.js";
 import { printRoom } from "./print-room.js";
 import type { Terminal } from "./terminal.js";
 import { UsageError } from "./usage-error.js";
@@ -27,26 +27,10 @@ export async function print(
   if (crew !== null && places.length >= LEAST_FOR_CREW) {
     return worst(await printByCrew(terminal, words, crew, { flags, places }));
   }
+  const callMate: CallMate | null = crew === null ? null : (job, shared) => mateOf(crew.start(), job, shared);
   const codes: ExitCode[] = [];
-  for (const place of places) codes.push(await printOne(terminal, words, asked, { place, flags, crew }));
+  for (const place of places) codes.push(await printRoom(terminal, words, asked, place, callMate));
   return worst(codes);
-}
-
-/** A room of its own, with a mate where all its sheets are wanted. */
-async function printOne(
-  terminal: Terminal,
-  words: Words,
-  asked: Asked,
-  { place, flags, crew }: { readonly place: Place; readonly flags: PrintFlags; readonly crew: Crew | null },
-): Promise<ExitCode> {
-  if (crew === null || asked.wanted !== null) return printRoom(terminal, words, asked, place);
-  const { start, language } = crew;
-  const mate = callMate(start(), { flags, language, folder: terminal.folder, typed: place.typed });
-  try {
-    return await printRoom(terminal, words, asked, place, mate);
-  } finally {
-    await mate.dismiss();
-  }
 }
 
 /** A single room is shared by its sheets instead. */

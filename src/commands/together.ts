@@ -1,12 +1,4 @@
-import {
-  type CountedSheet,
-  countedSheet,
-  coverOf,
-  KIND_COUNT,
-  numbersOf,
-  packetFrom,
-  printedSheet,
-} from "../sheets/packet.js";
+import { countedSheet, coverOf, KIND_COUNT, numbersOf, packetFrom, printedSheet } from "../sheets/packet.js";
 import { pageCountOf } from "../sheets/page-count.js";
 import type { Order } from "../sheets/sheet.js";
 import type { Asked } from "./asked.js";
@@ -15,20 +7,12 @@ import type { Mate, MateCounts, MateNumbers, MateSheets } from "./mate.js";
 import { type Taken, takeTurns } from "./turns.js";
 
 /**
- * What two threads must have in common for their sheets to belong to one packet: the bytes of the room file, which
- * each reads for itself, and the correction of the printer.
- */
-export const basisOf = ({ job }: Order, { correction }: Asked): string =>
-  JSON.stringify([job.fingerprint, correction]);
-
-/**
- * A whole packet, of which a mate makes what is not made here; null where the mate is of no use: it failed, or it read
- * something else.
+ * A whole packet, of which a mate makes what is not made here; null where the mate is of no use.
  */
 export async function madeTogether(order: Order, asked: Asked, mate: Mate): Promise<Made | null> {
   const taken = takeTurns(order, mate.turns);
   const counts = taken.size === KIND_COUNT ? NOTHING_MADE : await mate.counts();
-  if (counts === null || (counts !== NOTHING_MADE && counts.basis !== basisOf(order, asked))) return null;
+  if (counts === null) return null;
   const numbers = numbersFor(order, taken, counts);
   const others = counts === NOTHING_MADE ? new Map() : mate.sheets(numbers);
   const own = sheetsTaken(order, asked, taken, numbers);
@@ -39,7 +23,7 @@ export async function madeTogether(order: Order, asked: Asked, mate: Mate): Prom
   return madeFrom([cover, ...rest]);
 }
 
-const NOTHING_MADE: MateCounts = { basis: "", kinds: new Map() };
+const NOTHING_MADE: MateCounts = new Map();
 
 const kinds = (): readonly number[] => Array.from({ length: KIND_COUNT }, (_, kind) => kind);
 
@@ -62,7 +46,7 @@ export function sheetsTaken(
 
 /** The cover, and the numbers of all other sheets, whoever made them. */
 function numbersFor(order: Order, taken: Taken, counts: MateCounts) {
-  const byKind = kinds().map((kind) => taken.get(kind)?.map(countedSheet) ?? counts.kinds.get(kind) ?? []);
+  const byKind = kinds().map((kind) => taken.get(kind)?.map(countedSheet) ?? counts.get(kind) ?? []);
   const cover = coverOf(order, byKind.flat());
   const { firsts, of } = numbersOf([pageCountOf(cover), ...byKind.flat().map(({ pageCount }) => pageCount)]);
   let next = 1;
@@ -75,5 +59,5 @@ function numbersFor(order: Order, taken: Taken, counts: MateCounts) {
 }
 
 /** What others need to know of the sheets that were taken. */
-export const countsOf = (taken: Taken): ReadonlyMap<number, readonly CountedSheet[]> =>
+export const countsOf = (taken: Taken): MateCounts =>
   new Map([...taken].map(([kind, sheets]) => [kind, sheets.map(countedSheet)]));

@@ -31,8 +31,6 @@ const BAD_MATES = {
   "never starts": 'throw new Error("no memory");',
   "ends before it says what it took": "told(({ turns }) => { take(turns); process.exit(); });",
   "fails when it has taken something": 'told(({ turns }) => { take(turns); throw new Error("no memory"); });',
-  "read another file":
-    'told(({ turns, port }) => { take(turns); port.postMessage({ basis: "another", kinds: new Map([[0, []]]) }); });',
 };
 
 describe("a mate that is of no use costs time and nothing else", () => {
