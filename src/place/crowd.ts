@@ -7,22 +7,45 @@ import { byRow, type InRows, type Marks, marksIn, type Rows, rowsOver } from "./
 
 /** Openings on a surface as the centre of one fitting finds them, worked out once for all of these that ask. */
 export interface Crowd {
-  /** What the others take of a row's marks, in ascending order. */
+  /** What the others take of a row's marks, in ascending order of their beginnings. */
   readonly takenIn: (row: number, own: Mounted) => readonly Marks[];
   /** Whether one of the others takes a point of the row, by the exact distances. */
   readonly takes: (row: number, at: SurfacePoint, own: Mounted) => boolean;
 }
 
-interface OwnedBody extends InRows {
+/** What one opening takes of a fitting's centres: between the openings, or between the flanges. */
+export interface OwnedBody extends InRows {
   readonly owner: Mounted;
   readonly takes: (centre: SurfacePoint) => boolean;
+  readonly marksIn: (row: number) => readonly OwnedMarks[];
 }
 
-export function crowdOf(rows: Rows, openings: readonly Mounted[], fitting: Fitting): Crowd {
-  const near = byRow(openings.flatMap((owner) => bodiesOf(rows, owner, fitting)));
+/** Marks next to each other, and whose they are where they are one opening's alone; null for several. */
+interface OwnedMarks {
+  readonly marks: Marks;
+  readonly owner: Mounted | null;
+}
+
+export function bodiesOf(rows: Rows, owner: Mounted, fitting: Fitting): readonly OwnedBody[] {
+  return neighbourObstacles([owner], fitting)
+    .map(takenBy)
+    .map((body) => {
+      const inRows = rowsOver(rows, body);
+      const known = new Map<number, readonly OwnedMarks[]>();
+      const ownMarksIn = (row: number): readonly OwnedMarks[] => {
+        const own = known.get(row) ?? marksIn(rows, row, [inRows]).map((marks) => ({ owner, marks }));
+        known.set(row, own);
+        return own;
+      };
+      return { ...inRows, owner, takes: takingOf(body), marksIn: ownMarksIn };
+    });
+}
+
+export function crowdOf(bodies: readonly OwnedBody[]): Crowd {
+  const near = byRow(bodies);
   const known = new Map<number, readonly OwnedMarks[]>();
   const stretchesIn = (row: number): readonly OwnedMarks[] => {
-    const stretches = known.get(row) ?? withOwners(ownedIn(rows, row, near(row)));
+    const stretches = known.get(row) ?? inOrder(near(row).flatMap((body) => body.marksIn(row)));
     known.set(row, stretches);
     return stretches;
   };
@@ -32,25 +55,17 @@ export function crowdOf(rows: Rows, openings: readonly Mounted[], fitting: Fitti
   };
 }
 
-const bodiesOf = (rows: Rows, owner: Mounted, fitting: Fitting): readonly OwnedBody[] =>
-  neighbourObstacles([owner], fitting)
-    .map(takenBy)
-    .map((body) => ({ ...rowsOver(rows, body), owner, takes: takingOf(body) }));
+/** Stretches of which so many come into a row mostly lie over one another. */
+const MANY = 32;
 
-/** Marks next to each other, and whose they are where they are one opening's alone; null for several. */
-interface OwnedMarks {
-  readonly marks: Marks;
-  readonly owner: Mounted | null;
-}
-
-const ownedIn = (rows: Rows, row: number, bodies: readonly OwnedBody[]): readonly OwnedMarks[] =>
-  bodies.flatMap(({ owner, ...body }) => marksIn(rows, row, [body]).map((marks) => ({ owner, marks })));
+const inOrder = (all: readonly OwnedMarks[]): readonly OwnedMarks[] =>
+  all.length < MANY ? [...all].sort((a, b) => a.marks[0] - b.marks[0]) : withoutOverlaps(all);
 
 /**
  * The same marks as stretches that do not overlap, in ascending order: where hundreds stand in one place, one that
  * asks looks at a few stretches and not at all of them.
  */
-function withOwners(all: readonly OwnedMarks[]): readonly OwnedMarks[] {
+function withoutOverlaps(all: readonly OwnedMarks[]): readonly OwnedMarks[] {
   const changes = all
     .flatMap(({ owner, marks: [first, last] }) => [
       { at: first, owner, by: 1 },

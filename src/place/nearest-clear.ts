@@ -5,7 +5,7 @@ import type { Mounted } from "../listen/mounted.js";
 import type { Room, UnitSystem } from "../room/room.js";
 import { MM_PER_INCH } from "../units/definitions.js";
 import { isClearOf } from "./clear.js";
-import { type Crowd, crowdOf } from "./crowd.js";
+import { bodiesOf, type Crowd, crowdOf, type OwnedBody } from "./crowd.js";
 import { fittingOf } from "./fitting.js";
 import { fixedObstacles, jointObstacles, takenBy } from "./obstacles.js";
 import {
@@ -61,12 +61,15 @@ function groundOf(room: Room, { surface, speaker }: Mounted, { from, offJoints }
   const fixed = fixedObstacles(surface, fitting);
   const joints = offJoints === true ? jointObstacles(surface, fitting) : [];
   const taken = [...fixed, ...joints].map(takenBy);
+  const ofOne = remembered(new WeakMap<Mounted, readonly OwnedBody[]>(), (owner) =>
+    bodiesOf(rows, owner, fitting),
+  );
   const near = byRow(taken.map((body) => rowsOver(rows, body)));
   return {
     rows,
     freeIn: remembered(new Map(), (row) => marksFree(rows, row, near(row))),
     isClear: isClearOf(surface, taken),
-    crowdOf: remembered(new WeakMap(), (openings) => crowdOf(rows, openings, fitting)),
+    crowdOf: remembered(new WeakMap(), (openings) => crowdOf(openings.flatMap(ofOne))),
   };
 }
 

@@ -7,6 +7,7 @@ import type { Mounted } from "../../listen/mounted.js";
 import type { CoveredArea, Room, Tape } from "../../room/room.js";
 import { MOST_SPEAKERS } from "../../room/schema/limits.js";
 import { slipOfId } from "../../room/schema/texts.js";
+import { type GroundOf, rememberedGrounds } from "../nearest-clear.js";
 import { type Lattice, latticesOver, pointsIn, pointsOf } from "./pattern.js";
 import { type Nowhere, type Settled, type Settling, settle } from "./settle.js";
 import { type Site, siteOf } from "./site.js";
@@ -41,9 +42,10 @@ export type Filling =
 export function fillAreas(room: Room, standing: readonly Mounted[]): readonly Filling[] {
   const filled = new Set(room.speakers.map(({ area }) => area));
   const fillings: Filling[] = [];
+  const groundOf = rememberedGrounds();
   for (const area of room.areas.filter(({ name }) => !filled.has(name))) {
     const added = fillings.flatMap(mountedIn);
-    fillings.push(fill(room, area, [...standing, ...added], added));
+    fillings.push(fill(room, area, { standing: [...standing, ...added], added, groundOf }));
   }
   return fillings;
 }
@@ -54,18 +56,20 @@ const mountedIn = (filling: Filling): readonly Mounted[] =>
 /** Most points of a pattern that are worth making, where the spacing was a slip; holes in an area take some away. */
 const MOST_POINTS = 100 * MOST_SPEAKERS;
 
-function fill(
-  room: Room,
-  area: CoveredArea,
-  standing: readonly Mounted[],
-  added: readonly Mounted[],
-): Filling {
+interface Before {
+  readonly standing: readonly Mounted[];
+  /** Of these the loudspeakers of areas filled before. */
+  readonly added: readonly Mounted[];
+  readonly groundOf: GroundOf;
+}
+
+function fill(room: Room, area: CoveredArea, { standing, added, groundOf }: Before): Filling {
   const extent = extentOf(area.region);
   const lattices = latticesOver(extent, area);
   const most = MOST_SPEAKERS - room.speakers.length - added.length;
   const count = Math.max(...lattices.map((lattice) => countIn(area, lattice)));
   if (count > most) return { kind: "too-many", area, count, most };
-  const site = siteOf(room, area, standing);
+  const site = siteOf(room, area, standing, groundOf);
   if (site.surface.framing.kind === "unknown") return { kind: "unfilled", area, because: "framing-unknown" };
   const best = mostEven(site, lattices);
   if (best === null) return { kind: "unfilled", area, because: "nothing-clear" };

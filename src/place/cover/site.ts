@@ -15,7 +15,13 @@ export interface Site {
   readonly groundOf: GroundOf;
 }
 
-export function siteOf(room: Room, area: CoveredArea, standing: readonly Mounted[]): Site {
+/** Areas of one model on one ceiling share what they find there where they are given one `groundOf`. */
+export function siteOf(
+  room: Room,
+  area: CoveredArea,
+  standing: readonly Mounted[],
+  groundOf: GroundOf = rememberedGrounds(),
+): Site {
   const surface = surfaceNamed(room, area.surface);
   return {
     room,
@@ -23,7 +29,7 @@ export function siteOf(room: Room, area: CoveredArea, standing: readonly Mounted
     surface,
     speaker: speakerOf(area),
     standing: standing.filter((each) => each.surface.name === surface.name),
-    groundOf: rememberedGrounds(),
+    groundOf,
   };
 }
 
