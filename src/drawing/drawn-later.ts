@@ -1,26 +1,30 @@
 import type { Item } from "./drawing.js";
-import type { Block } from "./text-block.js";
+import { wrapText } from "./text.js";
+import { LINE_PITCH, textBlock } from "./text-block.js";
 
-/** A block whose height is known and whose items are made when they are first asked for: most blocks are only measured. */
-export function drawnLater(heightMm: number, draw: () => readonly Item[]): Block {
-  let items: readonly Item[] | null = null;
+/** A block that is measured first and drawn only where it is wanted: most are tried and left. */
+export interface DrawnLater {
+  readonly heightMm: number;
+  readonly draw: () => readonly Item[];
+}
+
+/** Words as `textBlock` sets them. */
+export function textLater(words: string, place: Parameters<typeof textBlock>[1]): DrawnLater {
+  const { capMm, face = "regular", widthMm } = place;
   return {
-    heightMm,
-    get items() {
-      items ??= draw();
-      return items;
-    },
+    heightMm: wrapText(words, { capMm, face, widthMm }).length * capMm * LINE_PITCH,
+    draw: () => textBlock(words, place).items,
   };
 }
 
-/** Such blocks one under the other from `y`, with air after each but those of no height. */
-export function stackedLater(y: number, makers: readonly ((y: number) => Block)[], gapMm = 0): Block {
-  const blocks: Block[] = [];
+/** Blocks one under the other from `y`, with air after each but those of no height. */
+export function stackLater(y: number, makers: readonly ((y: number) => DrawnLater)[], gapMm = 0): DrawnLater {
+  const blocks: DrawnLater[] = [];
   let at = y;
   for (const make of makers) {
     const block = make(at);
     blocks.push(block);
     at += block.heightMm === 0 ? 0 : block.heightMm + gapMm;
   }
-  return drawnLater(at - y, () => blocks.flatMap(({ items }) => items));
+  return { heightMm: at - y, draw: () => blocks.flatMap(({ draw }) => draw()) };
 }

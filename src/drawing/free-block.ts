@@ -1,21 +1,13 @@
 import { EPSILON_MM } from "../geometry/epsilon.js";
-import type { PagePoint, Window } from "./drawing.js";
-import {
-  blockedSpots,
-  freeSpots,
-  type Ground,
-  NEAR_MM,
-  type Placed,
-  type Size,
-  taking,
-} from "./free-place.js";
+import type { Item, PagePoint, Window } from "./drawing.js";
+import type { DrawnLater } from "./drawn-later.js";
+import { blockedSpots, type Ground, isFree, NEAR_MM, type Size, taking } from "./free-place.js";
 import { shifted } from "./pen.js";
-import type { Block } from "./text-block.js";
 import { common } from "./touches.js";
 
 /** Words that can be as wide as there is room for. */
 export interface Writing {
-  readonly write: (place: { x: number; y: number; widthMm: number }) => Block;
+  readonly write: (widthMm: number) => DrawnLater;
   /** No less than this is needed at a width: known without writing, so that most places are passed over at once. */
   readonly leastHeightMm: (widthMm: number) => number;
   /** Widths worth trying, the most wanted first; shares of the room unless said. */
@@ -26,29 +18,94 @@ const LEAST_WIDTH_MM = 32;
 const WIDTHS = [1, 0.85, 0.7, 0.55, 0.45, 0.35, 0.25] as const;
 
 /**
- * A block of words where the drawing leaves room: in a corner of one of the parts of the ground (`quartersOf`), as wide
- * as fits there, or under, beside or over what already stands. Null where there is no such room.
+ * Where on a page blocks of words may still be put, one after the other. A place that has no room for the least of the
+ * blocks has none for any, now or when more stands there: it is left out from then on.
  */
-export const placeBlock = (writing: Writing, ground: Ground, parts: readonly Window[]): Placed | null =>
-  placeBy(freeCorner, writing, ground, parts);
+export interface Room {
+  readonly ground: Ground;
+  readonly parts: readonly Part[];
+  /** Under, beside and over what stands: the same from every part. */
+  readonly beside: readonly Spot[];
+  /** No block to be placed is smaller. */
+  readonly least: Size;
+}
+
+/** One of the parts that a point makes of the ground. */
+interface Part {
+  readonly box: Window;
+  readonly corners: readonly Spot[];
+}
+
+/** Where a box of a size lies. */
+type Spot = (size: Size) => PagePoint;
+
+/** The room for some writings in the four quarters that the point `about` makes of a ground. */
+export function roomFor(writings: readonly Writing[], ground: Ground, about: PagePoint): Room {
+  const boxes = quartersOf(ground.within, about);
+  return roomy({
+    ground,
+    parts: boxes.map((box) => ({ box, corners: cornersOf(box) })),
+    beside: ground.taken.flatMap(besideOf),
+    least: leastOf(writings, boxes),
+  });
+}
+
+function leastOf(writings: readonly Writing[], parts: readonly Window[]): Size {
+  const sizes = writings.flatMap((writing) =>
+    parts.flatMap((part) =>
+      widthsFor(writing, part).map((widthMm) => ({ widthMm, heightMm: writing.leastHeightMm(widthMm) })),
+    ),
+  );
+  return {
+    widthMm: Math.min(...sizes.map(({ widthMm }) => widthMm)),
+    heightMm: Math.min(...sizes.map(({ heightMm }) => heightMm)),
+  };
+}
+
+/** By a little less than the least, so that nothing hangs on how the last digit is rounded. */
+function roomy(room: Room): Room {
+  const { ground, least } = room;
+  const [widthMm, heightMm] = [least.widthMm - 2 * EPSILON_MM, least.heightMm - 2 * EPSILON_MM];
+  const isRoomy = (spot: Spot): boolean => {
+    const { x, y } = spot(least);
+    return isFree({ x: x + EPSILON_MM, y: y + EPSILON_MM, widthMm, heightMm }, ground);
+  };
+  return {
+    ...room,
+    parts: room.parts.map(({ box, corners }) => ({ box, corners: corners.filter(isRoomy) })),
+    beside: room.beside.filter(isRoomy),
+  };
+}
+
+const without = (room: Room, box: Window): Room =>
+  roomy({ ...room, ground: taking(room.ground, box), beside: [...room.beside, ...besideOf(box)] });
+
+/** A block of words where it stands, and the room that it leaves. */
+export interface PlacedBlock {
+  readonly items: readonly Item[];
+  readonly room: Room;
+}
+
+/**
+ * A block of words where the drawing leaves room: in a corner of one of the parts of the ground, as wide as fits there,
+ * or under, beside or over what already stands. Null where there is no such room.
+ */
+export const placeBlock = (writing: Writing, room: Room): PlacedBlock | null =>
+  placeBy(freeSpot, writing, room);
 
 /** The same anywhere in those parts, `SEEK_MM` apart: slower, for words that found no such corner on any page. */
-export const seekBlock = (writing: Writing, ground: Ground, parts: readonly Window[]): Placed | null =>
-  placeBy(freeAnywhere, writing, ground, parts);
+export const seekBlock = (writing: Writing, room: Room): PlacedBlock | null =>
+  placeBy(freeAnywhere, writing, room);
 
 const SEEK_MM = 4;
 
 /** Where a box of that size is free in a part of the ground. */
-type Find = (part: Window, size: Size) => PagePoint | undefined;
+type Find = (room: Room, part: Part, size: Size) => PagePoint | undefined;
 
-/** Looks in a ground for boxes none of which is smaller than `least`, which is worked out where it is asked for. */
-type Finder = (ground: Ground, least: () => Size) => Find;
-
-function placeBy(finder: Finder, writing: Writing, ground: Ground, parts: readonly Window[]): Placed | null {
-  const find = finder(ground, () => leastOf(writing, parts));
-  for (const part of parts) {
-    for (const widthMm of widthsFor(writing, part)) {
-      const placed = placeIn(find, { part, widthMm }, writing, ground);
+function placeBy(find: Find, writing: Writing, room: Room): PlacedBlock | null {
+  for (const part of room.parts) {
+    for (const widthMm of widthsFor(writing, part.box)) {
+      const placed = placeIn(find, { part, widthMm }, writing, room);
       if (placed !== null) return placed;
     }
   }
@@ -61,112 +118,67 @@ const widthsFor = (writing: Writing, part: Window): readonly number[] =>
 const sharesOf = (roomMm: number): readonly number[] =>
   WIDTHS.map((share) => share * roomMm).filter((widthMm) => widthMm >= LEAST_WIDTH_MM);
 
-function leastOf(writing: Writing, parts: readonly Window[]): Size {
-  const widths = parts.flatMap((part) => widthsFor(writing, part));
-  return { widthMm: Math.min(...widths), heightMm: Math.min(...widths.map(writing.leastHeightMm)) };
-}
-
 function placeIn(
   find: Find,
-  { part, widthMm }: { part: Window; widthMm: number },
+  { part, widthMm }: { part: Part; widthMm: number },
   writing: Writing,
-  ground: Ground,
-): Placed | null {
-  const leastMm = writing.leastHeightMm(widthMm);
-  if (find(part, { widthMm, heightMm: leastMm }) === undefined) return null;
-  const { items, heightMm } = writing.write({ x: 0, y: 0, widthMm });
-  const free = find(part, { widthMm, heightMm });
+  room: Room,
+): PlacedBlock | null {
+  if (find(room, part, { widthMm, heightMm: writing.leastHeightMm(widthMm) }) === undefined) return null;
+  const { heightMm, draw } = writing.write(widthMm);
+  const free = find(room, part, { widthMm, heightMm });
   if (free === undefined) return null;
-  return { items: [shifted(items, free)], ground: taking(ground, { ...free, widthMm, heightMm }) };
+  return { items: [shifted(draw(), free)], room: without(room, { ...free, widthMm, heightMm }) };
 }
 
-const freeAnywhere: Finder =
-  (ground) =>
-  ({ x, y, widthMm, heightMm }, size) => {
-    const blockedTo = blockedSpots(size, ground);
-    const [right, bottom] = [widthMm - size.widthMm, heightMm - size.heightMm];
-    for (let down = 0; down <= bottom; down += SEEK_MM) {
-      for (let across = 0; across <= right; ) {
-        const at = { x: x + across, y: y + down };
-        const toMm = blockedTo(at);
-        if (toMm === null) return at;
-        do across += SEEK_MM;
-        while (x + across <= toMm);
-      }
+const freeAnywhere: Find = ({ ground }, { box: { x, y, widthMm, heightMm } }, size) => {
+  const blockedTo = blockedSpots(size, ground);
+  const [right, bottom] = [widthMm - size.widthMm, heightMm - size.heightMm];
+  for (let down = 0; down <= bottom; down += SEEK_MM) {
+    for (let across = 0; across <= right; ) {
+      const at = { x: x + across, y: y + down };
+      const toMm = blockedTo(at);
+      if (toMm === null) return at;
+      do across += SEEK_MM;
+      while (x + across <= toMm);
     }
-    return undefined;
-  };
+  }
+  return undefined;
+};
 
-/** In a corner of the part, or under, beside or over what already stands: that is the same from every part. */
-function freeCorner(ground: Ground, least: () => Size): Find {
-  const known: { readonly size: Size; readonly at: PagePoint | undefined }[] = [];
-  let spots: readonly Beside[] | null = null;
-  return (part, size) => {
-    const isFreeAt = freeSpots(size, ground);
-    const corner = cornersFor(part, size).find(isFreeAt);
-    if (corner !== undefined) return corner;
-    const before = known.find((one) => isSame(one.size, size));
-    if (before !== undefined) return before.at;
-    spots ??= roomySpots(ground, least());
-    const at = firstOf(spots, size, isFreeAt);
-    known.push({ size, at });
-    return at;
-  };
-}
+/** In a corner of the part, or under, beside or over what already stands. */
+const freeSpot: Find = ({ ground, beside }, { corners }, size) =>
+  firstFree(corners, size, ground) ?? firstFree(beside, size, ground);
 
-function firstOf(
-  spots: readonly Beside[],
-  size: Size,
-  isFreeAt: (at: PagePoint) => boolean,
-): PagePoint | undefined {
+function firstFree(spots: readonly Spot[], size: Size, ground: Ground): PagePoint | undefined {
   for (const spot of spots) {
     const at = spot(size);
-    if (isFreeAt(at)) return at;
+    const box = { x: at.x, y: at.y, widthMm: size.widthMm, heightMm: size.heightMm };
+    if (isFree(box, ground)) return at;
   }
   return undefined;
 }
 
-const isSame = (a: Size, b: Size): boolean => a.widthMm === b.widthMm && a.heightMm === b.heightMm;
-
-/** Where a box of a size begins that stands beside another. */
-type Beside = (size: Size) => PagePoint;
-
-/**
- * The places beside what stands that have room for the least of the boxes looked for: where that has none, neither has
- * a larger one, as it covers all that the least covers. By a little less than the least, so that nothing hangs on how
- * the last digit is rounded.
- */
-function roomySpots(ground: Ground, least: Size): readonly Beside[] {
-  const isFreeAt = freeSpots(
-    { widthMm: least.widthMm - 2 * EPSILON_MM, heightMm: least.heightMm - 2 * EPSILON_MM },
-    ground,
-  );
-  return ground.taken.flatMap(spotsBy).filter((spot) => {
-    const { x, y } = spot(least);
-    return isFreeAt({ x: x + EPSILON_MM, y: y + EPSILON_MM });
-  });
-}
-
-const spotsBy = (box: Window): readonly Beside[] => [
+const besideOf = (box: Window): readonly Spot[] => [
   () => ({ x: box.x, y: box.y + box.heightMm + NEAR_MM }),
   () => ({ x: box.x + box.widthMm + NEAR_MM, y: box.y }),
   ({ heightMm }) => ({ x: box.x, y: box.y - NEAR_MM - heightMm }),
   ({ widthMm }) => ({ x: box.x - NEAR_MM - widthMm, y: box.y }),
 ];
 
-function cornersFor({ x, y, widthMm, heightMm }: Window, size: Size): readonly PagePoint[] {
-  const right = x + widthMm - size.widthMm;
-  const bottom = y + heightMm - size.heightMm;
+const cornersOf = ({ x, y, widthMm, heightMm }: Window): readonly Spot[] => {
+  const right = (size: Size): number => x + widthMm - size.widthMm;
+  const bottom = (size: Size): number => y + heightMm - size.heightMm;
   return [
-    { x, y },
-    { x: right, y },
-    { x, y: bottom },
-    { x: right, y: bottom },
+    () => ({ x, y }),
+    (size) => ({ x: right(size), y }),
+    (size) => ({ x, y: bottom(size) }),
+    (size) => ({ x: right(size), y: bottom(size) }),
   ];
-}
+};
 
 /** The four quarters that a point makes of a box, with air along the lines between them; fewer where it lies outside. */
-export function quartersOf(within: Window, { x, y }: PagePoint): readonly Window[] {
+function quartersOf(within: Window, { x, y }: PagePoint): readonly Window[] {
   const far = 1e5;
   const quarters = [
     { x: x + NEAR_MM, y: y + NEAR_MM },

@@ -214,7 +214,8 @@ function neededCells(drawing: readonly Item[], placing: Placing): Cell[] {
   const all = allCells(placing.grid);
   const inked = all.filter((cell) => {
     const view = viewOf(placing, cell);
-    return drawing.some((item) => touches(item, view));
+    // From the end: last comes what the drawing is of, and most cells show some of it.
+    return drawing.findLastIndex((item) => touches(item, view)) >= 0;
   });
   return inked.length > 0 && hangTogether(inked) ? inked : all;
 }

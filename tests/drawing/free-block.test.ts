@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Item, Window } from "../../src/drawing/drawing.js";
-import { placeBlock, quartersOf, seekBlock, type Writing } from "../../src/drawing/free-block.js";
+import { placeBlock, roomFor, seekBlock, type Writing } from "../../src/drawing/free-block.js";
 import { type Ground, groundOf, isFree, NEAR_MM } from "../../src/drawing/free-place.js";
 import { circle, line, point } from "../../src/drawing/pen.js";
 
 const WITHIN = { x: -90, y: -120, widthMm: 180, heightMm: 240 };
-const PARTS = quartersOf(WITHIN, point(10, -20));
+const ABOUT = point(10, -20);
+const PARTS = roomFor([], groundOf([], WITHIN), ABOUT).parts.map(({ box }) => box);
 
 const along = fc.integer({ min: -130, max: 130 });
 const long = fc.double({ min: 1, max: 90, noNaN: true });
@@ -34,7 +35,7 @@ const writings = fc
     ([areaMm, widthsMm]): Writing => ({
       widthsMm,
       leastHeightMm: (widthMm) => areaMm / widthMm,
-      write: ({ widthMm }) => ({ items: [], heightMm: (1.2 * areaMm) / widthMm }),
+      write: (widthMm) => ({ heightMm: (1.2 * areaMm) / widthMm, draw: () => [] }),
     }),
   );
 
@@ -46,7 +47,7 @@ function plainly(
 ): Window | null {
   for (const part of PARTS) {
     for (const widthMm of widthsMm) {
-      const { heightMm } = write({ x: 0, y: 0, widthMm });
+      const { heightMm } = write(widthMm);
       const places = placesIn(part, widthMm, heightMm).map(({ x, y }) => ({ x, y, widthMm, heightMm }));
       const free = places.find((place) => isFree(place, ground));
       if (free !== undefined) return free;
@@ -84,9 +85,10 @@ describe("room for a block of words", () => {
     const found = { corner: 0, anywhere: 0, none: 0 };
     fc.assert(
       fc.property(grounds, writings, (ground, writing) => {
-        const corner = placeBlock(writing, ground, PARTS)?.ground.taken.at(-1) ?? null;
+        const room = roomFor([writing], ground, ABOUT);
+        const corner = placeBlock(writing, room)?.room.ground.taken.at(-1) ?? null;
         expect(corner).toEqual(plainly(cornersAndBeside(ground), writing, ground));
-        const anywhere = seekBlock(writing, ground, PARTS)?.ground.taken.at(-1) ?? null;
+        const anywhere = seekBlock(writing, room)?.room.ground.taken.at(-1) ?? null;
         expect(anywhere).toEqual(plainly(everyFourMm, writing, ground));
         if (corner !== null) found.corner += 1;
         else if (anywhere !== null) found.anywhere += 1;

@@ -1,4 +1,4 @@
-import { type Block, stack, textBlock } from "../../drawing/text-block.js";
+import { type DrawnLater, stackLater, textLater } from "../../drawing/drawn-later.js";
 import type { Opening } from "../../job.js";
 import type { Tape } from "../../room/room.js";
 import { acrossFigures, diagonalFigures, halfFigures, toleranceFigures } from "../cut-figures.js";
@@ -6,7 +6,7 @@ import { figuresOf } from "../figures.js";
 import { writtenGaps } from "../gaps.js";
 import type { Order } from "../sheet.js";
 import { type Stage, tapesOf } from "../tapes.js";
-import { type Datum, dataBoxes, narrowestBoxMm, type Place } from "./data-boxes.js";
+import { boxesLater, type Datum, narrowestBoxMm, type Place } from "./data-boxes.js";
 
 const MIDDLE_MM = 3.5;
 const SMALL_MM = 2.5;
@@ -16,22 +16,22 @@ const SMALL_MM = 2.5;
  * the compass, the tolerance, both governing tapes and the bay. In parts, since a page may set them apart.
  */
 export interface Band {
-  readonly size: (place: Place) => Block;
-  readonly place: (place: Place) => Block;
+  readonly size: (place: Place) => DrawnLater;
+  readonly place: (place: Place) => DrawnLater;
   /** All figures together. */
-  readonly all: (place: Place) => Block;
-  readonly notes: (place: Place) => Block;
+  readonly all: (place: Place) => DrawnLater;
+  readonly notes: (place: Place) => DrawnLater;
 }
 
 export function bandOf({ size, place: tapes }: BandData, notes: readonly string[]): Band {
   return {
-    size: (place) => dataBoxes(size, place),
-    place: (place) => dataBoxes(tapes, place),
-    all: (place) => dataBoxes([...size, ...tapes], place),
+    size: (place) => boxesLater(size, place),
+    place: (place) => boxesLater(tapes, place),
+    all: (place) => boxesLater([...size, ...tapes], place),
     notes: (place) =>
-      stack(
+      stackLater(
         place.y,
-        notes.map((note) => (y: number) => textBlock(note, { ...place, y, capMm: SMALL_MM })),
+        notes.map((note) => (y: number) => textLater(note, { ...place, y, capMm: SMALL_MM })),
       ),
   };
 }

@@ -1,7 +1,7 @@
-import { drawnLater, stackedLater } from "../../drawing/drawn-later.js";
+import { type DrawnLater, stackLater, textLater } from "../../drawing/drawn-later.js";
 import { PEN, rectangle } from "../../drawing/pen.js";
-import { fitText, measureText, wrapText } from "../../drawing/text.js";
-import { type Block, LINE_PITCH, textBlock } from "../../drawing/text-block.js";
+import { fitText, measureText } from "../../drawing/text.js";
+import { type Block, LINE_PITCH } from "../../drawing/text-block.js";
 
 /** One figure as it is read from a ladder: what it is, large, and in the other notations. */
 export interface Datum {
@@ -29,12 +29,18 @@ const LEAST_BOX_MM = 44;
 
 /** Boxes of figures side by side, as many columns as their main figures allow, rows as high as they need. */
 export function dataBoxes(data: readonly Datum[], place: Place): Block {
+  const { heightMm, draw } = boxesLater(data, place);
+  return { items: draw(), heightMm };
+}
+
+/** The same, only measured as yet. */
+export function boxesLater(data: readonly Datum[], place: Place): DrawnLater {
   const columns = columnsFor(data, place.widthMm);
   const widthMm = place.widthMm / columns;
   const rows = Array.from({ length: Math.ceil(data.length / columns) }, (_, row) =>
     data.slice(row * columns, (row + 1) * columns),
   );
-  return stackedLater(
+  return stackLater(
     place.y,
     rows.map((row) => (y: number) => boxRow(row, { ...place, y, widthMm })),
   );
@@ -62,17 +68,20 @@ export const leastBoxMm = (data: readonly Datum[]): { widthMm: number; heightMm:
   heightMm: SMALL_MM + MAIN_MM.least + 2 * PAD_MM,
 });
 
-function boxRow(row: readonly Datum[], place: Place): Block {
+function boxRow(row: readonly Datum[], place: Place): DrawnLater {
   const lefts = row.map((_, index) => place.x + index * place.widthMm);
   const cells = row.map((datum, index) => dataCell(datum, { ...place, x: lefts[index] ?? place.x }));
   const heightMm = Math.max(...cells.map((cell) => cell.heightMm));
-  return drawnLater(heightMm, () => [
-    ...cells.flatMap(({ items }) => items),
-    ...lefts.map((x) => rectangle({ ...place, x, heightMm }, PEN.fine)),
-  ]);
+  return {
+    heightMm,
+    draw: () => [
+      ...cells.flatMap(({ draw }) => draw()),
+      ...lefts.map((x) => rectangle({ ...place, x, heightMm }, PEN.fine)),
+    ],
+  };
 }
 
-function dataCell(datum: Datum, box: Place): Block {
+function dataCell(datum: Datum, box: Place): DrawnLater {
   const { label, main, others, leastMm = MAIN_MM.least } = datum;
   const place = { x: box.x + PAD_MM, widthMm: box.widthMm - 2 * PAD_MM };
   const head = closeBlock(label, { ...place, y: box.y + PAD_MM, capMm: SMALL_MM });
@@ -93,21 +102,19 @@ function dataCell(datum: Datum, box: Place): Block {
     anchor: isBeside ? "end" : "start",
   });
   const heightMm = head.heightMm + figure.heightMm + (isBeside ? 0 : small.heightMm) + PAD_MM;
-  return drawnLater(heightMm, () => [...head.items, ...figure.items, ...small.items]);
+  return { heightMm, draw: () => [head, figure, small].flatMap(({ draw }) => draw()) };
 }
 
 function smallFigures(
   others: string | null,
   { place, y, anchor }: { place: { x: number; widthMm: number }; y: number; anchor: "start" | "end" },
-): Block {
-  if (others === null) return { items: [], heightMm: 0 };
+): DrawnLater {
+  if (others === null) return { heightMm: 0, draw: () => [] };
   return closeBlock(others, { ...place, y, capMm: SMALL_MM, anchor });
 }
 
 /** A text block without the air under its last line that blocks of several lines need. */
-function closeBlock(words: string, place: Parameters<typeof textBlock>[1]): Block {
-  const { capMm, face = "regular", widthMm } = place;
-  const lines = wrapText(words, { capMm, face, widthMm }).length;
-  const blockMm = lines * capMm * LINE_PITCH;
-  return drawnLater(blockMm - capMm * (LINE_PITCH - 1) + CLOSE_MM, () => textBlock(words, place).items);
+function closeBlock(words: string, place: Parameters<typeof textLater>[1]): DrawnLater {
+  const { heightMm, draw } = textLater(words, place);
+  return { heightMm: heightMm - place.capMm * (LINE_PITCH - 1) + CLOSE_MM, draw };
 }

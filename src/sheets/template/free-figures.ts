@@ -1,10 +1,10 @@
 import type { Item } from "../../drawing/drawing.js";
-import { placeBlock, quartersOf, type Writing } from "../../drawing/free-block.js";
+import type { DrawnLater } from "../../drawing/drawn-later.js";
+import { placeBlock, roomFor, type Writing } from "../../drawing/free-block.js";
 import type { Ground, Placed } from "../../drawing/free-place.js";
 import { point } from "../../drawing/pen.js";
-import type { Block } from "../../drawing/text-block.js";
 import type { BandData } from "./band.js";
-import { type Datum, dataBoxes, leastBoxMm } from "./data-boxes.js";
+import { boxesLater, type Datum, leastBoxMm } from "./data-boxes.js";
 
 /**
  * The figures of a template where its drawing leaves room: inside the cut line, on what falls out, or off the flange.
@@ -20,16 +20,15 @@ const inTwos = (data: readonly Datum[]): readonly (readonly Datum[])[] =>
   Array.from({ length: Math.ceil(data.length / 2) }, (_, index) => data.slice(2 * index, 2 * index + 2));
 
 function placeAll(groups: readonly Writing[], ground: Ground): Placed | null {
-  const parts = quartersOf(ground.within, point(0, 0));
   const items: Item[] = [];
-  let free = ground;
+  let room = roomFor(groups, ground, point(0, 0));
   for (const group of groups) {
-    const next = placeBlock(group, free, parts);
+    const next = placeBlock(group, room);
     if (next === null) return null;
     items.push(...next.items);
-    free = next.ground;
+    room = next.room;
   }
-  return { items, ground: free };
+  return { items, ground: room.ground };
 }
 
 /** Wider than the figures alone, so that what they mean breaks into fewer lines. */
@@ -39,11 +38,11 @@ function writing(data: readonly Datum[]): Writing {
   const least = leastBoxMm(data);
   const rowsOf = (columns: number): number => Math.ceil(data.length / columns);
   // Every part of every template asks for the same few widths.
-  const written = new Map<number, Block>();
+  const written = new Map<number, DrawnLater>();
   return {
-    write: (place) => {
-      const block = written.get(place.widthMm) ?? dataBoxes(data, place);
-      written.set(place.widthMm, block);
+    write: (widthMm) => {
+      const block = written.get(widthMm) ?? boxesLater(data, { x: 0, y: 0, widthMm });
+      written.set(widthMm, block);
       return block;
     },
     leastHeightMm: (widthMm) =>

@@ -1,7 +1,6 @@
 import type { Item, Window } from "../../drawing/drawing.js";
-import { stackedLater } from "../../drawing/drawn-later.js";
+import { type DrawnLater, stackLater } from "../../drawing/drawn-later.js";
 import { layer } from "../../drawing/pen.js";
-import type { Block } from "../../drawing/text-block.js";
 import type { Lie } from "../../drawing/tiles.js";
 import type { Opening } from "../../job.js";
 import { MAX_PAGE_SIDE_MM } from "../../standards/paper.js";
@@ -34,8 +33,7 @@ export const drafted = (task: Task): Drafted => ({ ...task, data: bandData(task)
 
 /** A page with its edges named and its band of figures; what is left is for the drawing. */
 export interface TemplateLie extends Lie {
-  /** Drawn when they are asked for. */
-  readonly items: readonly Item[];
+  readonly draw: () => readonly Item[];
 }
 
 const GAP_MM = 2;
@@ -59,7 +57,7 @@ export function bareLiesOn(task: Task): TemplateLie[] {
   if (paper.kind === "roll") return [];
   return bothWays(paper).map((size) => {
     const sheet = sheetOf(task, size);
-    return lieWith(task, sheet, { items: [], area: sheet.inner });
+    return lieWith(task, sheet, { area: sheet.inner, draw: () => [] });
   });
 }
 
@@ -88,17 +86,15 @@ const lieOn = (task: Drafted, sheet: PaperSheet, setting: Setting): TemplateLie 
 
 /** Figures in an area of a page, and what they leave of it. */
 interface Settled {
-  readonly items: readonly Item[];
   readonly area: Window;
+  readonly draw: () => readonly Item[];
 }
 
 function lieWith({ order, opening }: Task, { size, outer }: PaperSheet, settled: Settled): TemplateLie {
   return {
     ...size,
     area: settled.area,
-    get items() {
-      return [layer("notes", [...edgeNames(order, opening, outer), ...settled.items])];
-    },
+    draw: () => [layer("notes", [...edgeNames(order, opening, outer), ...settled.draw()])],
   };
 }
 
@@ -118,9 +114,7 @@ function settle({ data, notes }: Drafted, inner: Window, setting: Setting): Sett
   const takenMm = columnMm === 0 ? 0 : columnMm + GAP_MM;
   const leftMm = inner.heightMm - top.heightMm;
   return {
-    get items() {
-      return [...top.items, ...column.items];
-    },
+    draw: () => [...top.draw(), ...column.draw()],
     area: {
       x: inner.x + takenMm,
       y: below,
@@ -131,8 +125,8 @@ function settle({ data, notes }: Drafted, inner: Window, setting: Setting): Sett
 }
 
 /** Parts one under the other, with air after the last; nothing takes no height. */
-const under = (parts: readonly ((place: Place) => Block)[], place: Place): Block =>
-  stackedLater(
+const under = (parts: readonly ((place: Place) => DrawnLater)[], place: Place): DrawnLater =>
+  stackLater(
     place.y,
     parts.map((part) => (y: number) => part({ ...place, y })),
     GAP_MM,

@@ -1,9 +1,10 @@
 import type { Item } from "../../drawing/drawing.js";
-import { placeBlock, quartersOf, seekBlock, type Writing } from "../../drawing/free-block.js";
+import { stackLater, textLater } from "../../drawing/drawn-later.js";
+import { placeBlock, type Room, roomFor, seekBlock, type Writing } from "../../drawing/free-block.js";
 import type { Ground, Placed } from "../../drawing/free-place.js";
 import { point } from "../../drawing/pen.js";
 import { measureText } from "../../drawing/text.js";
-import { LINE_PITCH, stack, textBlock } from "../../drawing/text-block.js";
+import { LINE_PITCH } from "../../drawing/text-block.js";
 import type { Level } from "../../findings/finding.js";
 import type { LocatedFinding, Opening } from "../../job.js";
 import { CHECK_TAPE_WITHIN_MM } from "../../standards/cutting-practice.js";
@@ -72,8 +73,10 @@ export function placeNotes(
   notes: readonly string[],
   ground: Ground,
 ): { readonly placed: Placed; readonly left: readonly string[] } {
-  const together = placeBlock(writing(notes), ground, quartersOf(ground.within, CENTRE));
-  return together === null ? eachPlaced(notes, ground, placeBlock) : { placed: together, left: [] };
+  const room = roomForEach(notes, ground);
+  const together = placeBlock(writing(notes), room);
+  if (together === null) return eachPlaced(notes, room, placeBlock);
+  return { placed: { items: together.items, ground: together.room.ground }, left: [] };
 }
 
 /** Notes for which no page had a corner, wherever else there is room for them. */
@@ -81,35 +84,41 @@ export function seekRoom(
   notes: readonly string[],
   ground: Ground,
 ): { readonly placed: Placed; readonly left: readonly string[] } {
-  return eachPlaced(notes, ground, seekBlock);
+  return eachPlaced(notes, roomForEach(notes, ground), seekBlock);
 }
 
-function eachPlaced(notes: readonly string[], ground: Ground, place: typeof placeBlock) {
-  const parts = quartersOf(ground.within, CENTRE);
+const CENTRE = point(0, 0);
+
+const roomForEach = (notes: readonly string[], ground: Ground): Room =>
+  roomFor(
+    notes.map((note) => writing([note])),
+    ground,
+    CENTRE,
+  );
+
+function eachPlaced(notes: readonly string[], from: Room, place: typeof placeBlock) {
   const left: string[] = [];
   const items: Item[] = [];
-  let free = ground;
+  let room = from;
   for (const note of notes) {
-    const next = place(writing([note]), free, parts);
+    const next = place(writing([note]), room);
     if (next === null) {
       left.push(note);
       continue;
     }
     items.push(...next.items);
-    free = next.ground;
+    room = next.room;
   }
-  return { placed: { items, ground: free }, left };
+  return { placed: { items, ground: room.ground }, left };
 }
-
-const CENTRE = point(0, 0);
 
 function writing(notes: readonly string[]): Writing {
   const widthsMm = notes.map((note) => measureText(note, { capMm: SMALL_MM, face: "regular" }).widthMm);
   return {
-    write: (place) =>
-      stack(
-        place.y,
-        notes.map((note) => (y: number) => textBlock(note, { ...place, y, capMm: SMALL_MM })),
+    write: (widthMm) =>
+      stackLater(
+        0,
+        notes.map((note) => (y: number) => textLater(note, { x: 0, y, widthMm, capMm: SMALL_MM })),
         GAP_MM,
       ),
     leastHeightMm: (widthMm) =>

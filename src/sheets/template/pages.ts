@@ -115,7 +115,7 @@ function layOut(work: Work, plan: TemplatePlan, figures: Figures): Laid {
     title: titleOf(task, part, tiles.length),
     frame: task.facts,
     items: [
-      ...lie.items,
+      ...lie.draw(),
       ...part.items,
       layer("notes", [shifted(items, part.shift)]),
       layer("dimensions", axisMarks(task.order, lie, part.shift, part.window)),
@@ -235,7 +235,7 @@ function figuresPages(
     ...notes.map((note) => whole((place) => textBlock(note, { ...place, capMm: 2.5 }))),
   ];
   return flow(parts, area, 2).map((items) => {
-    const all = [...lie.items, layer("notes", items)];
+    const all = [...lie.draw(), layer("notes", items)];
     return { widthMm, heightMm, title: task.facts.title, frame: task.facts, items: all };
   });
 }
