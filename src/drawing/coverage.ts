@@ -1,3 +1,4 @@
+import { byText } from "./by-text.js";
 import { type Coverage, TYPEFACE_FILES } from "./typeface.js";
 import { readTypefaceFile } from "./typeface-files.js";
 
@@ -41,11 +42,11 @@ const INSTEAD = "\ufffd";
  * before this for such characters; what is left are names of files and the like.
  */
 export function drawable(text: string): string {
-  return PLAIN.test(text) ? text : [...text.normalize("NFC")].map(drawn).join("");
+  return PLAIN.test(text) ? text : [...text.normalize("NFC")].map(drawnAs).join("");
 }
 
-function drawn(character: string): string {
+const drawnAs = byText((character) => {
   const codePoint = character.codePointAt(0) ?? 0;
   if (codePoint < 0x20 || (codePoint >= 0x7f && codePoint < 0xa0)) return " ";
   return hasGlyph(codePoint) ? character : INSTEAD;
-}
+});

@@ -27,13 +27,8 @@ export const dashed = (stroke: Stroke, ...dashMm: readonly number[]): Stroke => 
 
 const marked = (mark: Mark | undefined): { mark?: Mark } => (mark === undefined ? {} : { mark });
 
-export const line = (from: PagePoint, to: PagePoint, stroke: Stroke = PEN.thin, mark?: Mark): Item => ({
-  kind: "line",
-  from,
-  to,
-  stroke,
-  ...marked(mark),
-});
+export const line = (from: PagePoint, to: PagePoint, stroke: Stroke = PEN.thin, mark?: Mark): Item =>
+  mark === undefined ? { kind: "line", from, to, stroke } : { kind: "line", from, to, stroke, mark };
 
 export const circle = (
   centre: PagePoint,
@@ -105,16 +100,11 @@ export interface Lettering {
   readonly turnDeg?: number;
 }
 
-export const text = (at: PagePoint, words: string, lettering: Lettering): Text => ({
-  kind: "text",
-  at,
-  text: words,
-  capMm: lettering.capMm,
-  face: lettering.face ?? "regular",
-  anchor: lettering.anchor ?? "start",
-  ink: lettering.ink ?? BLACK,
-  ...(lettering.turnDeg === undefined ? {} : { turnDeg: lettering.turnDeg }),
-});
+export function text(at: PagePoint, words: string, lettering: Lettering): Text {
+  const { capMm, face = "regular", anchor = "start", ink = BLACK, turnDeg } = lettering;
+  const upright: Text = { kind: "text", at, text: words, capMm, face, anchor, ink };
+  return turnDeg === undefined ? upright : { ...upright, turnDeg };
+}
 
 export const layer = (name: Layer, items: readonly Item[]): Group => ({ kind: "group", layer: name, items });
 

@@ -1,7 +1,7 @@
 import type { Anchor, Face, Item } from "./drawing.js";
 import { grey } from "./drawing.js";
 import { dashed, filled, line, PEN, point, rectangle } from "./pen.js";
-import { measureText, wrapText } from "./text.js";
+import { textWidthMm, wrapText } from "./text.js";
 import { LINE_PITCH, stack, textBlock } from "./text-block.js";
 
 export interface Column {
@@ -55,14 +55,28 @@ function linesOf(table: Table, column: Column, cell: Cell): readonly CellLine[] 
 }
 
 function longestWordMm(lines: readonly CellLine[]): number {
-  const words = lines.flatMap((each) => each.words.split(/ +/u).map((word) => ({ ...each, word })));
-  return Math.max(0, ...words.map(({ word, capMm, face }) => measureText(word, { capMm, face }).widthMm));
+  let longestMm = 0;
+  for (const each of lines) {
+    for (const word of each.words.split(" ")) longestMm = Math.max(longestMm, textWidthMm(word, each));
+  }
+  return longestMm;
 }
 
 const leastOfKind = (cell: Cell | undefined): number => {
   if (cell === undefined || typeof cell === "string") return 0;
   return { tick: TICK_MM + 1, write: 18, lines: 0 }[cell.kind];
 };
+
+/** Each table's columns are measured once, however many pages it runs over and however often those are laid out. */
+const leastWidths = new WeakMap<Table, readonly number[]>();
+
+function leastWidthsMm(table: Table): readonly number[] {
+  const known = leastWidths.get(table);
+  if (known !== undefined) return known;
+  const widths = table.columns.map((column, index) => leastWidthMm(table, column, index));
+  leastWidths.set(table, widths);
+  return widths;
+}
 
 function leastWidthMm(table: Table, column: Column, index: number): number {
   const cells = table.rows.map((row) => {
@@ -75,7 +89,7 @@ function leastWidthMm(table: Table, column: Column, index: number): number {
 
 /** Column widths that fill `widthMm`; where the longest words alone need more, all shrink in proportion and words break. */
 export function columnWidthsMm(table: Table, widthMm: number): number[] {
-  const least = table.columns.map((column, index) => leastWidthMm(table, column, index));
+  const least = leastWidthsMm(table);
   const needed = least.reduce((sum, width) => sum + width, 0);
   if (needed >= widthMm) return least.map((width) => (width * widthMm) / needed);
   const weights = table.columns.reduce((sum, column) => sum + column.weight, 0);

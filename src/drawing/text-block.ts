@@ -1,6 +1,6 @@
 import type { Item } from "./drawing.js";
 import { type Lettering, point, text } from "./pen.js";
-import { wrapText } from "./text.js";
+import { BEFORE, wrapText } from "./text.js";
 
 /** Distance from one baseline to the next as a share of the cap height: room for accents above and tails below. */
 export const LINE_PITCH = 1.75;
@@ -20,8 +20,7 @@ export function textBlock(
 ): Block {
   const face = place.face ?? "regular";
   const lines = wrapText(words, { capMm: place.capMm, face, widthMm: place.widthMm });
-  const anchorX = { start: place.x, middle: place.x + place.widthMm / 2, end: place.x + place.widthMm };
-  const x = anchorX[place.anchor ?? "start"];
+  const x = place.x + BEFORE[place.anchor ?? "start"] * place.widthMm;
   const items = lines.map((words, index) =>
     text(point(x, place.y + place.capMm * (1 + index * LINE_PITCH)), words, place),
   );

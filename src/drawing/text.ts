@@ -28,8 +28,9 @@ export function emMm({ capMm, face }: LetterSize): number {
   return (capMm * unitsPerEm) / capHeight;
 }
 
-/** Advance and ink of a text in units of the face. */
+/** Advance and ink of a text in units of the face, and how many of them a capital is high. */
 interface Extent {
+  readonly capHeight: number;
   readonly advance: number;
   readonly lowest: number;
   readonly highest: number;
@@ -37,18 +38,18 @@ interface Extent {
 
 const extents = byFace((face) => byText((text) => addUp(drawable(text), typeface(face))));
 
-const extentOf = (text: string, face: Face): Extent => extents[face](text);
-
 function addUp(text: string, { byCodePoint, capHeight }: Typeface): Extent {
-  const extent = { advance: 0, lowest: 0, highest: capHeight };
+  let advance = 0;
+  let lowest = 0;
+  let highest = capHeight;
   for (const character of text) {
     const row = byCodePoint.get(character.codePointAt(0) ?? 0);
     if (row === undefined) continue;
-    extent.advance += row[2];
-    extent.lowest = Math.min(extent.lowest, row[3]);
-    extent.highest = Math.max(extent.highest, row[4]);
+    advance += row[2];
+    if (row[3] < lowest) lowest = row[3];
+    if (row[4] > highest) highest = row[4];
   }
-  return extent;
+  return { capHeight, advance, lowest, highest };
 }
 
 /**
@@ -56,9 +57,15 @@ function addUp(text: string, { byCodePoint, capHeight }: Typeface): Extent {
  * kerning, as both back ends draw it. A character without a glyph counts as what is drawn instead.
  */
 export function measureText(text: string, { capMm, face }: LetterSize): TextSize {
-  const { advance, lowest, highest } = extentOf(text, face);
-  const unitMm = capMm / typeface(face).capHeight;
+  const { capHeight, advance, lowest, highest } = extents[face](text);
+  const unitMm = capMm / capHeight;
   return { widthMm: advance * unitMm, ascentMm: highest * unitMm, descentMm: Math.abs(lowest) * unitMm };
+}
+
+/** Width alone of what `measureText` measures. */
+export function textWidthMm(text: string, { capMm, face }: LetterSize): number {
+  const { capHeight, advance } = extents[face](text);
+  return advance * (capMm / capHeight);
 }
 
 export interface Fit {
@@ -73,7 +80,7 @@ export interface Fit {
  * where even that is too wide, and then the caller wraps it.
  */
 export function fitText(text: string, { face, widthMm, leastMm, mostMm }: Fit): number {
-  const widthAtOneMm = measureText(text, { capMm: 1, face }).widthMm;
+  const widthAtOneMm = textWidthMm(text, { capMm: 1, face });
   const fitting = widthAtOneMm === 0 ? mostMm : widthMm / widthAtOneMm;
   return Math.max(leastMm, Math.min(mostMm, fitting));
 }
@@ -114,7 +121,7 @@ const languagesIn = byText((text) => text.split(BETWEEN_LANGUAGES));
 const wordsIn = byText((text) => text.split(/ +/u).filter(Boolean));
 
 const fits = (text: string, column: Column): boolean =>
-  measureText(text, column).widthMm <= column.widthMm + EPSILON_MM;
+  textWidthMm(text, column) <= column.widthMm + EPSILON_MM;
 
 const wrapWords = (words: readonly string[], column: Column): readonly string[] =>
   filled(
@@ -125,10 +132,10 @@ const wrapWords = (words: readonly string[], column: Column): readonly string[] 
 
 /** Pieces joined into lines that fit, as many to a line as go; widths add up, since nothing is kerned. */
 function filled(pieces: readonly string[], between: string, column: Column): readonly string[] {
-  const betweenMm = measureText(between, column).widthMm;
+  const betweenMm = textWidthMm(between, column);
   const lines: { text: string; widthMm: number }[] = [];
   for (const piece of pieces) {
-    const { widthMm } = measureText(piece, column);
+    const widthMm = textWidthMm(piece, column);
     const line = lines.at(-1);
     if (line !== undefined && line.widthMm + betweenMm + widthMm <= column.widthMm + EPSILON_MM) {
       line.text += between + piece;
@@ -140,7 +147,8 @@ function filled(pieces: readonly string[], between: string, column: Column): rea
   return lines.map(({ text }) => text);
 }
 
-const BEFORE: Readonly<Record<Text["anchor"], number>> = { start: 0, middle: 0.5, end: 1 };
+/** The share of a text's width that stands before its anchor. */
+export const BEFORE: Readonly<Record<Text["anchor"], number>> = { start: 0, middle: 0.5, end: 1 };
 
 /** The four corners of a text's ink box on the page, turned with it: clockwise from what is its top left unturned. */
 export function textCorners(item: Text): readonly [PagePoint, PagePoint, PagePoint, PagePoint] {
@@ -159,6 +167,17 @@ function turnAbout(at: PagePoint, turnDeg: number): (x: number, y: number) => Pa
 
 /** The upright box on the page around a text, turned or not: for keeping texts apart and on the page. */
 export function textBox(item: Text): Window {
+  return (item.turnDeg ?? 0) === 0 ? uprightBox(item) : turnedBox(item);
+}
+
+function uprightBox(item: Text): Window {
+  const { widthMm, ascentMm, descentMm } = measureText(item.text, item);
+  const left = -BEFORE[item.anchor] * widthMm;
+  const [x, y] = [item.at.x + left, item.at.y - ascentMm];
+  return { x, y, widthMm: item.at.x + (left + widthMm) - x, heightMm: item.at.y + descentMm - y };
+}
+
+function turnedBox(item: Text): Window {
   const corners = textCorners(item);
   const xs = corners.map(({ x }) => x);
   const ys = corners.map(({ y }) => y);

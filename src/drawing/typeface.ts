@@ -43,15 +43,15 @@ export const TYPEFACE_FILES = {
   everydayCoverage: "coverage-everyday.json",
 } as const;
 
-const opened = new Map<Face, Typeface>();
+const opened: { [face in Face]?: Typeface } = {};
 
 /** The metrics of a face, read from the disc once. */
 export function typeface(face: Face): Typeface {
-  const known = opened.get(face);
+  const known = opened[face];
   if (known !== undefined) return known;
   // Our own build wrote the file in this shape; the tests of src/build hold it to it.
   const metrics = JSON.parse(readTypefaceFile(TYPEFACE_FILES.metrics(face)).toString("utf8")) as FaceMetrics;
   const read = { ...metrics, byCodePoint: new Map(metrics.rows.map((row) => [row[0], row])) };
-  opened.set(face, read);
+  opened[face] = read;
   return read;
 }

@@ -1,7 +1,7 @@
 import { byFace, byText } from "../drawing/by-text.js";
 import { drawable } from "../drawing/coverage.js";
 import type { Face, Text } from "../drawing/drawing.js";
-import { emMm, measureText } from "../drawing/text.js";
+import { BEFORE, emMm, textWidthMm } from "../drawing/text.js";
 import { typeface } from "../drawing/typeface.js";
 import { factor, figure } from "./figure.js";
 
@@ -10,8 +10,6 @@ export type UsedGlyphs = Readonly<Record<Face, ReadonlyMap<number, number>>>;
 
 /** Names of the fonts in every page's resources. */
 export const FONT_KEY: Readonly<Record<Face, string>> = { regular: "R", bold: "B" };
-
-const SHIFT_BEFORE: Readonly<Record<Text["anchor"], number>> = { start: 0, middle: 0.5, end: 1 };
 
 /** A letter in a content stream: the number of its glyph, two bytes, high byte first, and what it stands for. */
 interface Letter {
@@ -69,8 +67,8 @@ export function glyphsOf(used: Literals): UsedGlyphs {
  * clockwise by the text's angle, and the anchor is moved to where the text starts.
  */
 function matrix(item: Text): string {
-  const before = SHIFT_BEFORE[item.anchor];
-  const backMm = before === 0 ? 0 : before * measureText(item.text, item).widthMm;
+  const before = BEFORE[item.anchor];
+  const backMm = before === 0 ? 0 : before * textWidthMm(item.text, item);
   const turnDeg = item.turnDeg ?? 0;
   if (turnDeg === 0) return `1 0 0 -1 ${figure(item.at.x - backMm)} ${figure(item.at.y)}`;
   const radians = (turnDeg * Math.PI) / 180;

@@ -25,21 +25,44 @@ interface Numbering {
 
 /** Room that the frame leaves for the drawing, in page coordinates. The widest numbering is assumed, so it does not change with the packet. */
 export function frameArea(order: Order, facts: FrameFacts, size: PageSize): Box {
-  const areas = known.get(order) ?? new Map<string, Box>();
-  known.set(order, areas);
-  const key = JSON.stringify([facts, size.widthMm, size.heightMm]);
-  const area = areas.get(key) ?? areaOf(order, facts, size);
-  areas.set(key, area);
-  return area;
+  return areas(order, keyOf(facts, size), () => areaOf(order, facts, size));
 }
 
 /** Each way for the paper to lie and for figures to stand on it asks for the same few. */
-const known = new WeakMap<Order, Map<string, Box>>();
+const areas = perOrder<Box>();
+/** Of a page's kind: laid out to know the area, and drawn on each of its pages. */
+const headers = perOrder<Block>();
+/** Of nearly every sheet the same. */
+const footHeights = perOrder<number>();
+
+/** A memory of what was worked out for an order; it goes with the order. */
+function perOrder<Value>(): (order: Order, key: string, work: () => Value) => Value {
+  const orders = new WeakMap<Order, Map<string, Value>>();
+  return (order, key, work) => {
+    const known = orders.get(order) ?? new Map<string, Value>();
+    orders.set(order, known);
+    const value = known.get(key) ?? work();
+    known.set(key, value);
+    return value;
+  };
+}
+
+const keyOf = (facts: FrameFacts, { widthMm, heightMm }: PageSize): string =>
+  JSON.stringify([facts, widthMm, heightMm]);
+
+const headerOf = (order: Order, facts: FrameFacts, size: PageSize): Block =>
+  headers(order, keyOf(facts, size), () => header(order, facts, framed(order, facts, size)));
+
+function footHeightMm(order: Order, facts: FrameFacts, inside: Box): number {
+  const key = JSON.stringify([facts.scale, facts.faces, inside.widthMm]);
+  const widest = { number: 888, of: 888 };
+  return footHeights(order, key, () => footer(order, facts, widest, inside).heightMm);
+}
 
 function areaOf(order: Order, facts: FrameFacts, size: PageSize): Box {
   const inside = framed(order, facts, size);
-  const head = header(order, facts, inside).heightMm + GAP_MM;
-  const foot = footer(order, facts, { number: 888, of: 888 }, inside).heightMm + GAP_MM;
+  const head = headerOf(order, facts, size).heightMm + GAP_MM;
+  const foot = footHeightMm(order, facts, inside) + GAP_MM;
   return {
     x: inside.x + STRIP_MM,
     y: inside.y + head,
@@ -76,7 +99,7 @@ function framed(order: Order, facts: FrameFacts, size: PageSize): Box {
 export function frameItems(order: Order, body: Body, numbering: Numbering): Item[] {
   if (body.frame === null) return [];
   const inside = framed(order, body.frame, body);
-  const head = header(order, body.frame, inside);
+  const head = headerOf(order, body.frame, body);
   const foot = footer(order, body.frame, numbering, inside);
   const shift = inside.y + inside.heightMm - foot.heightMm;
   return [

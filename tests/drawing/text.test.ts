@@ -4,7 +4,15 @@ import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { drawable, hasGlyph, isEveryday, missingGlyphs } from "../../src/drawing/coverage.js";
 import { BLACK, type Face, type Text } from "../../src/drawing/drawing.js";
-import { emMm, fitText, measureText, textBox, textCorners, wrapText } from "../../src/drawing/text.js";
+import {
+  emMm,
+  fitText,
+  measureText,
+  textBox,
+  textCorners,
+  textWidthMm,
+  wrapText,
+} from "../../src/drawing/text.js";
 import { typeface } from "../../src/drawing/typeface.js";
 import { EPSILON_MM } from "../../src/geometry/epsilon.js";
 
@@ -172,5 +180,39 @@ describe("boxes of text", () => {
     expect(topRight.x).toBeCloseTo(50 + ascentMm, 9);
     expect(topRight.y).toBeCloseTo(60 + widthMm, 9);
     expect(textBox(turned).heightMm).toBeCloseTo(widthMm, 9);
+  });
+});
+
+describe("what is worked out in a shorter way", () => {
+  const lettered = fc.record({
+    at: fc.record({
+      x: fc.double({ min: -500, max: 900, noNaN: true }),
+      y: fc.double({ min: -500, max: 900, noNaN: true }),
+    }),
+    text: fc.string({ maxLength: 30 }),
+    capMm: fc.double({ min: 0.5, max: 40, noNaN: true }),
+    face: fc.constantFrom<Face>("regular", "bold"),
+    anchor: fc.constantFrom<Text["anchor"]>("start", "middle", "end"),
+  });
+
+  it("is the same: the box of a text that is not turned, from its corners", () => {
+    fc.assert(
+      fc.property(lettered, (given) => {
+        const item: Text = { kind: "text", ink: BLACK, ...given };
+        const corners = textCorners(item);
+        const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];
+        const [x, y] = [Math.min(...xs), Math.min(...ys)];
+        const heightMm = Math.max(...ys) - y;
+        expect(textBox(item)).toEqual({ x, y, widthMm: Math.max(...xs) - x, heightMm });
+      }),
+    );
+  });
+
+  it("is the same: a text's width by itself", () => {
+    fc.assert(
+      fc.property(lettered, ({ text, ...size }) => {
+        expect(textWidthMm(text, size)).toBe(measureText(text, size).widthMm);
+      }),
+    );
   });
 });
