@@ -1,9 +1,10 @@
-import { type DrawnPage, drawPage, type PrinterCorrection } from "../output/pdf.js";
+import { type Content, contentOf, type DrawnPage, drawnPage, type PrinterCorrection } from "../output/pdf.js";
 import { writeSvg } from "../output/svg.js";
 import type { Packet, PrintedPage } from "../sheets/packet.js";
+import type { Body, Sheet } from "../sheets/sheet.js";
 
 /** A page of the packet as its PDFs take it; not drawn where no PDF is asked for. */
-export interface MadePage extends Omit<PrintedPage, "page"> {
+export interface MadePage extends Omit<PrintedPage, "page" | "body"> {
   readonly title: string;
   readonly drawn: DrawnPage | null;
 }
@@ -22,11 +23,20 @@ export interface Forms {
   readonly correction: PrinterCorrection | null;
 }
 
+/** What was drawn of bodies before the numbers of their pages were known. */
+export type Ahead = ReadonlyMap<Body, Content>;
+
+/** What can be drawn of a sheet before its numbers are known. */
+export const drawnAhead = ({ pages }: Sheet, { pdf }: Forms): readonly [Body, Content][] =>
+  pdf ? pages.map((body) => [body, contentOf(body.items)]) : [];
+
+const NOTHING_AHEAD: Ahead = new Map();
+
 /** The pages drawn and the drawings written; `done` hears after each how many there have been. */
 export function madeOf(
   { pages, drawings }: Packet,
   forms: Forms,
-  done: (count: number) => void = () => undefined,
+  { ahead = NOTHING_AHEAD, done = () => undefined }: { ahead?: Ahead; done?: (count: number) => void } = {},
 ): Made {
   let count = 0;
   const told = <T>(each: T): T => {
@@ -35,12 +45,18 @@ export function madeOf(
     return each;
   };
   return {
-    pages: pages.map(({ page, ...place }) => {
-      const drawn = forms.pdf ? drawPage(page, forms.correction ?? undefined) : null;
-      return told({ ...place, title: page.title, drawn });
-    }),
+    pages: pages.map((page) => told(madePage(page, forms, ahead))),
     drawings: drawings.map(({ sheet, draw }) => told({ sheet, svg: forms.svg ? writeSvg(draw()) : null })),
   };
+}
+
+function madePage({ page, body, ...place }: PrintedPage, { pdf, correction }: Forms, ahead: Ahead): MadePage {
+  const { title } = page;
+  if (!pdf) return { ...place, title, drawn: null };
+  const before = ahead.get(body);
+  const contents =
+    before === undefined ? [contentOf(page.items)] : [before, contentOf(page.items.slice(body.items.length))];
+  return { ...place, title, drawn: drawnPage(page, contents, correction ?? undefined) };
 }
 
 export const madeFrom = (parts: readonly Made[]): Made => ({

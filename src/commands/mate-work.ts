@@ -7,7 +7,7 @@ import { takeTurns } from "./turns.js";
 /** Makes some sheets of a room, tells how many pages they have, and gives them when it is told their numbers. */
 export async function share({ port, turns, job, asked }: ShareTask): Promise<void> {
   const order = orderOf(job, asked.wishes);
-  const taken = takeTurns(order, turns);
+  const taken = takeTurns(order, asked, turns);
   port.postMessage(countsOf(taken));
   const [numbers]: MateNumbers[] = await once(port, "message");
   if (numbers !== undefined) port.postMessage(sheetsTaken(order, asked, taken, numbers));

@@ -69,7 +69,9 @@ function made(terminal: Terminal, words: Words, asked: Asked, order: Order): Mad
   const wanted = packetOf(order, (sheets) => onlyWanted(sheets, asked.wanted, words));
   const of = wanted.pages.length + wanted.drawings.length;
   const { name } = order.job.room.job;
-  return madeOf(wanted, asked, (done) => terminal.progress(words.commands.progress(name, done, of)));
+  return madeOf(wanted, asked, {
+    done: (count) => terminal.progress(words.commands.progress(name, count, of)),
+  });
 }
 
 function unwritten(

@@ -10,8 +10,8 @@ import { type Taken, takeTurns } from "./turns.js";
  * A whole packet, of which a mate makes what is not made here; null where the mate is of no use.
  */
 export async function madeTogether(order: Order, asked: Asked, mate: Mate): Promise<Made | null> {
-  const taken = takeTurns(order, mate.turns);
-  const counts = taken.size === KIND_COUNT ? NOTHING_MADE : await mate.counts();
+  const taken = takeTurns(order, asked, mate.turns);
+  const counts = taken.sheets.size === KIND_COUNT ? NOTHING_MADE : await mate.counts();
   if (counts === null) return null;
   const numbers = numbersFor(order, taken, counts);
   const others = counts === NOTHING_MADE ? new Map() : mate.sheets(numbers);
@@ -31,7 +31,7 @@ const kinds = (): readonly number[] => Array.from({ length: KIND_COUNT }, (_, ki
 export function sheetsTaken(
   order: Order,
   asked: Asked,
-  taken: Taken,
+  { sheets: taken, ahead }: Taken,
   { firsts, of }: MateNumbers,
 ): MateSheets {
   const printed = [...taken].map(([kind, sheets]): [number, Made] => {
@@ -39,14 +39,14 @@ export function sheetsTaken(
     const packets = sheets.map((sheet, index) =>
       printedSheet(order, sheet, { number: numbers[index] ?? 0, of }),
     );
-    return [kind, madeOf(packetFrom(packets), asked)];
+    return [kind, madeOf(packetFrom(packets), asked, { ahead })];
   });
   return new Map(printed);
 }
 
 /** The cover, and the numbers of all other sheets, whoever made them. */
 function numbersFor(order: Order, taken: Taken, counts: MateCounts) {
-  const byKind = kinds().map((kind) => taken.get(kind)?.map(countedSheet) ?? counts.get(kind) ?? []);
+  const byKind = kinds().map((kind) => taken.sheets.get(kind)?.map(countedSheet) ?? counts.get(kind) ?? []);
   const cover = coverOf(order, byKind.flat());
   const { firsts, of } = numbersOf([pageCountOf(cover), ...byKind.flat().map(({ pageCount }) => pageCount)]);
   let next = 1;
@@ -59,5 +59,5 @@ function numbersFor(order: Order, taken: Taken, counts: MateCounts) {
 }
 
 /** What others need to know of the sheets that were taken. */
-export const countsOf = (taken: Taken): MateCounts =>
+export const countsOf = ({ sheets: taken }: Taken): MateCounts =>
   new Map([...taken].map(([kind, sheets]) => [kind, sheets.map(countedSheet)]));

@@ -1,4 +1,4 @@
-import type { Group, Ink, Item, Layer, Page, PagePoint, PathStep, Stroke } from "../drawing/drawing.js";
+import type { Group, Ink, Item, Layer, PagePoint, PathStep, Stroke } from "../drawing/drawing.js";
 import { figure } from "./figure.js";
 import { glyphsOf, type Literals, noLiterals, textOperators, type UsedGlyphs } from "./pdf-text.js";
 
@@ -8,14 +8,15 @@ export interface Noted {
   readonly layers: ReadonlySet<Layer>;
 }
 
+/** Items drawn, though not yet on a page: plain data. */
 export interface Content extends Noted {
   readonly operators: string;
 }
 
-/** A page's items as operators in millimetres, y down; the matrix that makes them so stands before them. */
-export function contentOf(page: Page): Content {
+/** Items as operators in millimetres, y down; the matrix that makes them so stands before them. */
+export function contentOf(items: readonly Item[]): Content {
   const writing: Writing = { lines: [], literals: noLiterals(), layers: new Set() };
-  writeItems(page.items, writing);
+  writeItems(items, writing);
   const { lines, literals, layers } = writing;
   return { operators: lines.join("\n"), glyphs: glyphsOf(literals), layers };
 }

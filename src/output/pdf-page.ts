@@ -6,7 +6,7 @@ import { MAX_PAGE_SIDE_PDF_UNITS, PDF_UNITS_PER_INCH } from "../standards/page-u
 import { MM_PER_INCH } from "../units/definitions.js";
 import { deflated } from "./deflate.js";
 import { factor, figure } from "./figure.js";
-import { contentOf, type Noted } from "./pdf-content.js";
+import { type Content, contentOf, type Noted } from "./pdf-content.js";
 
 /** Nominal length over the one measured on paper, in each direction of the page; 1 where the printer is true. */
 export interface PrinterCorrection {
@@ -28,25 +28,35 @@ const UNITS_PER_MM = PDF_UNITS_PER_INCH / MM_PER_INCH;
 const NO_CORRECTION: PrinterCorrection = { x: 1, y: 1 };
 
 /** Throws an InternalError for a figure that is none, and for a page side that is not above 0 or over 5080 mm. */
-export function drawPage(page: Page, correction = NO_CORRECTION): DrawnPage {
+export const drawPage = (page: Page, correction?: PrinterCorrection): DrawnPage =>
+  drawnPage(page, [contentOf(page.items)], correction);
+
+/** A page of contents that were drawn before, one upon the other; throws like `drawPage`. */
+export function drawnPage(
+  page: Omit<Page, "items">,
+  contents: readonly Content[],
+  correction = NO_CORRECTION,
+): DrawnPage {
   const { title, widthMm, heightMm } = page;
   for (const sideMm of [widthMm, heightMm]) pageSide(sideMm);
-  const { operators, ...noted } = contentOf(page);
-  const content = framed(page, operators, correction);
+  const operators = contents.map((content) => content.operators).filter((each) => each !== "");
+  const content = framed(page, operators.join("\n"), correction);
   const digest = createHash("sha256").update(content).digest("hex");
-  return { ...noted, title, widthMm, heightMm, digest, deflated: deflated(content) };
+  return { ...together(contents), title, widthMm, heightMm, digest, deflated: deflated(content) };
 }
 
-/** What all pages together need. */
-export function together(pages: readonly DrawnPage[]): Noted {
+/** What all together need of the document around them. */
+export function together(parts: readonly Noted[]): Noted {
+  const [only] = parts;
+  if (only !== undefined && parts.length === 1) return { glyphs: only.glyphs, layers: only.layers };
   const of = (face: Face) => {
     const all = new Map<number, number>();
-    for (const { glyphs } of pages) for (const [glyph, codePoint] of glyphs[face]) all.set(glyph, codePoint);
+    for (const { glyphs } of parts) for (const [glyph, codePoint] of glyphs[face]) all.set(glyph, codePoint);
     return all;
   };
   return {
     glyphs: { regular: of("regular"), bold: of("bold") },
-    layers: new Set(pages.flatMap(({ layers }) => [...layers])),
+    layers: new Set(parts.flatMap(({ layers }) => [...layers])),
   };
 }
 
@@ -56,7 +66,7 @@ function refuseBadFactor(value: number): void {
 }
 
 /** Content with the matrix before it that turns millimetres, y down, into PDF units, y up, and corrects the printer. */
-function framed(page: Page, content: string, correction: PrinterCorrection): string {
+function framed(page: Omit<Page, "items">, content: string, correction: PrinterCorrection): string {
   refuseBadFactor(correction.x);
   refuseBadFactor(correction.y);
   const centre = { x: (page.widthMm * UNITS_PER_MM) / 2, y: (page.heightMm * UNITS_PER_MM) / 2 };

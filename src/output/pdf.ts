@@ -9,7 +9,8 @@ import { type Bookmark, outlineOf } from "./pdf-outline.js";
 import { addPage, type DrawnPage, drawPage, type PrinterCorrection, together } from "./pdf-page.js";
 import { FONT_KEY } from "./pdf-text.js";
 
-export { type DrawnPage, drawPage, type PrinterCorrection } from "./pdf-page.js";
+export { type Content, contentOf } from "./pdf-content.js";
+export { type DrawnPage, drawnPage, type PrinterCorrection } from "./pdf-page.js";
 
 export interface PdfOptions {
   readonly title: string;

@@ -31,6 +31,8 @@ export interface PrintedPage {
   /** True for label stock, which carries no frame. */
   readonly stock: boolean;
   readonly page: Page;
+  /** What of the page was there before its frame; the page's items begin with this one's. */
+  readonly body: Body;
 }
 
 export interface Packet {
@@ -168,6 +170,7 @@ function printed(order: Order, sheet: Sheet, { number: first, of }: Numbering): 
     number: first + index,
     stock: body.frame === null,
     page: framed(order, body, { number: first + index, of }),
+    body,
   }));
 }
 

@@ -26,7 +26,10 @@ function mateWith(count: number, theirs: Order): Mate {
   const turns = noTurnsTaken();
   turns[0] = count;
   const kinds = KINDS_LONGEST_FIRST.slice(0, count);
-  const taken = new Map(kinds.map((kind) => [kind, sheetsOfKind(theirs, kind)]));
+  const taken = {
+    sheets: new Map(kinds.map((kind) => [kind, sheetsOfKind(theirs, kind)])),
+    ahead: new Map(),
+  };
   return {
     turns,
     counts: async () => structuredClone(countsOf(taken)),
