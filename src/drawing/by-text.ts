@@ -1,7 +1,7 @@
 import type { Face } from "./drawing.js";
 
 /** About the different texts of a large packet; other rooms have others, and memory is not to grow with them. */
-const MOST_KEPT = 2048;
+const MOST_KEPT = 4096;
 
 /** The same for the same text, worked out once: frames and tables say the same words on every page. */
 export function byText<Value>(work: (text: string) => Value): (text: string) => Value {

@@ -125,8 +125,12 @@ interface Spot {
 }
 
 function drawLines(lines: readonly CellLine[], spot: Spot, anchor: Anchor): readonly Item[] {
-  const place = { x: spot.x + PAD_MM, widthMm: spot.widthMm - 2 * PAD_MM, anchor };
-  const makers = lines.map((each) => (y: number) => textBlock(each.words, { ...place, ...each, y }));
+  const [x, widthMm] = [spot.x + PAD_MM, spot.widthMm - 2 * PAD_MM];
+  const makers = lines.map(
+    ({ words, capMm, face }) =>
+      (y: number) =>
+        textBlock(words, { x, y, widthMm, capMm, face, anchor }),
+  );
   return stack(spot.y + PAD_MM, makers).items;
 }
 

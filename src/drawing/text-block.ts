@@ -21,9 +21,11 @@ export function textBlock(
   const face = place.face ?? "regular";
   const lines = wrapText(words, { capMm: place.capMm, face, widthMm: place.widthMm });
   const x = place.x + BEFORE[place.anchor ?? "start"] * place.widthMm;
-  const items = lines.map((words, index) =>
-    text(point(x, place.y + place.capMm * (1 + index * LINE_PITCH)), words, place),
-  );
+  const items: Item[] = [];
+  for (const line of lines) {
+    const baseline = place.y + place.capMm * (1 + items.length * LINE_PITCH);
+    items.push(text(point(x, baseline), line, place));
+  }
   return { items, heightMm: lines.length * place.capMm * LINE_PITCH };
 }
 

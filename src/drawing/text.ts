@@ -38,12 +38,17 @@ interface Extent {
 
 const extents = byFace((face) => byText((text) => addUp(drawable(text), typeface(face))));
 
-function addUp(text: string, { byCodePoint, capHeight }: Typeface): Extent {
+/** What lies beyond takes two units of a text. */
+const LAST_IN_ONE_UNIT = 0xffff;
+
+function addUp(text: string, { latin, byCodePoint, capHeight }: Typeface): Extent {
   let advance = 0;
   let lowest = 0;
   let highest = capHeight;
-  for (const character of text) {
-    const row = byCodePoint.get(character.codePointAt(0) ?? 0);
+  for (let at = 0; at < text.length; at++) {
+    const codePoint = text.codePointAt(at) ?? 0;
+    if (codePoint > LAST_IN_ONE_UNIT) at++;
+    const row = codePoint < latin.length ? latin[codePoint] : byCodePoint.get(codePoint);
     if (row === undefined) continue;
     advance += row[2];
     if (row[3] < lowest) lowest = row[3];

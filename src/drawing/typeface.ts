@@ -27,7 +27,11 @@ export interface FaceMetrics {
 
 export interface Typeface extends FaceMetrics {
   readonly byCodePoint: ReadonlyMap<number, GlyphRow>;
+  /** Of those, by code point too, the first 256, which nearly every letter is among. */
+  readonly latin: readonly (GlyphRow | undefined)[];
 }
+
+const LATIN = 256;
 
 /** First and last code points of the stretches that both faces can draw, sorted. */
 export type Coverage = readonly (readonly [first: number, last: number])[];
@@ -51,7 +55,9 @@ export function typeface(face: Face): Typeface {
   if (known !== undefined) return known;
   // Our own build wrote the file in this shape; the tests of src/build hold it to it.
   const metrics = JSON.parse(readTypefaceFile(TYPEFACE_FILES.metrics(face)).toString("utf8")) as FaceMetrics;
-  const read = { ...metrics, byCodePoint: new Map(metrics.rows.map((row) => [row[0], row])) };
+  const byCodePoint = new Map(metrics.rows.map((row) => [row[0], row]));
+  const latin = Array.from({ length: LATIN }, (_, codePoint) => byCodePoint.get(codePoint));
+  const read = { ...metrics, byCodePoint, latin };
   opened[face] = read;
   return read;
 }

@@ -1,4 +1,5 @@
 import { type PDFContext, PDFRawStream, type PDFRef, PDFString } from "pdf-lib";
+import { byText } from "../drawing/by-text.js";
 import type { Face } from "../drawing/drawing.js";
 import { TYPEFACE_FILES, type Typeface, typeface } from "../drawing/typeface.js";
 import { readTypefaceFile } from "../drawing/typeface-files.js";
@@ -59,8 +60,11 @@ function describe(context: PDFContext, face: Face, metrics: Typeface): PDFRef {
   );
 }
 
+/** Read once: a packet is several documents, and a building hundreds. */
+const fileBytes = byText(readTypefaceFile);
+
 function fontFile(context: PDFContext, face: Face): PDFRef {
-  const deflated = readTypefaceFile(TYPEFACE_FILES.deflated(face));
+  const deflated = fileBytes(TYPEFACE_FILES.deflated(face));
   const entries = { Filter: "FlateDecode", Length: deflated.length, Length1: typeface(face).byteLength };
   return context.register(PDFRawStream.of(context.obj(entries), deflated));
 }

@@ -38,14 +38,14 @@ const AS_WRITTEN: ReadonlyMap<string, string> = new Map([
 /** A text as it stands in a content stream: a literal string, and its letters, each once. */
 interface Literal {
   readonly literal: string;
-  readonly letters: ReadonlySet<Letter>;
+  readonly letters: readonly Letter[];
 }
 
 const literals = byFace((face) => byText((text) => literalOf(drawable(text), letters[face])));
 
 function literalOf(text: string, letter: (character: string) => Letter): Literal {
   const used = Array.from(text, letter);
-  return { literal: `(${used.map(({ written }) => written).join("")})`, letters: new Set(used) };
+  return { literal: `(${used.map(({ written }) => written).join("")})`, letters: [...new Set(used)] };
 }
 
 /** The literals of a page, each once. */
