@@ -38,15 +38,15 @@ export function load(terminal: Terminal, words: Words, typed: string): Loaded {
   } catch (cause) {
     return unreadable(typed, readFailure(typed, reasonOf(cause), words));
   }
-  const source = new TextDecoder().decode(bytes);
+  const complained = (complaints: readonly Complaint[]): Loaded => {
+    return { kind: "complaints", typed, source: new TextDecoder().decode(bytes), complaints };
+  };
   const name = basename(file);
   const read = readRoom(bytes, name, { hasGlyph });
-  if (!read.ok) return { kind: "complaints", typed, source, complaints: read.complaints };
+  if (!read.ok) return complained(read.complaints);
   const { locate } = read;
   const resolved = resolveRoom(read.file);
-  if (!resolved.ok) {
-    return { kind: "complaints", typed, source, complaints: complaintsOf(resolved.problems, locate) };
-  }
+  if (!resolved.ok) return complained(complaintsOf(resolved.problems, locate));
   const job = answerRoom({
     file: name,
     get fingerprint() {

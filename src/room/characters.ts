@@ -47,8 +47,11 @@ const NAMES: ReadonlyMap<number, string> = new Map([
   [0xffff, "noncharacter"],
 ]);
 
-/** Tested in this order; the first that fits is the reason. */
-const REASONS: readonly (readonly [BadCharacter, RegExp])[] = [
+/**
+ * Tested in this order; the first that fits is the reason. Made when a text is not plain: these take as long to make as
+ * half a room file to read.
+ */
+const reasons = (): readonly (readonly [BadCharacter, RegExp])[] => [
   ["surrogate", /^\p{Cs}$/u],
   ["control", /^[\p{Cc}\p{Zl}\p{Zp}]$/u],
   ["direction", /^\p{Bidi_Control}$/u],
@@ -69,9 +72,14 @@ export function badCharacter(text: string, hasGlyph: HasGlyph): BadOne | null {
   return null;
 }
 
+/** Printable ASCII, against which there is nothing but that a typeface might lack it. */
+const isPlain = (character: string): boolean => character >= " " && character <= "~";
+
 function reasonAgainst(character: string, hasGlyph: HasGlyph): BadCharacter | null {
-  const found = REASONS.find(([, pattern]) => pattern.test(character));
-  if (found !== undefined) return found[0];
+  if (!isPlain(character)) {
+    const found = reasons().find(([, pattern]) => pattern.test(character));
+    if (found !== undefined) return found[0];
+  }
   return hasGlyph(character.codePointAt(0) ?? 0) ? null : "no-glyph";
 }
 

@@ -14,6 +14,7 @@ import { labelsSchema, printSchema } from "./schema/printing.js";
 import { boardSchema, floorSchema, roomSchema, stageSchema, surfacesSchema } from "./schema/room.js";
 import { layoutSchema, seatSchema, speakerSchema } from "./schema/speakers.js";
 import { textsFor, word } from "./schema/texts.js";
+import { written } from "./schema/written.js";
 import { shown } from "./shown.js";
 
 /*
@@ -21,8 +22,7 @@ import { shown } from "./shown.js";
  * length comes out in mm, every angle in degrees.
  */
 
-const formatSchema = z
-  .string()
+const formatSchema = written
   .transform((typed, context): 1 => {
     return typed === "1" ? 1 : complain(context, "other-format", { typed: shown(typed) });
   })

@@ -11,10 +11,9 @@ export function shown(text: string): string {
 }
 
 /** Controls, formats (direction, zero width), lone surrogates, private and unassigned ones, and separators other than the space. */
-const UNSEEN = /^[\p{C}\p{Zl}\p{Zp}]$/u;
+const isUnseen = (character: string): boolean => /^[\p{C}\p{Zl}\p{Zp}]$/u.test(character);
 
-const visible = (character: string): string =>
-  UNSEEN.test(character) ? codePointText(character) : character;
+const visible = (character: string): string => (isUnseen(character) ? codePointText(character) : character);
 
 /** The code point of a character, as the Unicode standard writes it: `U+202E`. */
 export function codePointText(character: string): string {

@@ -7,12 +7,12 @@ import { MOST_SPEAKERS, SPACING, TAPE } from "./limits.js";
 import { length } from "./measures.js";
 import { reference, tapes } from "./tapes.js";
 import { id, MOST_ID_CHARACTERS, slipOfId, word } from "./texts.js";
+import { written } from "./written.js";
 
 /** Room for the highest number that an id may end with. */
 const MOST_PREFIX_CHARACTERS = MOST_ID_CHARACTERS - String(MOST_SPEAKERS).length;
 
-const prefix = z
-  .string()
+const prefix = written
   .transform((typed, context) => {
     const slip = slipOfId(`${typed}${MOST_SPEAKERS}`);
     if (slip === null) return typed;

@@ -8,14 +8,14 @@ import { CABLE_LENGTH, TAPE } from "./limits.js";
 import { length, quantity, temperature, wholeNumber } from "./measures.js";
 import { point, reference, tapes } from "./tapes.js";
 import { type Texts, word } from "./texts.js";
+import { written } from "./written.js";
 
 export const equipmentSchema = point("Where the home runs end");
 
 const SIZE_WORDS = CROSS_SECTIONS_MM2.map((area) => `${area} mm2`);
 
 /** A nominal cross-section that the standard knows. */
-export const crossSection = z
-  .string()
+export const crossSection = written
   .transform((typed, context) => {
     const read = parseQuantity(typed, "mm2");
     const area = CROSS_SECTIONS_MM2.find((area) => read.ok && read.value === area);

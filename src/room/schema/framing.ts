@@ -10,10 +10,10 @@ import { CAVITY, MEMBER_SHIFT, MEMBER_SIDE, MOST_MEMBERS, TAPE } from "./limits.
 import { length, wholeNumber } from "./measures.js";
 import { pieces, rims, roughOpenings } from "./structure.js";
 import { type Texts, trueOrFalse, word } from "./texts.js";
+import { written } from "./written.js";
 
 /** By its nominal name: the actual size. */
-const lumber = z
-  .string()
+const lumber = written
   .transform((typed, context) => {
     const name = typed
       .trim()

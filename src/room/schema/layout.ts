@@ -3,6 +3,7 @@ import { MOST_MEMBERS, SPACING, TAPE } from "./limits.js";
 import { length, readQuantity } from "./measures.js";
 import { reference, tapes } from "./tapes.js";
 import { readWord, word } from "./texts.js";
+import { written } from "./written.js";
 
 /*
  * How anything that repeats lies on a surface: which way it runs, what it is measured from, and where each stands.
@@ -12,8 +13,7 @@ const RUNS = ["left-right", "front-back", "along"] as const;
 
 /** A word, or an angle: what begins as a figure is meant as one. */
 export const runOn = (description: string) =>
-  z
-    .string()
+  written
     .transform((typed, context) =>
       /^[-+.\d]/u.test(typed)
         ? readQuantity(typed, context, { quantity: "deg", least: 0, most: 180 })

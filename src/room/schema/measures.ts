@@ -1,4 +1,3 @@
-import * as z from "zod";
 import type { Measured } from "../../findings/complaint.js";
 import { feetInches } from "../../units/format.js";
 import { type LengthProblem, parseLength } from "../../units/length.js";
@@ -10,6 +9,7 @@ import {
 } from "../../units/quantity.js";
 import { shown } from "../shown.js";
 import { complain, type Reading } from "./complain.js";
+import { written } from "./written.js";
 
 /*
  * Figures with their units. Every scalar of the file comes here as it was written, so that no figure has been a
@@ -25,17 +25,27 @@ export interface Limits {
 const WITH_UNIT_OR_ZERO = { type: ["string", "number"], minimum: 0, maximum: 0 } as const;
 
 /** A length in mm. */
-export function length(limits: Limits, description: string) {
+export const length = (limits: Limits, description: string) =>
+  lengthWithin(limits).meta({ description, ...WITH_UNIT_OR_ZERO });
+
+type Length = ReturnType<typeof newLengthWithin>;
+
+const lengths = new WeakMap<Limits, Length>();
+
+function lengthWithin(limits: Limits): Length {
+  const found = lengths.get(limits) ?? newLengthWithin(limits);
+  lengths.set(limits, found);
+  return found;
+}
+
+function newLengthWithin(limits: Limits) {
   const [leastMm, mostMm] = [lengthMm(limits.least), lengthMm(limits.most)];
-  return z
-    .string()
-    .transform((typed, context) => {
-      const read = parseLength(typed);
-      if (!read.ok) return complainOfLength(context, typed, read.problem, limits);
-      if (read.mm >= leastMm && read.mm <= mostMm) return read.mm;
-      return complain(context, "out-of-limits", { typed: shown(typed), ...limits });
-    })
-    .meta({ description, ...WITH_UNIT_OR_ZERO });
+  return written.transform((typed, context) => {
+    const read = parseLength(typed);
+    if (!read.ok) return complainOfLength(context, typed, read.problem, limits);
+    if (read.mm >= leastMm && read.mm <= mostMm) return read.mm;
+    return complain(context, "out-of-limits", { typed: shown(typed), ...limits });
+  });
 }
 
 /** A limit of ours as mm; it is a constant of this program, so a bad one throws. */
@@ -129,8 +139,7 @@ const waysOf = (quantity: Quantity, figure: string): readonly string[] =>
 
 /** A quantity in the unit that names it. */
 export function quantity({ description, ...limits }: QuantityOptions) {
-  return z
-    .string()
+  return written
     .transform((typed, context) => readQuantity(typed, context, limits))
     .meta({ description, ...WITH_UNIT_OR_ZERO });
 }
@@ -148,8 +157,7 @@ const FREEZING_F = 32;
 
 /** A temperature in degrees Celsius; degrees Fahrenheit are read too. */
 export function temperature({ least, most, description }: Omit<QuantityOptions, "quantity">) {
-  return z
-    .string()
+  return written
     .transform((typed, context) => {
       const [celsius, fahrenheit] = [parseQuantity(typed, "C"), parseQuantity(typed, "F")];
       const value = celsius.ok
@@ -206,8 +214,7 @@ interface WholeOptions {
 
 /** A whole number without a unit, written plainly: no sign, no point, no leading zero. */
 export function wholeNumber({ least, most, description }: WholeOptions) {
-  return z
-    .string()
+  return written
     .transform((typed, context) => {
       const value = /^(?:0|[1-9]\d{0,8})$/u.test(typed) ? Number(typed) : Number.NaN;
       if (value >= least && value <= most) return value;

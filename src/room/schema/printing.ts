@@ -14,10 +14,10 @@ import { complain, type Reading } from "./complain.js";
 import { CABLE_DIAMETER, PAPER_SIDE, PAPER_TAPE } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
 import { word } from "./texts.js";
+import { written } from "./written.js";
 
 /** The paper's name or size as it was typed, once it is known to be one. */
-const paper = z
-  .string()
+const paper = written
   .transform((typed, context) => {
     const read = parsePaper(typed);
     return read.ok ? typed.trim() : complainOfPaper(context, typed, read.problem);
@@ -25,8 +25,7 @@ const paper = z
   .meta({ description: "Paper by name, or a size such as 13 in x 19 in" });
 
 /** A sheet's name or size; labels do not come on a roll here. */
-const sheet = z
-  .string()
+const sheet = written
   .transform((typed, context) => {
     const read = parsePaper(typed);
     if (!read.ok) return complainOfPaper(context, typed, read.problem);
@@ -91,8 +90,7 @@ const stock = block({
 }).describe("Label stock by its geometry");
 
 /** By name, in either case, as papers are. */
-const stockName = z
-  .string()
+const stockName = written
   .transform((typed, context) => {
     const name = LABEL_STOCK_NAMES.find((each) => each.toLowerCase() === typed.toLowerCase());
     if (name !== undefined) return name;

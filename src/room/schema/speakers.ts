@@ -10,6 +10,7 @@ import { CABLE_LENGTH, TAPE } from "./limits.js";
 import { length, wholeNumber } from "./measures.js";
 import { point, reference, tapes } from "./tapes.js";
 import { id, type Texts, trueOrFalse, word } from "./texts.js";
+import { written } from "./written.js";
 
 export const seatSchema = (texts: Texts) =>
   block({
@@ -19,8 +20,7 @@ export const seatSchema = (texts: Texts) =>
     reference: trueOrFalse("The seat that the layout is built round; one of several must say so").optional(),
   }).describe("A seat");
 
-const channel = z
-  .string()
+const channel = written
   .transform((typed, context) => {
     if (CHANNELS.includes(typed)) return typed;
     const suggestion = suggest(typed, CHANNELS);
@@ -36,8 +36,7 @@ const channel = z
 const SYSTEM_NAMES = SYSTEMS.map((system) => system.name);
 
 /** By its upper+middle+lower name, whichever of name and letter was typed. */
-export const layoutSchema = z
-  .string()
+export const layoutSchema = written
   .transform((typed, context) => {
     const system = systemNamed(typed);
     if (system !== null) return system.name;
@@ -54,8 +53,7 @@ export const layoutSchema = z
 const QUARTERS = [0, 90, 180, 270] as const;
 const QUARTER_WORDS = ["0", "90 deg", "180 deg", "270 deg"];
 
-const turn = z
-  .string()
+const turn = written
   .transform((typed, context) => {
     const angle = parseAngle(typed);
     const quarter = QUARTERS.find((quarter) => angle.ok && angle.value === quarter);

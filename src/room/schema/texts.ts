@@ -1,8 +1,8 @@
-import * as z from "zod";
 import { badCharacter, type HasGlyph } from "../characters.js";
 import { shown } from "../shown.js";
 import { suggest } from "../suggest.js";
 import { complain, type Reading } from "./complain.js";
+import { written } from "./written.js";
 
 /** Most characters of a text that is printed; our own choices, so that a sheet has room for it. */
 export const MOST_CHARACTERS = { name: 60, short: 40, reason: 200 } as const;
@@ -11,11 +11,10 @@ export const MOST_CHARACTERS = { name: 60, short: 40, reason: 200 } as const;
 export type Texts = ReturnType<typeof textsFor>;
 
 export function textsFor(hasGlyph: HasGlyph) {
-  const printed = (most: number) => (description: string) =>
-    z
-      .string()
-      .transform((typed, context) => readText(typed, context, { most, hasGlyph }))
-      .meta({ description, type: ["string", "number"] });
+  const printed = (most: number) => {
+    const text = written.transform((typed, context) => readText(typed, context, { most, hasGlyph }));
+    return (description: string) => text.meta({ description, type: ["string", "number"] });
+  };
   return {
     /** A name. */
     name: printed(MOST_CHARACTERS.name),
@@ -44,20 +43,19 @@ export const MOST_ID_CHARACTERS = 12;
 /** Names that an operating system keeps for devices, whatever their ending (DOS and its heirs). */
 const RESERVED = /^(?:con|prn|aux|nul|com[0-9]|lpt[0-9])$/iu;
 
+const anyId = written.transform((typed, context) => {
+  const slip = slipOfId(typed);
+  if (slip === null) return typed;
+  return complain(context, "bad-id", { typed: shown(typed), slip, most: MOST_ID_CHARACTERS });
+});
+
 /** An id: it is printed on labels and names files. */
 export const id = (description: string) =>
-  z
-    .string()
-    .transform((typed, context) => {
-      const slip = slipOfId(typed);
-      if (slip === null) return typed;
-      return complain(context, "bad-id", { typed: shown(typed), slip, most: MOST_ID_CHARACTERS });
-    })
-    .meta({
-      description,
-      type: ["string", "integer"],
-      pattern: `^[A-Za-z0-9_-]{1,${MOST_ID_CHARACTERS}}$`,
-    });
+  anyId.meta({
+    description,
+    type: ["string", "integer"],
+    pattern: `^[A-Za-z0-9_-]{1,${MOST_ID_CHARACTERS}}$`,
+  });
 
 /** What keeps a text from being an id; null for a good one. */
 export function slipOfId(text: string): "characters" | "too-long" | "reserved" | null {
@@ -68,8 +66,7 @@ export function slipOfId(text: string): "characters" | "too-long" | "reserved" |
 
 /** One of a few words. */
 export function word<const Choice extends string>(choices: readonly Choice[], description: string) {
-  return z
-    .string()
+  return written
     .transform((typed, context) => readWord(typed, context, { choices }))
     .meta({ description, enum: [...choices] });
 }
@@ -93,22 +90,20 @@ export function readWord<Choice extends string>(
   return complain(context, "unknown-word", { typed: shown(typed), suggestion, choices: all });
 }
 
+const eitherWay = written.transform((typed, context): boolean => {
+  if (/^(?:true|True|TRUE)$/u.test(typed)) return true;
+  if (/^(?:false|False|FALSE)$/u.test(typed)) return false;
+  const suggestion = /^(?:yes|on|y)$/iu.test(typed)
+    ? "true"
+    : /^(?:no|off|n)$/iu.test(typed)
+      ? "false"
+      : null;
+  return complain(context, "unknown-word", {
+    typed: shown(typed),
+    suggestion,
+    choices: ["true", "false"],
+  });
+});
+
 /** YAML 1.2's `true` and `false`, in its three spellings. */
-export const trueOrFalse = (description: string) =>
-  z
-    .string()
-    .transform((typed, context): boolean => {
-      if (/^(?:true|True|TRUE)$/u.test(typed)) return true;
-      if (/^(?:false|False|FALSE)$/u.test(typed)) return false;
-      const suggestion = /^(?:yes|on|y)$/iu.test(typed)
-        ? "true"
-        : /^(?:no|off|n)$/iu.test(typed)
-          ? "false"
-          : null;
-      return complain(context, "unknown-word", {
-        typed: shown(typed),
-        suggestion,
-        choices: ["true", "false"],
-      });
-    })
-    .meta({ description, type: "boolean" });
+export const trueOrFalse = (description: string) => eitherWay.meta({ description, type: "boolean" });
