@@ -1,8 +1,9 @@
 import type { Anchor, Face, Item } from "./drawing.js";
 import { grey } from "./drawing.js";
+import type { DrawnLater } from "./drawn-later.js";
 import { dashed, filled, line, PEN, point, rectangle } from "./pen.js";
 import { textWidthMm, wrapText } from "./text.js";
-import { LINE_PITCH, stack, textBlock } from "./text-block.js";
+import { type Block, LINE_PITCH, stack, textBlock } from "./text-block.js";
 
 export interface Column {
   readonly heading: string;
@@ -36,9 +37,12 @@ export interface Table {
   readonly under?: readonly (readonly CellLine[])[];
 }
 
-export interface TablePage {
-  readonly items: readonly Item[];
-  readonly heightMm: number;
+/** Where a page of a table begins, and its first row on it. */
+export interface TablePlace extends Spot {
+  readonly first: number;
+}
+
+export interface TablePage extends DrawnLater {
   readonly rowCount: number;
 }
 
@@ -165,59 +169,52 @@ interface Grid {
   readonly lefts: readonly number[];
 }
 
-interface Band {
-  readonly items: readonly Item[];
-  readonly heightMm: number;
-}
-
 const rule = ({ x, widthMm }: Grid, y: number): Item => line(point(x, y), point(x + widthMm, y), PEN.fine);
 
 /** Lines between the columns over a stretch of the page. */
 const posts = (grid: Grid, y: number, heightMm: number): Item[] =>
   [...grid.lefts, grid.x + grid.widthMm].map((x) => line(point(x, y), point(x, y + heightMm), PEN.fine));
 
-function headingBand(grid: Grid, y: number): Band {
+function headingBand(grid: Grid, y: number): DrawnLater {
   const headings = grid.table.columns.map(({ heading }) => [{ ...HEADING, words: heading }]);
   const heightMm = Math.max(...headings.map((lines, index) => linesHeightMm(lines, grid.widths[index] ?? 0)));
-  const words = headings.flatMap((lines, index) => {
-    const spot = { x: grid.lefts[index] ?? 0, y, widthMm: grid.widths[index] ?? 0, heightMm };
-    return drawLines(lines, spot, grid.table.columns[index]?.anchor ?? "start");
-  });
-  const box = { x: grid.x, y, widthMm: grid.widthMm, heightMm };
-  return {
-    items: [
-      filled(box, grey(0.9)),
-      ...words,
-      rule(grid, y),
-      rule(grid, y + heightMm),
-      ...posts(grid, y, heightMm),
-    ],
-    heightMm,
-  };
+  const draw = (): Item[] => [
+    filled({ x: grid.x, y, widthMm: grid.widthMm, heightMm }, grey(0.9)),
+    ...headings.flatMap((lines, index) => {
+      const spot = { x: grid.lefts[index] ?? 0, y, widthMm: grid.widths[index] ?? 0, heightMm };
+      return drawLines(lines, spot, grid.table.columns[index]?.anchor ?? "start");
+    }),
+    rule(grid, y),
+    rule(grid, y + heightMm),
+    ...posts(grid, y, heightMm),
+  ];
+  return { heightMm, draw };
 }
 
-function rowBand(grid: Grid, index: number, y: number): Band {
+function rowBand(grid: Grid, index: number, y: number): DrawnLater {
   const { table, widths } = grid;
   const row = table.rows[index] ?? [];
   const cellsMm = rowHeightMm(table, row, widths);
-  const cells = table.columns.flatMap((column, at) => {
-    const spot = { x: grid.lefts[at] ?? 0, y, widthMm: widths[at] ?? 0, heightMm: cellsMm };
-    return drawCell(table, column, row[at] ?? "", spot);
-  });
   const under = underBand(grid, index, y + cellsMm);
   const heightMm = cellsMm + under.heightMm;
-  return {
-    items: [...cells, ...posts(grid, y, cellsMm), ...under.items, rule(grid, y + heightMm)],
-    heightMm,
-  };
+  const draw = (): Item[] => [
+    ...table.columns.flatMap((column, at) => {
+      const spot = { x: grid.lefts[at] ?? 0, y, widthMm: widths[at] ?? 0, heightMm: cellsMm };
+      return drawCell(table, column, row[at] ?? "", spot);
+    }),
+    ...posts(grid, y, cellsMm),
+    ...under.draw(),
+    rule(grid, y + heightMm),
+  ];
+  return { heightMm, draw };
 }
 
-function underBand(grid: Grid, index: number, y: number): Band {
+function underBand(grid: Grid, index: number, y: number): DrawnLater {
   const lines = grid.table.under?.[index] ?? [];
-  if (lines.length === 0) return { items: [], heightMm: 0 };
+  if (lines.length === 0) return { heightMm: 0, draw: () => [] };
   const heightMm = linesHeightMm(lines, grid.widthMm);
   const box = { x: grid.x, y, widthMm: grid.widthMm, heightMm };
-  return { items: [...drawLines(lines, box, "start"), ...outer(grid, y, heightMm)], heightMm };
+  return { heightMm, draw: () => [...drawLines(lines, box, "start"), ...outer(grid, y, heightMm)] };
 }
 
 const outer = (grid: Grid, y: number, heightMm: number): Item[] =>
@@ -225,23 +222,30 @@ const outer = (grid: Grid, y: number, heightMm: number): Item[] =>
 
 /**
  * As much of a table as fits into a height, from row `first` on, its heading repeated: the caller asks again for the
- * rest. At least one row is taken, so that a loop over pages ends.
+ * rest. At least one row is taken, so that a loop over pages ends. Its height is known before its items are made.
  */
-export function tablePage(
-  table: Table,
-  place: { x: number; y: number; widthMm: number; heightMm: number; first: number },
-): TablePage {
+export function tableLater(table: Table, place: TablePlace): TablePage {
   const widths = columnWidthsMm(table, place.widthMm);
   const grid: Grid = { table, x: place.x, widthMm: place.widthMm, widths, lefts: lefts(place.x, widths) };
   const heading = headingBand(grid, place.y);
-  const items: Item[] = [...heading.items];
+  const bands: DrawnLater[] = [heading];
   let y = place.y + heading.heightMm;
   let index = place.first;
   for (; index < table.rows.length; index += 1) {
     const band = rowBand(grid, index, y);
     if (index > place.first && y + band.heightMm > place.y + place.heightMm) break;
-    items.push(...band.items);
+    bands.push(band);
     y += band.heightMm;
   }
-  return { items, heightMm: y - place.y, rowCount: index - place.first };
+  return {
+    heightMm: y - place.y,
+    rowCount: index - place.first,
+    draw: () => bands.flatMap(({ draw }) => draw()),
+  };
+}
+
+/** The same, drawn. */
+export function tablePage(table: Table, place: TablePlace): Block & { readonly rowCount: number } {
+  const { heightMm, rowCount, draw } = tableLater(table, place);
+  return { heightMm, rowCount, items: draw() };
 }

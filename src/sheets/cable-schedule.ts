@@ -9,7 +9,7 @@ import { cutFigure, diametersText, runFor, writtenAssumptions, writtenLeg } from
 import { cautionLines } from "./cautions.js";
 import { figuresOf } from "./figures.js";
 import { headed, type Part, rowsOf, whole } from "./flow.js";
-import { MIDDLE_MM, main, middle, readingPages, SMALL_MM, saying, small } from "./reading-pages.js";
+import { MIDDLE_MM, main, middle, readingSheet, SMALL_MM, saying, small } from "./reading-pages.js";
 import type { Order, Sheet } from "./sheet.js";
 import { unbroken } from "./unbroken.js";
 
@@ -21,14 +21,15 @@ export function cableSchedule(order: Order): Sheet[] {
   if (speakers.length === 0) return [];
   const { schedule } = order.words.cabling;
   const { cabling } = order.job;
-  const pages = readingPages(order, schedule, [
-    saying(cabling === null ? schedule.noEquipment : lengthsSaid(order), "bold"),
-    ...assumedSaid(order),
-    whole((place) => cautionLines(order, ["look", "structure", "engineered", "power"], place)),
-    rowsOf(runsTable(order)),
-    ...(cabling === null ? [] : [...planParts(order, cabling), ...holeParts(order, cabling)]),
-  ]);
-  return [{ name: "cables", trades: ["installer"], title: schedule.title, pages, whole: null }];
+  return [
+    readingSheet(order, { name: "cables", title: schedule.title, use: schedule.use }, [
+      saying(cabling === null ? schedule.noEquipment : lengthsSaid(order), "bold"),
+      ...assumedSaid(order),
+      whole((place) => cautionLines(order, ["look", "structure", "engineered", "power"], place)),
+      rowsOf(runsTable(order)),
+      ...(cabling === null ? [] : [...planParts(order, cabling), ...holeParts(order, cabling)]),
+    ]),
+  ];
 }
 
 /** What a length is made of, so that it can be checked by hand. */

@@ -2,7 +2,7 @@ import type { Table } from "../drawing/table.js";
 import { textBlock } from "../drawing/text-block.js";
 import { headed, type Part, rowsOf } from "./flow.js";
 import { writing } from "./marking/steps.js";
-import { MIDDLE_MM, readingPages, SMALL_MM } from "./reading-pages.js";
+import { MIDDLE_MM, readingSheet, SMALL_MM } from "./reading-pages.js";
 import type { Order, Sheet } from "./sheet.js";
 
 /** What is looked at on each visit, with room for what differs and who looked. */
@@ -11,12 +11,13 @@ export function checkLists(order: Order): Sheet[] {
   const { checks } = order.words;
   const { beforeBoard, afterBoard, trimOut, soundCheck } = checks.visits;
   const visits = [beforeBoard, afterBoard, trimOut, soundCheck];
-  const pages = readingPages(
-    order,
-    checks,
-    visits.flatMap((visit) => visitParts(order, visit)),
-  );
-  return [{ name: "check-lists", trades: ["installer"], title: checks.title, pages, whole: null }];
+  return [
+    readingSheet(
+      order,
+      { name: "check-lists", title: checks.title, use: checks.use },
+      visits.flatMap((visit) => visitParts(order, visit)),
+    ),
+  ];
 }
 
 interface Visit {

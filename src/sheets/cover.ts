@@ -48,11 +48,11 @@ function narrowed(laidOut: (gapMm: number) => Flowed): {
   readonly pageCount: number;
 } {
   const [widestMm = 0, ...others] = GAPS_MM;
-  const { pages, leastPages } = laidOut(widestMm);
-  let fewest = { gapMm: widestMm, pageCount: pages.length };
-  if (leastPages >= pages.length) return fewest;
+  const { pageCount: atWidest, leastPages } = laidOut(widestMm);
+  let fewest = { gapMm: widestMm, pageCount: atWidest };
+  if (leastPages >= atWidest) return fewest;
   for (const gapMm of others) {
-    const pageCount = laidOut(gapMm).pages.length;
+    const { pageCount } = laidOut(gapMm);
     if (pageCount < fewest.pageCount) fewest = { gapMm, pageCount };
   }
   return fewest;

@@ -1,10 +1,11 @@
 import type { Item } from "../drawing/drawing.js";
+import type { DrawnLater } from "../drawing/drawn-later.js";
 import type { Box } from "../drawing/pen.js";
-import { type Table, tablePage } from "../drawing/table.js";
+import { type Table, tableLater } from "../drawing/table.js";
 import type { Block } from "../drawing/text-block.js";
 
-/** What a part drew into the box that it was given, and what is left of it for the next page. */
-export interface Laid extends Block {
+/** What a part has laid into the box that it was given, drawn only where its page is, and what is left for the next page. */
+export interface Laid extends DrawnLater {
   readonly rest: Part | null;
 }
 
@@ -19,10 +20,12 @@ const ACCENT_MM = 1.3;
 
 /** Parts one under the other, over as many pages as they need; the items of each page. Never an empty list. */
 export const flow = (parts: readonly Part[], box: Box, gapMm: number): Item[][] =>
-  flowed(parts, box, gapMm).pages;
+  flowed(parts, box, gapMm).draw();
 
+/** Pages that are counted; their items are made when they are drawn. */
 export interface Flowed {
-  readonly pages: Item[][];
+  readonly pageCount: number;
+  readonly draw: () => Item[][];
   /** Pages that no narrower gap between parts can do without. */
   readonly leastPages: number;
 }
@@ -30,7 +33,7 @@ export interface Flowed {
 /** The same, and on how few pages it might stand if its parts stood closer. */
 export function flowed(parts: readonly Part[], box: Box, gapMm: number): Flowed {
   const area = { ...box, y: box.y + ACCENT_MM, heightMm: box.heightMm - ACCENT_MM };
-  const pages: Item[][] = [[]];
+  const pages: Laid[][] = [[]];
   const waiting = [...parts];
   let y = area.y;
   let contentMm = 0;
@@ -38,7 +41,7 @@ export function flowed(parts: readonly Part[], box: Box, gapMm: number): Flowed 
   for (let part = waiting.shift(); part !== undefined; part = waiting.shift()) {
     const fresh = y === area.y;
     const laid = part({ ...area, y, heightMm: area.y + area.heightMm - y }, fresh);
-    pages.at(-1)?.push(...(laid?.items ?? []));
+    if (laid !== null) pages.at(-1)?.push(laid);
     y += laid === null ? 0 : laid.heightMm + gapMm;
     // What goes on from another page may begin with a heading that it would not repeat elsewhere.
     if (!goesOn) contentMm += Math.min(laid?.heightMm ?? 0, area.heightMm);
@@ -49,7 +52,11 @@ export function flowed(parts: readonly Part[], box: Box, gapMm: number): Flowed 
     pages.push([]);
     y = area.y;
   }
-  return { pages, leastPages: Math.max(1, Math.ceil(contentMm / (area.heightMm + OVER_MM))) };
+  return {
+    pageCount: pages.length,
+    draw: () => pages.map((page) => page.flatMap(({ draw }) => draw())),
+    leastPages: Math.max(1, Math.ceil(contentMm / (area.heightMm + OVER_MM))),
+  };
 }
 
 /** The gap under a part's last line may hang over the end of a page. */
@@ -59,35 +66,38 @@ const OVER_MM = 3;
 export const whole =
   (make: (place: Box) => Block): Part =>
   (free, fresh) => {
-    const block = make(free);
-    return block.heightMm > free.heightMm && !fresh ? null : { ...block, rest: null };
+    const { heightMm, items } = make(free);
+    return heightMm > free.heightMm && !fresh ? null : { heightMm, draw: () => items, rest: null };
   };
 
 /** Blocks close under each other, parted between any two where the page ends. */
 export const run =
   (makers: readonly ((place: Box) => Block)[], gapMm: number): Part =>
   (free, fresh) => {
-    const items: Item[] = [];
+    const blocks: Block[] = [];
     let heightMm = 0;
-    let taken = 0;
     for (const make of makers) {
       const block = make({ ...free, y: free.y + heightMm });
-      const forced = taken === 0 && fresh;
+      const forced = blocks.length === 0 && fresh;
       if (heightMm + block.heightMm > free.heightMm && !forced) break;
-      items.push(...block.items);
+      blocks.push(block);
       heightMm += block.heightMm + gapMm;
-      taken += 1;
     }
+    const taken = blocks.length;
     if (taken === 0 && makers.length > 0) return null;
-    return { items, heightMm, rest: taken < makers.length ? run(makers.slice(taken), gapMm) : null };
+    return {
+      heightMm,
+      draw: () => blocks.flatMap(({ items }) => items),
+      rest: taken < makers.length ? run(makers.slice(taken), gapMm) : null,
+    };
   };
 
 /** A table from a row on, its heading repeated on every page. */
 export const rowsOf =
   (table: Table, first = 0): Part =>
   (free, fresh) => {
-    if (first >= table.rows.length) return { items: [], heightMm: 0, rest: null };
-    const page = tablePage(table, { ...free, first });
+    if (first >= table.rows.length) return { heightMm: 0, draw: () => [], rest: null };
+    const page = tableLater(table, { ...free, first });
     if (page.heightMm > free.heightMm && !fresh) return null;
     const next = first + page.rowCount;
     return { ...page, rest: next < table.rows.length ? rowsOf(table, next) : null };
@@ -107,8 +117,8 @@ export const headed =
     const laid = part(below, fresh);
     if (laid === null) return null;
     return {
-      items: [...head.items, ...laid.items],
       heightMm: head.heightMm + laid.heightMm,
+      draw: () => [...head.items, ...laid.draw()],
       rest: laid.rest,
     };
   };

@@ -3,7 +3,7 @@ import type { Speaker } from "../room/room.js";
 import { acrossFigures } from "./cut-figures.js";
 import { rowsOf } from "./flow.js";
 import { idRuns } from "./id-runs.js";
-import { main, middle, readingPages, SMALL_MM, saying, small } from "./reading-pages.js";
+import { main, middle, readingSheet, SMALL_MM, saying, small } from "./reading-pages.js";
 import type { Order, Sheet } from "./sheet.js";
 import { unbroken } from "./unbroken.js";
 
@@ -11,8 +11,12 @@ import { unbroken } from "./unbroken.js";
 export function grilleSchedule(order: Order): Sheet[] {
   if (order.job.room.speakers.length === 0) return [];
   const { grilles } = order.words.checks;
-  const pages = readingPages(order, grilles, [saying(grilles.notes), rowsOf(tableOf(order))]);
-  return [{ name: "grilles", trades: ["installer"], title: grilles.title, pages, whole: null }];
+  return [
+    readingSheet(order, { name: "grilles", title: grilles.title, use: grilles.use }, [
+      saying(grilles.notes),
+      rowsOf(tableOf(order)),
+    ]),
+  ];
 }
 
 function tableOf(order: Order): Table {

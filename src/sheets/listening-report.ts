@@ -5,7 +5,7 @@ import type { Heard } from "../listen/heard.js";
 import { areaParts, heardFromSeats } from "./area-parts.js";
 import { figuresOf } from "./figures.js";
 import { headed, type Part, rowsOf } from "./flow.js";
-import { MIDDLE_MM, middle, readingPages, SMALL_MM, saying } from "./reading-pages.js";
+import { MIDDLE_MM, middle, readingSheet, SMALL_MM, saying } from "./reading-pages.js";
 import type { Order, Sheet } from "./sheet.js";
 import { unbroken } from "./unbroken.js";
 
@@ -15,18 +15,19 @@ export function listeningReport(order: Order): Sheet[] {
   if (openings.length === 0) return [];
   const { listening } = order.words;
   const fromSeats = heardFromSeats(order).length > 0;
-  const pages = readingPages(order, { title: listening.title, use: null }, [
-    ...(fromSeats
-      ? [
-          saying(listening.model),
-          saying(listening.delays(`${room.listening.temperatureC} °C`)),
-          ...room.seats.map((seat) => seatPart(order, seat.name)),
-          ...powerParts(order),
-        ]
-      : []),
-    ...areaParts(order),
-  ]);
-  return [{ name: "listening", trades: ["installer"], title: listening.title, pages, whole: null }];
+  return [
+    readingSheet(order, { name: "listening", title: listening.title, use: null }, [
+      ...(fromSeats
+        ? [
+            saying(listening.model),
+            saying(listening.delays(`${room.listening.temperatureC} °C`)),
+            ...room.seats.map((seat) => seatPart(order, seat.name)),
+            ...powerParts(order),
+          ]
+        : []),
+      ...areaParts(order),
+    ]),
+  ];
 }
 
 function seatPart(order: Order, name: string): Part {

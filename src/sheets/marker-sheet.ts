@@ -6,6 +6,7 @@ import type { Opening } from "../job.js";
 import { BETWEEN_LANGUAGES } from "../words/bilingual.js";
 import { facingFacts } from "./facing.js";
 import { frameArea } from "./frame.js";
+import { drawnWhenAsked } from "./page-count.js";
 import type { Body, FrameFacts, Order, Sheet } from "./sheet.js";
 import { facesAt } from "./tapes.js";
 import { gapsInWords, placeData, sizeData } from "./template/band.js";
@@ -16,17 +17,19 @@ import { edgeNames, insideEdges } from "./template/page-edges.js";
 /** A page for each opening, to be fixed at the spot at rough-in so that no board buries it. */
 export const markerSheets = (order: Order): Sheet[] =>
   order.job.openings.map((opening) => {
-    const body = markerBody(order, opening);
-    const name = `marker-${opening.speaker.id}`;
-    return { name, trades: ["installer"], title: body.title, pages: [body], whole: null };
+    const { id } = opening.speaker;
+    const title = order.words.strips.marker.title(id);
+    return drawnWhenAsked(
+      { name: `marker-${id}`, trades: ["installer"], title, pageCount: 1, whole: null },
+      () => [markerBody(order, opening, title)],
+    );
   });
 
 /** At rough-in every wall is bare. */
 const STAGE = "bare";
 const GAP_MM = 3;
 
-function markerBody(order: Order, opening: Opening): Body {
-  const title = order.words.strips.marker.title(opening.speaker.id);
+function markerBody(order: Order, opening: Opening, title: string): Body {
   const facts = factsOf(order, opening, title);
   const outer = frameArea(order, facts, order.reading);
   const area = insideEdges(order, opening.surface, outer);

@@ -4,10 +4,11 @@ import type { Speaker } from "../room/room.js";
 import { type Caution, cautionLines } from "./cautions.js";
 import { countTable, openingOf } from "./count.js";
 import { findingLines, findingsAbout } from "./finding-lines.js";
-import { flow, type Part, rowsOf, whole } from "./flow.js";
-import { frameArea } from "./frame.js";
+import { type Part, rowsOf, whole } from "./flow.js";
+import { drawnWhenAsked } from "./page-count.js";
+import { readingPages } from "./reading-pages.js";
 import { detailLine, sizeCell, speakerCell, stoppedCell, tapeCells } from "./schedule-cells.js";
-import type { Body, FrameFacts, Order, Sheet, Trade } from "./sheet.js";
+import type { FrameFacts, Order, Sheet, Trade } from "./sheet.js";
 import { facesAt, type Stage, stagesOf, tapesOf } from "./tapes.js";
 
 /** What differs between the schedule that board is cut by and the one that brackets are fixed by. */
@@ -59,18 +60,11 @@ function sheetOf(order: Order, schedule: Schedule, lists: readonly List[]): Shee
   const { title } = schedule.words;
   const pages = lists
     .filter(({ speakers }) => speakers.length > 0)
-    .flatMap((list) => listPages(order, schedule, list));
+    .map((list) => readingPages(order, factsOf(order, schedule, list), partsOf(order, schedule, list)));
   if (pages.length === 0) return [];
-  return [{ name: schedule.name, trades: [schedule.trade], title, pages, whole: null }];
-}
-
-function listPages(order: Order, schedule: Schedule, list: List): Body[] {
-  const { widthMm, heightMm } = order.reading;
-  const facts = factsOf(order, schedule, list);
-  const { title } = facts;
-  return flow(partsOf(order, schedule, list), frameArea(order, facts, order.reading), 2).map(
-    (items): Body => ({ widthMm, heightMm, title, frame: facts, items }),
-  );
+  const pageCount = pages.reduce((sum, each) => sum + each.pageCount, 0);
+  const announced = { name: schedule.name, trades: [schedule.trade], title, pageCount, whole: null };
+  return [drawnWhenAsked(announced, () => pages.flatMap(({ draw }) => draw()))];
 }
 
 const factsOf = ({ words }: Order, schedule: Schedule, { stage, use }: List): FrameFacts => ({

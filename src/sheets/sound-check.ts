@@ -4,7 +4,7 @@ import { softestDb, trimDb } from "../listen/trim.js";
 import { areaSoundParts, heardFromSeats } from "./area-parts.js";
 import { figuresOf } from "./figures.js";
 import { rowsOf } from "./flow.js";
-import { main, middle, readingPages, SMALL_MM, saying, small } from "./reading-pages.js";
+import { main, middle, readingSheet, SMALL_MM, saying, small } from "./reading-pages.js";
 import type { Order, Sheet } from "./sheet.js";
 import { unbroken } from "./unbroken.js";
 
@@ -15,16 +15,17 @@ export function soundCheck(order: Order): Sheet[] {
   const { sound } = order.words.checks;
   const fromSeat = heardFromSeats(order);
   const use = fromSeat.length > 0 ? sound.use : null;
-  const pages = readingPages(order, { title: sound.title, use }, [
-    ...(fromSeat.length > 0
-      ? [
-          saying(sound.how(room.reference.name, `${room.listening.targetDb} dB`)),
-          rowsOf(tableOf(order, fromSeat)),
-        ]
-      : []),
-    ...areaSoundParts(order),
-  ]);
-  return [{ name: "sound-check", trades: ["installer"], title: sound.title, pages, whole: null }];
+  return [
+    readingSheet(order, { name: "sound-check", title: sound.title, use }, [
+      ...(fromSeat.length > 0
+        ? [
+            saying(sound.how(room.reference.name, `${room.listening.targetDb} dB`)),
+            rowsOf(tableOf(order, fromSeat)),
+          ]
+        : []),
+      ...areaSoundParts(order),
+    ]),
+  ];
 }
 
 /** Two rows for each loudspeaker: what is expected, and under it what is measured. */

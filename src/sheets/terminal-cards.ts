@@ -4,6 +4,7 @@ import { type Block, textBlock } from "../drawing/text-block.js";
 import type { Speaker } from "../room/room.js";
 import { cautionLines } from "./cautions.js";
 import { frameArea } from "./frame.js";
+import { drawnWhenAsked } from "./page-count.js";
 import type { Body, FrameFacts, Order, Sheet } from "./sheet.js";
 import { terminalCard } from "./terminal-card.js";
 
@@ -18,23 +19,21 @@ export function terminalCards(order: Order): Sheet[] {
   const area = frameArea(order, facts, order.reading);
   const head = heading(order, area);
   const below = { ...area, y: area.y + head.heightMm, heightMm: area.heightMm - head.heightMm };
-  const pages = pagesOf(order, columnOf(order, below));
+  const column = columnOf(order, below);
+  const { title } = facts;
+  const pageCount = Math.ceil(column.cards.length / column.rows);
   return [
-    {
-      name: "terminal-cards",
-      trades: ["installer"],
-      title: facts.title,
-      whole: null,
-      pages: pages.map(
+    drawnWhenAsked({ name: "terminal-cards", trades: ["installer"], title, pageCount, whole: null }, () =>
+      pagesOf(column).map(
         (items): Body => ({
           widthMm: order.reading.widthMm,
           heightMm: order.reading.heightMm,
-          title: facts.title,
+          title,
           frame: facts,
           items: [...head.items, ...items],
         }),
       ),
-    },
+    ),
   ];
 }
 
@@ -61,27 +60,28 @@ function heading(order: Order, area: Box): Block {
 
 interface Column {
   readonly area: Box;
+  readonly cards: readonly Block[];
   readonly rows: number;
   readonly cardHeightMm: number;
 }
 
 /** As many cards under each other as fit; all as high as the highest. */
 function columnOf(order: Order, area: Box): Column {
-  const heights = order.job.room.speakers.map((speaker) => cardOf(order, speaker, area).heightMm);
-  const cardHeightMm = Math.max(...heights) + 2 * PAD_MM;
+  const cards = order.job.room.speakers.map((speaker) => cardOf(order, speaker, area));
+  const cardHeightMm = Math.max(...cards.map(({ heightMm }) => heightMm)) + 2 * PAD_MM;
   const rows = Math.max(1, Math.floor((area.heightMm + GAP_MM) / (cardHeightMm + GAP_MM)));
-  return { area, rows, cardHeightMm };
+  return { area, cards, rows, cardHeightMm };
 }
 
 const cardOf = (order: Order, speaker: Speaker, area: Box): Block =>
   terminalCard(order, speaker, area.widthMm - 2 * PAD_MM);
 
-function pagesOf(order: Order, { area, rows, cardHeightMm }: Column): Item[][] {
+function pagesOf({ area, cards, rows, cardHeightMm }: Column): Item[][] {
   const pages: Item[][] = [];
-  for (const [index, speaker] of order.job.room.speakers.entries()) {
+  for (const [index, { items }] of cards.entries()) {
     const y = area.y + (index % rows) * (cardHeightMm + GAP_MM);
     const edge = rectangle({ x: area.x, y, widthMm: area.widthMm, heightMm: cardHeightMm }, PEN.fine);
-    const card = shifted(cardOf(order, speaker, area).items, point(area.x + PAD_MM, y + PAD_MM));
+    const card = shifted(items, point(area.x + PAD_MM, y + PAD_MM));
     const page = Math.floor(index / rows);
     pages[page] = [...(pages[page] ?? []), edge, card];
   }

@@ -1,12 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cablePlan } from "../../src/sheets/cable-plan.js";
+import { cableSchedule } from "../../src/sheets/cable-schedule.js";
+import { checkLists } from "../../src/sheets/check-lists.js";
 import { floorMarks } from "../../src/sheets/floor-marks.js";
 import { listeningPlan } from "../../src/sheets/listening-plan.js";
+import { listeningReport } from "../../src/sheets/listening-report.js";
+import { markerSheets } from "../../src/sheets/marker-sheet.js";
 import { pageCountOf } from "../../src/sheets/page-count.js";
+import { openingSchedule } from "../../src/sheets/schedules.js";
 import type { Order, Sheet } from "../../src/sheets/sheet.js";
 import { sideView } from "../../src/sheets/side-view.js";
 import { surfaceMarks } from "../../src/sheets/surface-marks.js";
+import { terminalCards } from "../../src/sheets/terminal-cards.js";
 import type { Language } from "../../src/units/language.js";
 import { howMany, someOf } from "../how-many.js";
 import { job } from "../rooms/job.js";
@@ -15,7 +21,19 @@ import { ROOMS } from "./marking-rooms.js";
 import { ASKED, orderFor } from "./orders.js";
 
 /** Sheets that say how many pages they have before anything is drawn. */
-const MAKERS = { floorMarks, surfaceMarks, cablePlan, listeningPlan, sideView };
+const MAKERS = {
+  floorMarks,
+  openingSchedule,
+  surfaceMarks,
+  cableSchedule,
+  cablePlan,
+  markerSheets,
+  terminalCards,
+  checkLists,
+  listeningReport,
+  listeningPlan,
+  sideView,
+};
 
 const sheetsFor = (order: Order): Sheet[] => Object.values(MAKERS).flatMap((make) => make(order));
 

@@ -25,7 +25,9 @@ it("of an L are the longest straight lines from corner to corner that stay insid
 it("stand on the sheet with the corners by their walls, instead of two diagonals", () => {
   const order = orderFor(one);
   const parts = stepParts(order, surfaceAt(order, ceiling, "bare"));
-  const items = parts.flatMap((part) => part({ x: 0, y: 0, widthMm: 150, heightMm: 900 }, true)?.items ?? []);
+  const items = parts.flatMap(
+    (part) => part({ x: 0, y: 0, widthMm: 150, heightMm: 900 }, true)?.draw() ?? [],
+  );
   const said = textsOf(items)
     .map(({ text }) => text.text)
     .join(" ")

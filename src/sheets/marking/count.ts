@@ -51,7 +51,7 @@ export function numbered(said: readonly string[], ticks: Part): Part {
 const later =
   (part: Part): Part =>
   ({ heightMm }) =>
-    heightMm < 0 ? null : { items: [], heightMm: 0, rest: part };
+    heightMm < 0 ? null : { heightMm: 0, draw: () => [], rest: part };
 
 function tick({ words }: Order, { speaker, mustNotCut }: Opening): Inline {
   return mustNotCut ? plain(`${speaker.id}: ${words.frame.doNotCut}`) : ticked(speaker.id);

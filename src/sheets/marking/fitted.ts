@@ -2,7 +2,7 @@ import type { Item } from "../../drawing/drawing.js";
 import type { Box } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
 import { textBlock } from "../../drawing/text-block.js";
-import { flow, type Part, whole } from "../flow.js";
+import { flow, flowed, type Part, whole } from "../flow.js";
 import { frameArea, type PageSize } from "../frame.js";
 import { countedWhenAsked, type Making } from "../page-count.js";
 import type { Body, FrameFacts, Order, Sheet } from "../sheet.js";
@@ -66,7 +66,7 @@ function drawnAs(order: Order, fitted: Fitted, choice: Choice): Drawn {
   const { items, leftOut } = drawSketch(form.sketch, { ratio: page.ratio, heights: HEIGHTS }, page.drawing);
   const parts = partsWith(order, fitted, choice, leftOut + page.dropped);
   const beside = besideWith(choice, parts);
-  const first = body(page.size, page.facts, [...items, ...beside.items]);
+  const first = body(page.size, page.facts, [...items, ...beside.draw()]);
   if (beside.rest.length === 0) return { pages: [first], whole: () => first };
   return {
     pages: [first, ...figurePages(order, fitted, beside.rest)],
@@ -98,7 +98,7 @@ function countedBefore(order: Order, fitted: Fitted, choice: Choice): number | n
   if (restsIn(boxes).every((rest) => rest.length === 0)) return 1;
   const figures = figuresPage(order, fitted);
   const [count = 1, ...others] = restsIn([...boxes, figures.area]).map(
-    (rest) => 1 + (rest.length === 0 ? 0 : flow(rest, figures.area, GAP_MM).length),
+    (rest) => 1 + (rest.length === 0 ? 0 : flowed(rest, figures.area, GAP_MM).pageCount),
   );
   return others.every((other) => other === count) ? count : null;
 }
@@ -163,5 +163,5 @@ function wholeBody(
   const figures = fill(parts, [below], GAP_MM);
   const [usedMm = 0] = figures.usedMm;
   const heightMm = Math.max(size.heightMm, size.heightMm - area.heightMm + (y - area.y) + usedMm);
-  return body({ ...size, heightMm }, facts, [...items, ...figures.items]);
+  return body({ ...size, heightMm }, facts, [...items, ...figures.draw()]);
 }

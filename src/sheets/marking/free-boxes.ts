@@ -1,4 +1,5 @@
 import type { Item } from "../../drawing/drawing.js";
+import type { DrawnLater } from "../../drawing/drawn-later.js";
 import type { Box } from "../../drawing/pen.js";
 import type { Part } from "../flow.js";
 
@@ -35,7 +36,8 @@ function columns(box: Box): Box[] {
 }
 
 export interface Filled {
-  readonly items: readonly Item[];
+  /** Made only where the page is. */
+  readonly draw: () => readonly Item[];
   /** Height used of each box. */
   readonly usedMm: readonly number[];
   /** Parts that found no room, in their order. */
@@ -45,13 +47,13 @@ export interface Filled {
 /** Parts in their order into boxes, one box after the other; what does not fit into the last is left. */
 export function fill(parts: readonly Part[], boxes: readonly Box[], gapMm: number): Filled {
   const waiting = [...parts];
-  const items: Item[] = [];
+  const blocks: DrawnLater[] = [];
   const usedMm = boxes.map((box) => {
     let used = 0;
     for (let part = waiting.shift(); part !== undefined; part = waiting.shift()) {
       const laid = part({ ...box, y: box.y + used, heightMm: box.heightMm - used }, false);
       if (laid !== null) {
-        items.push(...laid.items);
+        blocks.push(laid);
         used += laid.heightMm + gapMm;
       }
       const rest = laid === null ? part : laid.rest;
@@ -61,5 +63,5 @@ export function fill(parts: readonly Part[], boxes: readonly Box[], gapMm: numbe
     }
     return used;
   });
-  return { items, usedMm, rest: waiting };
+  return { draw: () => blocks.flatMap(({ draw }) => draw()), usedMm, rest: waiting };
 }

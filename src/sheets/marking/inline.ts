@@ -16,18 +16,23 @@ const LINE_GAP_MM = 1;
 export const inlines =
   (all: readonly Inline[]): Part =>
   (free, fresh) => {
-    const items: Item[] = [];
+    const drawings: (() => Item[])[] = [];
     let heightMm = 0;
     let taken = 0;
     for (const line of linesOf(all, free.widthMm)) {
       const high = Math.max(...line.map((each) => each.heightMm)) + LINE_GAP_MM;
       if (heightMm + high > free.heightMm && !(fresh && taken === 0)) break;
-      items.push(...lineAt(line, point(free.x, free.y + heightMm)));
+      const corner = point(free.x, free.y + heightMm);
+      drawings.push(() => lineAt(line, corner));
       heightMm += high;
       taken += line.length;
     }
     if (taken === 0 && all.length > 0) return null;
-    return { items, heightMm, rest: taken === all.length ? null : inlines(all.slice(taken)) };
+    return {
+      heightMm,
+      draw: () => drawings.flatMap((draw) => draw()),
+      rest: taken === all.length ? null : inlines(all.slice(taken)),
+    };
   };
 
 function linesOf(all: readonly Inline[], widthMm: number): Inline[][] {

@@ -90,7 +90,7 @@ const together = (first: Part, second: Part): Part =>
     const y = place.y + (above?.heightMm ?? 0);
     const below = second({ ...place, y }, true);
     return {
-      items: [...(above?.items ?? []), ...(below?.items ?? [])],
+      items: [...(above?.draw() ?? []), ...(below?.draw() ?? [])],
       heightMm: (above?.heightMm ?? 0) + (below?.heightMm ?? 0),
     };
   });
