@@ -1,9 +1,10 @@
-import { type PDFContext, PDFRawStream, type PDFRef, PDFString } from "pdf-lib";
+import { type PDFContext, type PDFRef, PDFString } from "pdf-lib";
 import { byText } from "../drawing/by-text.js";
 import type { Face } from "../drawing/drawing.js";
 import { TYPEFACE_FILES, type Typeface, typeface } from "../drawing/typeface.js";
 import { readTypefaceFile } from "../drawing/typeface-files.js";
 import { deflated } from "./deflate.js";
+import { addStream } from "./pdf-stream.js";
 
 /** Six letters before the name say that a font is a subset (ISO 32000-1, 9.6.4). */
 const SUBSET_TAG = "BAYMRK";
@@ -63,11 +64,8 @@ function describe(context: PDFContext, face: Face, metrics: Typeface): PDFRef {
 /** Read once: a packet is several documents, and a building hundreds. */
 const fileBytes = byText(readTypefaceFile);
 
-function fontFile(context: PDFContext, face: Face): PDFRef {
-  const deflated = fileBytes(TYPEFACE_FILES.deflated(face));
-  const entries = { Filter: "FlateDecode", Length: deflated.length, Length1: typeface(face).byteLength };
-  return context.register(PDFRawStream.of(context.obj(entries), deflated));
-}
+const fontFile = (context: PDFContext, face: Face): PDFRef =>
+  addStream(context, fileBytes(TYPEFACE_FILES.deflated(face)), { Length1: typeface(face).byteLength });
 
 /** Pairs of a glyph and the list with its width in thousandths of the em, exact so that nothing drifts. */
 function widths(
@@ -85,10 +83,7 @@ const BLOCK = 100;
 const hexOf = (number: number): string => number.toString(16).padStart(4, "0");
 
 function toUnicodeMap(context: PDFContext, used: ReadonlyMap<number, number>): PDFRef {
-  const bytes = deflated(toUnicode(used));
-  return context.register(
-    PDFRawStream.of(context.obj({ Filter: "FlateDecode", Length: bytes.length }), bytes),
-  );
+  return addStream(context, deflated(toUnicode(used)));
 }
 
 /** The character map by which readers get text back out of glyph numbers (ISO 32000-1, 9.10.3). */

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { type PDFContext, PDFRawStream, type PDFRef } from "pdf-lib";
+import type { PDFContext, PDFRef } from "pdf-lib";
 import type { Face, Page } from "../drawing/drawing.js";
 import { InternalError } from "../findings/internal-error.js";
 import { MAX_PAGE_SIDE_PDF_UNITS, PDF_UNITS_PER_INCH } from "../standards/page-units.js";
@@ -7,6 +7,7 @@ import { MM_PER_INCH } from "../units/definitions.js";
 import { deflated } from "./deflate.js";
 import { factor, figure } from "./figure.js";
 import { type Content, contentOf, type Noted } from "./pdf-content.js";
+import { addStream } from "./pdf-stream.js";
 
 /** Nominal length over the one measured on paper, in each direction of the page; 1 where the printer is true. */
 export interface PrinterCorrection {
@@ -95,15 +96,13 @@ interface Around {
 
 /** Adds a page to the document. Never with a UserUnit: two of four readers ignore it and print it wrong (measured). */
 export function addPage(context: PDFContext, page: DrawnPage, around: Around): PDFRef {
-  const { deflated } = page;
-  const stream = context.obj({ Filter: "FlateDecode", Length: deflated.length });
   return context.register(
     context.obj({
       Type: "Page",
       Parent: around.tree,
       MediaBox: [0, 0, pageSide(page.widthMm), pageSide(page.heightMm)],
       Resources: around.resources,
-      Contents: context.register(PDFRawStream.of(stream, deflated)),
+      Contents: addStream(context, page.deflated),
     }),
   );
 }
