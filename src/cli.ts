@@ -34,7 +34,7 @@ export async function run(
   const count = availableParallelism();
   const crew = startThread === null || count < 2 ? null : { start: startThread, count, language };
   try {
-    const program = programOf({ terminal, words, crew, loaded, ended });
+    const program = programOf({ typed, terminal, words, crew, loaded, ended });
     await program.parseAsync([...typed], { from: "user" });
     return ended.code;
   } catch (cause) {
@@ -82,6 +82,7 @@ function commanderEnded(terminal: Terminal, words: Words, cause: CommanderError)
 }
 
 interface Around {
+  readonly typed: readonly string[];
   readonly terminal: Terminal;
   readonly words: Words;
   readonly crew: Crew | null;
@@ -89,38 +90,62 @@ interface Around {
   readonly ended: { code: ExitCode };
 }
 
-function programOf({ terminal, words, crew, loaded, ended }: Around): Command {
-  const { describe, argument, option } = words.commands;
-  const language = () => new Option("--language <codes>", option.language);
-  const spoken = (flags: { language?: string }) => languagesTyped(flags.language ?? "en", words);
-  const program = emptyProgram(terminal, words);
+/**
+ * The program with the command that was typed; with all of them where that is none of them, for help and for what is
+ * said of a word that is misspelt.
+ */
+function programOf(around: Around): Command {
+  const program = emptyProgram(around.terminal, around.words);
+  const [typed = ""] = around.typed;
+  const wanted = COMMANDS.filter(({ name }) => name === typed);
+  for (const { add } of wanted.length > 0 ? wanted : COMMANDS) add(program, around);
+  return program;
+}
 
+const languageOption = ({ commands: { option } }: Words): Option =>
+  new Option("--language <codes>", option.language);
+
+const spoken = (flags: { language?: string }, words: Words) => languagesTyped(flags.language ?? "en", words);
+
+interface AddedCommand {
+  readonly name: string;
+  readonly add: (program: Command, around: Around) => void;
+}
+
+function addStart(program: Command, { terminal, words, ended }: Around): void {
+  const { describe, argument, option } = words.commands;
   program
     .command("start")
     .description(describe.start)
     .argument("[file]", argument.newFile, "room.yaml")
     .addOption(new Option("--units <system>", option.units).default("imperial"))
-    .addOption(language())
+    .addOption(languageOption(words))
     .action(async (file: string, flags: { units: string; language?: string }) => {
       const { start } = await import("./commands/start.js");
       const units = flags.units;
       if (units !== "imperial" && units !== "metric")
         throw new UsageError(words.commands.failure.unknownUnits(units));
-      ended.code = start(terminal, words, { file, units, language: spoken(flags)[0] ?? "en" });
+      ended.code = start(terminal, words, { file, units, language: spoken(flags, words)[0] ?? "en" });
     });
+}
 
+function addCheck(program: Command, { terminal, words, loaded, ended }: Around): void {
+  const { describe, argument, option } = words.commands;
   program
     .command("check")
     .description(describe.check)
     .argument("<files...>", argument.files)
     .option("--json", option.json)
-    .addOption(language())
+    .addOption(languageOption(words))
     .action(async (files: string[], flags: { json?: boolean; language?: string }) => {
       const check = loaded.check ?? (await import("./commands/check.js")).check;
-      spoken(flags);
+      spoken(flags, words);
       ended.code = check(terminal, words, files, flags.json === true ? "json" : "text");
     });
+}
 
+function addPlace(program: Command, { terminal, words, ended }: Around): void {
+  const { describe, argument, option } = words.commands;
   program
     .command("place")
     .description(describe.place)
@@ -129,13 +154,16 @@ function programOf({ terminal, words, crew, loaded, ended }: Around): Command {
     .option("--rank <bays>", option.rank)
     .addOption(new Option("--lock <id>", option.lock).argParser(oneMore).default([], ""))
     .option("--json", option.json)
-    .addOption(language())
+    .addOption(languageOption(words))
     .action(async (file: string, flags: import("./commands/place.js").PlaceFlags) => {
       const { place } = await import("./commands/place.js");
-      spoken(flags);
+      spoken(flags, words);
       ended.code = place(terminal, words, file, flags);
     });
+}
 
+function addPrint(program: Command, { terminal, words, crew, ended }: Around): void {
+  const { describe, argument, option } = words.commands;
   program
     .command("print")
     .description(describe.print)
@@ -146,7 +174,7 @@ function programOf({ terminal, words, crew, loaded, ended }: Around): Command {
     .option("--only <names>", option.only)
     .option("--paper <paper>", option.paper)
     .option("--margin <length>", option.margin)
-    .addOption(language())
+    .addOption(languageOption(words))
     .option("--svg", option.svg)
     .option("--pdf", option.pdf)
     .option("--json", option.json)
@@ -154,43 +182,55 @@ function programOf({ terminal, words, crew, loaded, ended }: Around): Command {
       const { print } = await import("./commands/print.js");
       ended.code = await print(terminal, words, files, { flags, crew });
     });
+}
 
+function addReport(program: Command, { terminal, words, ended }: Around): void {
+  const { describe, argument, option } = words.commands;
   program
     .command("report")
     .description(describe.report)
     .argument("<files...>", argument.files)
     .option("--json", option.json)
-    .addOption(language())
+    .addOption(languageOption(words))
     .action(async (files: string[], flags: { json?: boolean; language?: string }) => {
       const { report } = await import("./commands/report.js");
-      spoken(flags);
+      spoken(flags, words);
       ended.code = report(terminal, words, files, flags.json === true ? "json" : "text");
     });
+}
 
+function addCompare(program: Command, { terminal, words, ended }: Around): void {
+  const { describe, argument, option } = words.commands;
   program
     .command("compare")
     .description(describe.compare)
     .argument("<old>", argument.oldRoom)
     .argument("<new>", argument.newRoom)
     .option("--json", option.json)
-    .addOption(language())
+    .addOption(languageOption(words))
     .action(async (before: string, after: string, flags: { json?: boolean; language?: string }) => {
       const { compare } = await import("./commands/compare.js");
-      spoken(flags);
+      spoken(flags, words);
       ended.code = compare(terminal, words, [before, after], flags.json === true ? "json" : "text");
     });
+}
 
+function addExplain(program: Command, { terminal, words, ended }: Around): void {
+  const { describe, argument } = words.commands;
   program
     .command("explain")
     .description(describe.explain)
     .argument("[code]", argument.code)
-    .addOption(language())
+    .addOption(languageOption(words))
     .action(async (code: string | undefined, flags: { language?: string }) => {
       const { explain } = await import("./commands/explain.js");
-      spoken(flags);
+      spoken(flags, words);
       ended.code = explain(terminal, words, code);
     });
+}
 
+function addRuler(program: Command, { terminal, words, ended }: Around): void {
+  const { describe, argument, option } = words.commands;
   program
     .command("ruler")
     .description(describe.ruler)
@@ -200,14 +240,24 @@ function programOf({ terminal, words, crew, loaded, ended }: Around): Command {
     .option("--printer <name>", option.printer)
     .option("--across <length>", option.across)
     .option("--down <length>", option.down)
-    .addOption(language())
+    .addOption(languageOption(words))
     .action(async (flags: import("./commands/ruler.js").RulerFlags) => {
       const { ruler } = await import("./commands/ruler.js");
       ended.code = await ruler(terminal, words, flags);
     });
-
-  return program;
 }
+
+/** In the order in which help tells them. */
+const COMMANDS: readonly AddedCommand[] = [
+  { name: "start", add: addStart },
+  { name: "check", add: addCheck },
+  { name: "place", add: addPlace },
+  { name: "print", add: addPrint },
+  { name: "report", add: addReport },
+  { name: "compare", add: addCompare },
+  { name: "explain", add: addExplain },
+  { name: "ruler", add: addRuler },
+];
 
 /** An option that may be typed again. */
 const oneMore = (typed: string, before: readonly string[]): readonly string[] => [...before, typed];

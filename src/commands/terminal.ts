@@ -17,14 +17,19 @@ const CLEAR_LINE = "\r\u001b[2K";
 
 /** The terminal of this process. Colours obey NO_COLOR and whether anybody looks. */
 export function processTerminal(): Terminal {
-  const { stdout, stderr } = process;
-  const live = stderr.isTTY === true;
-  for (const stream of [stdout, stderr]) stream.on("error", endQuietly);
+  const { stdout } = process;
+  stdout.on("error", endQuietly);
+  // Node makes a stream when it is first asked for, and many a run says nothing there.
+  let told: typeof process.stderr | null = null;
+  const stderr = (): typeof process.stderr => {
+    told ??= process.stderr.on("error", endQuietly);
+    return told;
+  };
   return {
     folder: process.cwd(),
     write: (text) => void stdout.write(text),
-    tell: (text) => void stderr.write(live ? CLEAR_LINE + text : text),
-    progress: (text) => void (live && stderr.write(CLEAR_LINE + text)),
+    tell: (text) => void stderr().write(stderr().isTTY === true ? CLEAR_LINE + text : text),
+    progress: (text) => void (stderr().isTTY === true && stderr().write(CLEAR_LINE + text)),
     colours: pico.createColors(wantsColour(stdout.isTTY === true)),
   };
 }
