@@ -1,7 +1,8 @@
-import { type DrawnLater, stackLater, textLater } from "../../drawing/drawn-later.js";
+import type { Item } from "../../drawing/drawing.js";
+import { type DrawnLater, stackLater } from "../../drawing/drawn-later.js";
 import { PEN, rectangle } from "../../drawing/pen.js";
-import { fitText, measureText } from "../../drawing/text.js";
-import { type Block, LINE_PITCH } from "../../drawing/text-block.js";
+import { type Column, fitText, measureText, wrapText } from "../../drawing/text.js";
+import { type Block, LINE_PITCH, textBlock } from "../../drawing/text-block.js";
 
 /** One figure as it is read from a ladder: what it is, large, and in the other notations. */
 export interface Datum {
@@ -62,59 +63,75 @@ export function narrowestBoxMm(data: readonly Datum[]): number {
   return Math.max(LEAST_BOX_MM, ...pieces) + 2 * PAD_MM + 0.1;
 }
 
-/** No box is narrower than its figure on one line, nor lower than its label and that figure. */
+/**
+ * No box is narrower than its figure on one line, nor lower than a line of its label and one of that figure; by 0.1 mm,
+ * so that nothing hangs on how the last digit is rounded.
+ */
 export const leastBoxMm = (data: readonly Datum[]): { widthMm: number; heightMm: number } => ({
   widthMm: Math.max(...data.map((datum) => widthAtLeastMm(datum.main, datum))) + 2 * PAD_MM + 0.1,
-  heightMm: SMALL_MM + MAIN_MM.least + 2 * PAD_MM,
+  heightMm:
+    Math.min(...data.map(({ leastMm = MAIN_MM.least }) => leastMm)) + SMALL_MM + 2 * CLOSE_MM + PAD_MM - 0.1,
 });
 
 function boxRow(row: readonly Datum[], place: Place): DrawnLater {
-  const lefts = row.map((_, index) => place.x + index * place.widthMm);
-  const cells = row.map((datum, index) => dataCell(datum, { ...place, x: lefts[index] ?? place.x }));
+  const cells = row.map((datum) => cellOf(datum, place.widthMm));
   const heightMm = Math.max(...cells.map((cell) => cell.heightMm));
+  const left = (index: number): number => place.x + index * place.widthMm;
   return {
     heightMm,
     draw: () => [
-      ...cells.flatMap(({ draw }) => draw()),
-      ...lefts.map((x) => rectangle({ ...place, x, heightMm }, PEN.fine)),
+      ...cells.flatMap((cell, index) => drawCell(cell, { ...place, x: left(index) })),
+      ...cells.map((_, index) => rectangle({ ...place, x: left(index), heightMm }, PEN.fine)),
     ],
   };
 }
 
-function dataCell(datum: Datum, box: Place): DrawnLater {
+/** A datum in a box of a width, wherever that stands. */
+interface Cell {
+  readonly datum: Datum;
+  /** The other notations stand on the main figure's line, at its end. */
+  readonly isBeside: boolean;
+  readonly mainMm: number;
+  readonly capMm: number;
+  readonly headMm: number;
+  readonly figureMm: number;
+  readonly heightMm: number;
+}
+
+function cellOf(datum: Datum, boxMm: number): Cell {
   const { label, main, others, leastMm = MAIN_MM.least } = datum;
-  const place = { x: box.x + PAD_MM, widthMm: box.widthMm - 2 * PAD_MM };
-  const head = closeBlock(label, { ...place, y: box.y + PAD_MM, capMm: SMALL_MM });
+  const widthMm = boxMm - 2 * PAD_MM;
   const besideMm = others === null ? 0 : measureText(others, { capMm: SMALL_MM, face: "regular" }).widthMm;
-  const isBeside = widthAtLeastMm(main, datum) + besideMm + 2 * PAD_MM <= place.widthMm;
-  const mainMm = isBeside ? place.widthMm - besideMm - 2 * PAD_MM : place.widthMm;
-  const capMm = fitText(main, {
-    face: "bold",
-    widthMm: mainMm,
-    leastMm,
-    mostMm: MAIN_MM.most,
-  });
-  const y = box.y + PAD_MM + head.heightMm;
-  const figure = closeBlock(main, { ...place, widthMm: mainMm, y, capMm, face: "bold" });
-  const small = smallFigures(others, {
-    place,
-    y: isBeside ? y + capMm - SMALL_MM : y + figure.heightMm,
-    anchor: isBeside ? "end" : "start",
-  });
-  const heightMm = head.heightMm + figure.heightMm + (isBeside ? 0 : small.heightMm) + PAD_MM;
-  return { heightMm, draw: () => [head, figure, small].flatMap(({ draw }) => draw()) };
+  const isBeside = widthAtLeastMm(main, datum) + besideMm + 2 * PAD_MM <= widthMm;
+  const mainMm = isBeside ? widthMm - besideMm - 2 * PAD_MM : widthMm;
+  const capMm = fitText(main, { face: "bold", widthMm: mainMm, leastMm, mostMm: MAIN_MM.most });
+  const headMm = closeMm(label, { widthMm, capMm: SMALL_MM, face: "regular" });
+  const figureMm = closeMm(main, { widthMm: mainMm, capMm, face: "bold" });
+  const smallMm =
+    isBeside || others === null ? 0 : closeMm(others, { widthMm, capMm: SMALL_MM, face: "regular" });
+  return {
+    ...{ datum, isBeside, mainMm, capMm, headMm, figureMm },
+    heightMm: headMm + figureMm + smallMm + PAD_MM,
+  };
 }
 
-function smallFigures(
-  others: string | null,
-  { place, y, anchor }: { place: { x: number; widthMm: number }; y: number; anchor: "start" | "end" },
-): DrawnLater {
-  if (others === null) return { heightMm: 0, draw: () => [] };
-  return closeBlock(others, { ...place, y, capMm: SMALL_MM, anchor });
-}
+/** Height of a text block without the air under its last line that blocks of several lines need. */
+const closeMm = (words: string, column: Column): number =>
+  wrapText(words, column).length * column.capMm * LINE_PITCH - column.capMm * (LINE_PITCH - 1) + CLOSE_MM;
 
-/** A text block without the air under its last line that blocks of several lines need. */
-function closeBlock(words: string, place: Parameters<typeof textLater>[1]): DrawnLater {
-  const { heightMm, draw } = textLater(words, place);
-  return { heightMm: heightMm - place.capMm * (LINE_PITCH - 1) + CLOSE_MM, draw };
+function drawCell({ datum, isBeside, mainMm, capMm, headMm, figureMm }: Cell, box: Place): readonly Item[] {
+  const { label, main, others } = datum;
+  const place = { x: box.x + PAD_MM, widthMm: box.widthMm - 2 * PAD_MM };
+  const y = box.y + PAD_MM + headMm;
+  const below = {
+    ...place,
+    y: isBeside ? y + capMm - SMALL_MM : y + figureMm,
+    capMm: SMALL_MM,
+    anchor: isBeside ? ("end" as const) : ("start" as const),
+  };
+  return [
+    ...textBlock(label, { ...place, y: box.y + PAD_MM, capMm: SMALL_MM }).items,
+    ...textBlock(main, { ...place, widthMm: mainMm, y, capMm, face: "bold" }).items,
+    ...(others === null ? [] : textBlock(others, below).items),
+  ];
 }

@@ -1,3 +1,4 @@
+import { byText } from "../../drawing/by-text.js";
 import type { Item } from "../../drawing/drawing.js";
 import { stackLater, textLater } from "../../drawing/drawn-later.js";
 import { placeBlock, type Room, roomFor, seekBlock, type Writing } from "../../drawing/free-block.js";
@@ -89,19 +90,20 @@ export function seekRoom(
 
 const CENTRE = point(0, 0);
 
-const roomForEach = (notes: readonly string[], ground: Ground): Room =>
-  roomFor(
-    notes.map((note) => writing([note])),
-    ground,
-    CENTRE,
-  );
+/** The shortest note needs the least room at every width. */
+function roomForEach(notes: readonly string[], ground: Ground): Room {
+  const [first, ...others] = notes;
+  if (first === undefined) return roomFor([], ground, CENTRE);
+  const shortest = others.reduce((least, note) => (lengthMm(note) < lengthMm(least) ? note : least), first);
+  return roomFor([writingOf(shortest)], ground, CENTRE);
+}
 
 function eachPlaced(notes: readonly string[], from: Room, place: typeof placeBlock) {
   const left: string[] = [];
   const items: Item[] = [];
   let room = from;
   for (const note of notes) {
-    const next = place(writing([note]), room);
+    const next = place(writingOf(note), room);
     if (next === null) {
       left.push(note);
       continue;
@@ -112,8 +114,13 @@ function eachPlaced(notes: readonly string[], from: Room, place: typeof placeBlo
   return { placed: { items, ground: room.ground }, left };
 }
 
+const lengthMm = (note: string): number => measureText(note, { capMm: SMALL_MM, face: "regular" }).widthMm;
+
+/** Every part of a template asks for the same notes. */
+const writingOf = byText((note) => writing([note]));
+
 function writing(notes: readonly string[]): Writing {
-  const widthsMm = notes.map((note) => measureText(note, { capMm: SMALL_MM, face: "regular" }).widthMm);
+  const widthsMm = notes.map(lengthMm);
   return {
     write: (widthMm) =>
       stackLater(
