@@ -157,7 +157,7 @@ function keptPieces(samples: readonly Sample[], kept: Kept): SurfacePoint[][] {
   return pieces.filter((piece) => piece.length > 1);
 }
 
-/** Halvings after which a double holds no more. */
+/** More halvings than a double ever holds. */
 const EXACT = 60;
 
 /** The last kept point between one that is kept and one that is not. */
@@ -165,6 +165,7 @@ function limitOf(one: Sample, other: Sample, { at, keeps }: Kept): SurfacePoint 
   let [inside, outside] = keeps(one.at) ? [one.turn, other.turn] : [other.turn, one.turn];
   for (let halving = 0; halving < EXACT; halving++) {
     const middle = (inside + outside) / 2;
+    if (middle === inside || middle === outside) break;
     if (keeps(at(middle))) inside = middle;
     else outside = middle;
   }
