@@ -1,5 +1,6 @@
 import { Clipper, EndType, FillRule, JoinType, type Path64, type Paths64 } from "clipper2-ts";
 import type { Polygon } from "./shape.js";
+import type { SurfacePoint } from "./vector.js";
 
 /*
  * Offsetting and boolean operations, by the clipping library. It reckons in whole numbers; a step of 1e-4 mm leaves
@@ -15,8 +16,10 @@ const pathOf = (polygon: Polygon): Path64 =>
 
 const pathsOf = (region: Region): Paths64 => region.map(pathOf);
 
-const regionOf = (paths: Paths64): Region =>
-  paths.map((path) => path.map(({ x, y }) => ({ u: x / STEPS_PER_MM, v: y / STEPS_PER_MM })));
+const polygonOf = (path: Path64): Polygon =>
+  path.map(({ x, y }) => ({ u: x / STEPS_PER_MM, v: y / STEPS_PER_MM }));
+
+const regionOf = (paths: Paths64): Region => paths.map(polygonOf);
 
 /** What lies in `from` and in none of `taken`. */
 export function difference(from: Region, taken: Region): Region {
@@ -33,6 +36,8 @@ export function intersection(a: Region, b: Region): Region {
  * true arc by `arcMm` at most.
  */
 export function grow(polygon: Polygon, byMm: number, arcMm: number): Region {
+  const [centre] = polygon;
+  if (centre !== undefined && polygon.length === 1) return [disc(centre, byMm, arcMm)];
   const end = polygon.length > 2 ? EndType.Polygon : EndType.Round;
   const steps = { by: byMm * STEPS_PER_MM, arc: arcMm * STEPS_PER_MM };
   return regionOf(
@@ -40,14 +45,47 @@ export function grow(polygon: Polygon, byMm: number, arcMm: number): Region {
   );
 }
 
+/** The library's own circle: to grow a point by it would also look for where the outline crosses itself. */
+function disc(centre: SurfacePoint, radiusMm: number, arcMm: number): Polygon {
+  const chords = Math.ceil(Math.PI / Math.acos(1 - arcMm / radiusMm));
+  const radius = radiusMm * STEPS_PER_MM;
+  return polygonOf(pathOf([centre]).flatMap((at) => Clipper.ellipse(at, radius, radius, chords)));
+}
+
 /**
  * The same with corners that turn by 90 degrees or less left sharp, and a segment's ends square: a little more, with
  * far fewer corners.
  */
 export function growMitred(polygon: Polygon, byMm: number): Region {
+  const path = pathOf(polygon);
+  if (byMm > 0 && isUprightRectangle(path)) return [polygonOf(rectangleAround(path, byMm * STEPS_PER_MM))];
   const end = polygon.length > 2 ? EndType.Polygon : EndType.Square;
-  const paths = [pathOf(polygon)];
+  const paths = [path];
   return regionOf(Clipper.inflatePaths(paths, byMm * STEPS_PER_MM, JoinType.Miter, end, MITRE_LIMIT));
+}
+
+/** As nearly all members are. */
+function isUprightRectangle(path: Path64): boolean {
+  const [a, b, c, d] = path;
+  if (a === undefined || b === undefined || c === undefined || d === undefined || path.length > 4)
+    return false;
+  return (
+    (a.x === b.x && b.y === c.y && c.x === d.x && d.y === a.y) ||
+    (a.y === b.y && b.x === c.x && c.y === d.y && d.x === a.x)
+  );
+}
+
+function rectangleAround(path: Path64, by: number): Path64 {
+  const xs = path.map(({ x }) => x);
+  const ys = path.map(({ y }) => y);
+  const [left, right] = [Math.round(Math.min(...xs) - by), Math.round(Math.max(...xs) + by)];
+  const [low, high] = [Math.round(Math.min(...ys) - by), Math.round(Math.max(...ys) + by)];
+  return [
+    { x: left, y: low },
+    { x: right, y: low },
+    { x: right, y: high },
+    { x: left, y: high },
+  ];
 }
 
 /** Past this many times the growth a sharp corner is cut off; a right angle needs the square root of 2. */

@@ -1,6 +1,7 @@
+import { Clipper, EndType, FillRule, JoinType } from "clipper2-ts";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { areaMm2, difference, grow, intersection } from "../../src/geometry/clip.js";
+import { areaMm2, difference, grow, growMitred, intersection, type Region } from "../../src/geometry/clip.js";
 import { rectangle } from "../../src/geometry/convex.js";
 import { distanceToConvexMm, isInside } from "../../src/geometry/distance.js";
 import type { SurfacePoint } from "../../src/geometry/vector.js";
@@ -81,4 +82,61 @@ test("inside and outside as the clipping library judges them, over any star-shap
     }),
     { numRuns: 500 },
   );
+});
+
+describe("what is grown by hand takes the same away as what the library grows", () => {
+  const STEPS = 10_000;
+  const pathOf = (polygon: readonly SurfacePoint[]) =>
+    polygon.map(({ u, v }) => ({ x: Math.round(u * STEPS), y: Math.round(v * STEPS) }));
+  const without = (region: Region, taken: ReturnType<typeof pathOf>[]): Region =>
+    Clipper.difference(region.map(pathOf), taken, FillRule.NonZero).map((path) =>
+      path.map(({ x, y }) => at(x / STEPS, y / STEPS)),
+    );
+  const bay = fc
+    .tuple(fc.integer({ min: 100, max: 6000 }), fc.integer({ min: 20, max: 900 }))
+    .map(([long, deep]): Region => [rectangle(at(0, 0), at(long, deep))]);
+  const place = fc.tuple(
+    fc.double({ min: -300, max: 4000, noNaN: true }),
+    fc.double({ min: -300, max: 900, noNaN: true }),
+  );
+  const by = fc.double({ min: 20, max: 400, noNaN: true });
+
+  test("a point", () => {
+    fc.assert(
+      fc.property(bay, place, by, (area, [u, v], byMm) => {
+        const grown = Clipper.inflatePaths(
+          [pathOf([at(u, v)])],
+          byMm * STEPS,
+          JoinType.Round,
+          EndType.Round,
+          2,
+          0.1 * STEPS,
+        );
+        expect(difference(area, grow([at(u, v)], byMm, 0.1))).toEqual(without(area, grown));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test("an upright rectangle with sharp corners, from whichever corner it begins", () => {
+    const size = fc.tuple(
+      fc.double({ min: 1, max: 5000, noNaN: true }),
+      fc.double({ min: 1, max: 90, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(bay, place, size, by, fc.nat(3), (area, [u, v], [wide, high], byMm, first) => {
+        const corners = rectangle(at(u, v), at(u + wide, v + high));
+        const polygon = [...corners.slice(first), ...corners.slice(0, first)];
+        const grown = Clipper.inflatePaths(
+          [pathOf(polygon)],
+          byMm * STEPS,
+          JoinType.Miter,
+          EndType.Polygon,
+          2,
+        );
+        expect(difference(area, growMitred(polygon, byMm))).toEqual(without(area, grown));
+      }),
+      { numRuns: 300 },
+    );
+  });
 });
