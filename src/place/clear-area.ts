@@ -58,16 +58,24 @@ export function clearInBay(
   const others = neighbours.flatMap((neighbour) =>
     unheld(neighbourObstacles([neighbour], fitting).map(takenBy), 2 * arcMm),
   );
-  const own = boxAround(bay.flat(), 0);
-  const reaching = [...fixed, ...others.map((body) => takingOf(body, arcMm))].filter(({ box }) =>
-    boxesMeet(box, own),
-  );
+  const reaching = reachingInto(bay, [...fixed, ...others.map((body) => takingOf(body, arcMm))]);
   return reaching.length === 0
     ? bay
     : difference(
         bay,
         reaching.flatMap(({ area }) => area()),
       );
+}
+
+/** Those that may take anything from an area, by the boxes round both. */
+export function reachingInto(area: Region, takings: readonly Taking[]): readonly Taking[] {
+  const own = boxAround(area.flat(), 0);
+  return takings.filter(({ box }) => boxesMeet(box, own));
+}
+
+/** How far a point lies outside the box round what is taken; 0 in it. */
+export function besideBoxMm({ u, v }: SurfacePoint, { box: { low, high } }: Taking): number {
+  return Math.hypot(Math.max(low.u - u, 0, u - high.u), Math.max(low.v - v, 0, v - high.v));
 }
 
 /** Those bodies that no other holds with so much to spare: a flange's disc often lies well within its opening's. */

@@ -9,7 +9,7 @@ import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Room } from "../room/room.js";
 import { isClearOf } from "./clear.js";
-import { baysOf, clearInBay, type Taking, takingsIn } from "./clear-area.js";
+import { baysOf, besideBoxMm, clearInBay, reachingInto, type Taking, takingsIn } from "./clear-area.js";
 import { type Fitting, fittingOf } from "./fitting.js";
 import { obstaclesOn, takenBy } from "./obstacles.js";
 
@@ -80,8 +80,8 @@ export function slideOf({ room, mounted, neighbours, groundIn = drawnGround }: S
 }
 
 /**
- * The piece of a bay that the centre lies in or is nearest to. Where the next few neighbours leave it standing clear,
- * only what reaches into their piece can take more of it: of twenty in a bay the others are behind those.
+ * The piece of a bay that the centre lies in or is nearest to. Where what is next to it leaves it standing clear, only
+ * what reaches into their piece can take more of it: of twenty neighbours or studs in a bay the others are behind those.
  */
 function clearPiece(
   bay: Near,
@@ -92,26 +92,35 @@ function clearPiece(
     near,
   }: Pick<Ground, "fixed"> & { readonly fitting: Fitting; readonly near: readonly Mounted[] },
 ): Near | undefined {
-  const left = (area: Region, neighbours: readonly Mounted[]): Near | undefined =>
+  const left = (area: Region, fixed: readonly Taking[], neighbours: readonly Mounted[]): Near | undefined =>
     nearestFirst(clearInBay(area, { surface, fitting, fixed, neighbours, ...DRAWN }), centre)[0];
-  const away = (other: Mounted): number => distanceMm(other.centre, centre);
-  const [next, others] = parted(
-    [...near].sort((a, b) => away(a) - away(b)),
-    NEXT,
+  const [next, others] = nextAndOthers(near, NEXT, (other) => distanceMm(other.centre, centre));
+  const [fixedNext, fixedOthers] = nextAndOthers(reachingInto(bay.piece, fixed), FIXED_NEXT, (taking) =>
+    besideBoxMm(centre, taking),
   );
-  const first = left(bay.piece, next);
-  if (others.length === 0) return first;
-  if (first === undefined || first.awayMm > 0) return left(bay.piece, near);
+  const first = left(bay.piece, fixedNext, next);
+  if (others.length === 0 && fixedOthers.length === 0) return first;
+  if (first === undefined || first.awayMm > 0) return left(bay.piece, fixed, near);
   const more = others.filter((neighbour) => reachesInto(first.piece, neighbour, fitting));
-  return more.length === 0 ? first : left(first.piece, more);
+  const fixedMore = reachingInto(first.piece, fixedOthers);
+  return more.length + fixedMore.length === 0 ? first : left(first.piece, fixedMore, more);
 }
 
 const NEXT = 4;
+/** A stud to either side, plates above and below, and what is fixed between them. */
+const FIXED_NEXT = 6;
 
-const parted = <Each>(all: readonly Each[], count: number): [Each[], Each[]] => [
-  all.slice(0, count),
-  all.slice(count),
-];
+/** So many of the nearest, and the others. */
+function nextAndOthers<Each>(
+  all: readonly Each[],
+  count: number,
+  awayMm: (each: Each) => number,
+): readonly [readonly Each[], readonly Each[]] {
+  if (all.length <= count) return [all, []];
+  const ranked = all.map((each) => ({ each, mm: awayMm(each) })).sort((a, b) => a.mm - b.mm);
+  const sorted = ranked.map(({ each }) => each);
+  return [sorted.slice(0, count), sorted.slice(count)];
+}
 
 /** The bays lack at most this of what the rule passes. */
 const AT_LIMIT_MM = 2 * EPSILON_MM;

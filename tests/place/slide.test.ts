@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { areaMm2 } from "../../src/geometry/clip.js";
+import { areaMm2, difference, type Region } from "../../src/geometry/clip.js";
 import { plus, times } from "../../src/geometry/surface-point.js";
 import { mountedIn } from "../../src/listen/mounted.js";
 import { clearTest } from "../../src/place/clear.js";
+import { baysOf, clearInBay } from "../../src/place/clear-area.js";
 import { fittingOf, neighboursOf } from "../../src/place/fitting.js";
 import { piecesOf, type Slide, slideOf } from "../../src/place/slide.js";
 import type { Room } from "../../src/room/room.js";
@@ -120,4 +121,29 @@ test("in any room a slide ends where the rule does, and everything on the way pa
     { numRuns: 25 },
   );
   expect(met).toBeGreaterThan(3);
+});
+
+test("what is next to an opening cuts out the same piece as all that is on its surface at once", () => {
+  const otherwise = (a: Region, b: Region): number => areaMm2(difference(a, b)) + areaMm2(difference(b, a));
+  let compared = 0;
+  fc.assert(
+    fc.property(randomRoom, (parts) => {
+      const one = room(parts);
+      const mounted = mountedIn(one);
+      for (const each of mounted) {
+        const neighbours = neighboursOf(each, mounted);
+        const slide = slideOf({ room: one, mounted: each, neighbours });
+        if (slide === null || slide.ways === null) continue;
+        const { surface } = each;
+        const fitting = fittingOf(each.speaker, one.checks);
+        const plain = piecesOf(baysOf(surface, fitting)).flatMap((bay) =>
+          piecesOf(clearInBay(bay, { surface, fitting, neighbours, arcMm: 0.1 })),
+        );
+        compared += 1;
+        expect(Math.min(...plain.map((piece) => otherwise(piece, slide.piece)))).toBeLessThan(0.01);
+      }
+    }),
+    { numRuns: 40 },
+  );
+  expect(compared).toBeGreaterThan(10);
 });
