@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import type { PDFContext, PDFRef } from "pdf-lib";
 import type { Face, Page } from "../drawing/drawing.js";
 import { InternalError } from "../findings/internal-error.js";
@@ -20,8 +19,6 @@ export interface DrawnPage extends Noted {
   readonly title: string;
   readonly widthMm: number;
   readonly heightMm: number;
-  /** SHA-256 of its content stream before it was deflated, in hexadecimal digits. */
-  readonly digest: string;
   readonly deflated: Uint8Array;
 }
 
@@ -42,8 +39,7 @@ export function drawnPage(
   for (const sideMm of [widthMm, heightMm]) pageSide(sideMm);
   const operators = contents.map((content) => content.operators).filter((each) => each !== "");
   const content = framed(page, operators.join("\n"), correction);
-  const digest = createHash("sha256").update(content).digest("hex");
-  return { ...together(contents), title, widthMm, heightMm, digest, deflated: deflated(content) };
+  return { ...together(contents), title, widthMm, heightMm, deflated: deflated(content) };
 }
 
 /** What all together need of the document around them. */

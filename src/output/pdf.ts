@@ -51,7 +51,7 @@ export async function joinPdf(pages: readonly DrawnPage[], options: PdfOptions):
   context.assign(tree, context.obj({ Type: "Pages", Kids: kids, Count: kids.length }));
   context.trailerInfo.Root = context.register(catalogOf(context, { tree, leaves, layers, options }));
   context.trailerInfo.Info = context.register(informationOf(context, options));
-  const said = [JSON.stringify(options), ...pages.map(({ digest }) => digest)];
+  const said = [JSON.stringify(options), ...pages.map(({ deflated }) => deflated)];
   context.trailerInfo.ID = identifierOf(context, said);
   return PDFStreamWriter.forContext(
     context,
@@ -113,7 +113,7 @@ function informationOf(context: PDFContext, { title, author }: PdfOptions): PDFD
 }
 
 /** File identifier (ISO 32000-1, 14.4) from the content instead of the usual time and path. */
-function identifierOf(context: PDFContext, said: readonly string[]) {
+function identifierOf(context: PDFContext, said: readonly (string | Uint8Array)[]) {
   const hash = createHash("sha256");
   for (const each of said) hash.update(each);
   const identifier = PDFHexString.of(hash.digest("hex").slice(0, 32));
