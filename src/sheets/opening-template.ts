@@ -3,6 +3,7 @@ import { InternalError } from "../findings/internal-error.js";
 import type { Opening } from "../job.js";
 import { facingFacts } from "./facing.js";
 import { findingsAbout } from "./finding-lines.js";
+import { type Announced, drawnWhenAsked } from "./page-count.js";
 import type { Body, FrameFacts, Order, Sheet } from "./sheet.js";
 import { facesAt, type Stage, stagesOf } from "./tapes.js";
 import { liesOn, type Task, wholeLie } from "./template/lie.js";
@@ -62,31 +63,36 @@ function sharedTemplate(order: Order, alike: readonly [Opening, ...Opening[]], i
     surface: { ...surface, framing: { kind: "unknown" }, obstructions: [] },
   };
   const title = order.words.template.alike.title(area, speaker.model.name);
-  return {
+  return onPages(tasksOf(order, pattern, { title, alike }), {
     name: `template-${index + 1}-${area}`,
     alsoNamed: ["opening", ...alike.map(({ speaker: { id } }) => `opening-${id}`)],
     trades: ["drywall"],
     title,
-    pages: tasksOf(order, pattern, { title, alike }).flatMap((task) => templatePages(task, liesOn)),
     whole: null,
-  };
+  });
 }
 
 function openingTemplate(order: Order, opening: Opening, { onPaper }: { readonly onPaper: boolean }): Sheet {
   const title = order.words.template.title(opening.speaker.id);
   const tasks = tasksOf(order, opening, { title, alike: [] });
-  return {
+  return onPages(onPaper ? tasks : [], {
     name: `opening-${opening.speaker.id}`,
     trades: ["drywall"],
     title,
-    pages: onPaper ? tasks.flatMap((task) => templatePages(task, liesOn)) : [],
     whole: () => wholeTemplate(tasks),
-  };
+  });
+}
+
+/** To count the pages, the words of each must have their places; the rest is drawn where it is printed. */
+function onPages(tasks: readonly Task[], sheet: Omit<Announced, "pageCount">): Sheet {
+  const parts = tasks.map((task) => templatePages(task, liesOn));
+  const pageCount = parts.reduce((sum, part) => sum + part.pageCount, 0);
+  return drawnWhenAsked({ ...sheet, pageCount }, () => parts.flatMap(({ draw }) => draw()));
 }
 
 /** As it is used first, where it is used at two stages. */
 function wholeTemplate([task]: readonly Task[]): Body {
-  const [body] = task === undefined ? [] : templatePages(task, (each) => [wholeLie(each)]);
+  const [body] = task === undefined ? [] : templatePages(task, (each) => [wholeLie(each)]).draw();
   if (body === undefined) throw new InternalError("a template has no page");
   return body;
 }

@@ -12,7 +12,7 @@ import {
   tiled,
 } from "../../drawing/tiles.js";
 import { InternalError } from "../../findings/internal-error.js";
-import { flow, whole } from "../flow.js";
+import { flowed, whole } from "../flow.js";
 import type { Body } from "../sheet.js";
 import { figuresPlacer } from "./free-figures.js";
 import { labels } from "./labels.js";
@@ -25,10 +25,15 @@ import { templateDrawing, templateExtents } from "./template-drawing.js";
 /** The ways for the paper to lie, with the figures of a task on each. */
 type Lies = (task: Drafted) => readonly TemplateLie[];
 
-interface Laid {
+/** Pages whose words have their places: they are counted, and drawn where they are wanted. */
+export interface Worded {
+  readonly pageCount: number;
+  readonly draw: () => readonly Body[];
+}
+
+/** Where refused, the figures and why; no page where it was the figures that had no room. */
+interface Laid extends Worded {
   readonly kind: "laid" | "refused";
-  /** Where refused, the figures and why; none where it was the figures that had no room. */
-  readonly bodies: readonly Body[];
   /** Notes for which none of the pages has room beside the drawing. */
   readonly left: readonly string[];
 }
@@ -64,12 +69,12 @@ function workOf(task: Task): Work {
  * The pages of one template: with its figures over or beside the drawing, or with them where the drawing leaves room,
  * as inside the cut line, if that takes fewer pages.
  */
-export function templatePages(task: Task, lies: Lies): Body[] {
+export function templatePages(task: Task, lies: Lies): Worded {
   const work = workOf(task);
   const plan = planOf(work, lies(work.task));
   const parts = pagesTaken(plan);
   const within = parts > 1 ? withFiguresWithin(work, parts - 1) : null;
-  return [...(within ?? withFiguresApart(work, plan, lies)).bodies];
+  return within ?? withFiguresApart(work, plan, lies);
 }
 
 /** Null where so many parts have no room for all of it. */
@@ -78,7 +83,7 @@ function withFiguresWithin(work: Work, mostParts: number): Laid | null {
   const figures = figuresPlacer(task.data);
   return bareLiesOn(task).reduce<Laid | null>((best, lie) => {
     const plan = planOf(work, [lie]);
-    const most = best === null ? mostParts : best.bodies.length - 1;
+    const most = best === null ? mostParts : best.pageCount - 1;
     if (pagesTaken(plan) > most) return best;
     const laid = layOut(work, plan, figures);
     const isWhole = laid.kind === "laid" && (laid.left.length === 0 || task.opening.mustNotCut);
@@ -93,35 +98,47 @@ function withFiguresApart(work: Work, plan: TemplatePlan, lies: Lies): Laid {
   if (laid.left.length === 0 || task.opening.mustNotCut) return laid;
   const noted = { ...work, task: { ...task, notes: laid.left } };
   const again = layOut(noted, planOf(noted, lies(noted.task)), APART);
-  const isAsGood =
-    again.kind === "laid" && again.left.length === 0 && again.bodies.length <= laid.bodies.length;
-  return isAsGood
-    ? again
-    : { ...laid, bodies: [...notesPages(task, laid.left, plan.request.lies), ...laid.bodies] };
+  const isAsGood = again.kind === "laid" && again.left.length === 0 && again.pageCount <= laid.pageCount;
+  if (isAsGood) return again;
+  const notes = notesPages(task, laid.left, plan.request.lies);
+  return {
+    ...laid,
+    pageCount: notes.pageCount + laid.pageCount,
+    draw: () => [...notes.draw(), ...laid.draw()],
+  };
 }
 
 function layOut(work: Work, plan: TemplatePlan, figures: Figures): Laid {
   const { task } = work;
   const tiling = tiled(plan);
   if (tiling.kind === "too-large") {
-    return { kind: "refused", bodies: refusals(work, plan.request.lies, tiling.grid), left: [] };
+    return { kind: "refused", ...refusals(work, plan.request.lies, tiling.grid), left: [] };
   }
   const { lie, tiles } = tiling;
   const words = wordsOnAll(work, tiles, figures);
-  if (words === null) return { kind: "refused", bodies: [], left: [] };
-  const bodies = words.worded.map(({ part, items }) => ({
+  if (words === null) return { kind: "refused", pageCount: 0, draw: () => [], left: [] };
+  return {
+    kind: "laid",
+    pageCount: tiles.length,
+    draw: () => bodiesOf(task, lie, words.parts),
+    left: words.left,
+  };
+}
+
+function bodiesOf(task: Task, lie: TemplateLie, parts: readonly WordedPart[]): Body[] {
+  const onEach = lie.draw();
+  return parts.map(({ part, items }) => ({
     widthMm: lie.widthMm,
     heightMm: lie.heightMm,
-    title: titleOf(task, part, tiles.length),
+    title: titleOf(task, part, parts.length),
     frame: task.facts,
     items: [
-      ...lie.draw(),
+      ...onEach,
       ...part.items,
       layer("notes", [shifted(items, part.shift)]),
       layer("dimensions", axisMarks(task.order, lie, part.shift, part.window)),
     ],
   }));
-  return { kind: "laid", bodies, left: words.left };
 }
 
 type TemplatePlan = Plan<TemplateLie>;
@@ -143,7 +160,7 @@ function titleOf({ order, facts }: Task, { name }: Tile, of: number): string {
 }
 
 /** A part with its words in the drawing's coordinates, and the notes that it has no room for. */
-interface Worded {
+interface WordedPart {
   readonly part: Tile;
   readonly items: readonly Item[];
   readonly left: readonly string[];
@@ -159,10 +176,10 @@ function wordsOnAll(
   work: Work,
   parts: readonly Tile[],
   figures: Figures,
-): { worded: Worded[]; left: readonly string[] } | null {
+): { parts: WordedPart[]; left: readonly string[] } | null {
   const notes = notesToPlace(work, parts.length);
   const once = doneNote(work.task);
-  const worded: Worded[] = [];
+  const worded: WordedPart[] = [];
   let left: readonly string[] = notes;
   for (const part of parts) {
     const said = notes.filter((note) => !left.includes(note) && note !== once);
@@ -176,16 +193,16 @@ function wordsOnAll(
 
 /** What is left, wherever on a part there is room for it. */
 function soughtRoom(
-  worded: readonly Worded[],
+  worded: readonly WordedPart[],
   left: readonly string[],
-): { worded: Worded[]; left: readonly string[] } {
+): { parts: WordedPart[]; left: readonly string[] } {
   let still = left;
-  const sought = worded.map((one): Worded => {
+  const parts = worded.map((one): WordedPart => {
     const { placed, left: none } = seekRoom(still, one.ground);
     still = none;
     return { ...one, items: [...one.items, ...placed.items], ground: placed.ground };
   });
-  return { worded: sought, left: still };
+  return { parts, left: still };
 }
 
 function notesToPlace({ task, notes }: Work, parts: number): string[] {
@@ -199,7 +216,7 @@ function wordsOn(
   { drawing, stop, named }: Work,
   { part, figures }: { readonly part: Tile; readonly figures: Figures },
   notes: readonly string[],
-): Worded | null {
+): WordedPart | null {
   const back = point(-part.shift.x, -part.shift.y);
   const moved = (box: Window): Window => ({ ...box, x: box.x + back.x, y: box.y + back.y });
   const ground = groundOf(drawing, moved(part.clear), textBoxes(part.items).map(moved));
@@ -213,13 +230,13 @@ function wordsOn(
 }
 
 /** Where no tiling is allowed: the figures, and what to print on instead. */
-function refusals(work: Work, lies: readonly TemplateLie[], grid: Grid | null): Body[] {
+function refusals(work: Work, lies: readonly TemplateLie[], grid: Grid | null): Worded {
   const { template } = work.task.order.words;
   const words = grid === null ? template.noRoom : template.tooLarge(grid.columns, grid.rows);
   return figuresPages(work.task, { words, notes: notesToPlace(work, 1) }, lies);
 }
 
-const notesPages = (task: Task, notes: readonly string[], lies: readonly TemplateLie[]): Body[] =>
+const notesPages = (task: Task, notes: readonly string[], lies: readonly TemplateLie[]): Worded =>
   figuresPages(task, { words: task.facts.title, notes }, lies);
 
 /** The figures, and words instead of a drawing, on as many pages as they take. */
@@ -227,15 +244,17 @@ function figuresPages(
   task: Task,
   { words, notes }: { words: string; notes: readonly string[] },
   [lie]: readonly TemplateLie[],
-): Body[] {
+): Worded {
   if (lie === undefined) throw new InternalError("no way for the paper to lie");
   const { area, widthMm, heightMm } = lie;
   const parts = [
     whole((place) => textBlock(words, { ...place, capMm: 5, face: "bold" })),
     ...notes.map((note) => whole((place) => textBlock(note, { ...place, capMm: 2.5 }))),
   ];
-  return flow(parts, area, 2).map((items) => {
+  const { pageCount, draw } = flowed(parts, area, 2);
+  const bodyWith = (items: readonly Item[]): Body => {
     const all = [...lie.draw(), layer("notes", items)];
     return { widthMm, heightMm, title: task.facts.title, frame: task.facts, items: all };
-  });
+  };
+  return { pageCount, draw: () => draw().map(bodyWith) };
 }
