@@ -13,7 +13,7 @@ export interface MadePage extends Omit<PrintedPage, "page" | "body"> {
 export interface Made {
   readonly pages: readonly MadePage[];
   /** Drawings whole, by the sheet's name, as SVG; not written where none is asked for. */
-  readonly drawings: readonly { readonly sheet: string; readonly svg: string | null }[];
+  readonly drawings: readonly { readonly sheet: string; readonly svg: Uint8Array | null }[];
 }
 
 /** In what forms sheets are wanted. */
@@ -46,7 +46,9 @@ export function madeOf(
   };
   return {
     pages: pages.map((page) => told(madePage(page, forms, ahead))),
-    drawings: drawings.map(({ sheet, draw }) => told({ sheet, svg: forms.svg ? writeSvg(draw()) : null })),
+    drawings: drawings.map(({ sheet, draw }) =>
+      told({ sheet, svg: forms.svg ? new TextEncoder().encode(writeSvg(draw())) : null }),
+    ),
   };
 }
 
@@ -63,3 +65,13 @@ export const madeFrom = (parts: readonly Made[]): Made => ({
   pages: parts.flatMap(({ pages }) => pages),
   drawings: parts.flatMap(({ drawings }) => drawings),
 });
+
+/** The memory of what is made that another thread can take over instead of copying it. */
+export function memoryOf({ pages, drawings }: Made): readonly ArrayBuffer[] {
+  const bytes = [...pages.map(({ drawn }) => drawn?.deflated), ...drawings.map(({ svg }) => svg)];
+  return bytes.flatMap((each) => {
+    const buffer = each?.buffer;
+    // A small array may stand in memory that it shares with others.
+    return buffer instanceof ArrayBuffer && buffer.byteLength === each?.byteLength ? [buffer] : [];
+  });
+}

@@ -1,5 +1,6 @@
 import { once } from "node:events";
 import { orderOf } from "../sheets/order.js";
+import { memoryOf } from "./made.js";
 import type { MateNumbers, ShareTask } from "./mate.js";
 import { countsOf, sheetsTaken } from "./together.js";
 import { takeTurns } from "./turns.js";
@@ -10,5 +11,7 @@ export async function share({ port, turns, job, asked }: ShareTask): Promise<voi
   const taken = takeTurns(order, asked, turns);
   port.postMessage(countsOf(taken));
   const [numbers]: MateNumbers[] = await once(port, "message");
-  if (numbers !== undefined) port.postMessage(sheetsTaken(order, asked, taken, numbers));
+  if (numbers === undefined) return;
+  const sheets = sheetsTaken(order, asked, taken, numbers);
+  port.postMessage(sheets, [...sheets.values()].flatMap(memoryOf));
 }

@@ -20,10 +20,17 @@ export function takeTurns(order: Order, forms: Forms, turns: Turns): Taken {
   const ahead = new Map<Body, Content>();
   const next = (): number | undefined => KINDS_LONGEST_FIRST[Atomics.add(turns, 0, 1)];
   for (let kind = next(); kind !== undefined; kind = next()) {
-    const made = sheetsOfKind(order, kind);
+    const made = sheetsOfKind(order, kind).map((sheet) => laidOut(sheet, forms));
     for (const sheet of made)
       for (const [body, content] of drawnAhead(sheet, forms)) ahead.set(body, content);
     sheets.set(kind, made);
   }
   return { sheets, ahead };
+}
+
+/** The sheet with its drawing laid out where that is wanted, so that it only remains to be framed and written. */
+function laidOut(sheet: Sheet, { svg }: Forms): Sheet {
+  if (!svg || sheet.whole === null) return sheet;
+  const whole = sheet.whole();
+  return { ...sheet, whole: () => whole };
 }
