@@ -111,14 +111,12 @@ const MOST_PLACES = 40;
 export function middlesOver(box: Window, near: PagePoint, stepMm: number): PagePoint[] {
   const columns = placesAlong(box.widthMm, stepMm);
   const rows = placesAlong(box.heightMm, stepMm);
-  const all = Array.from({ length: columns * rows }, (_, index) =>
-    point(
-      box.x + (((index % columns) + 0.5) * box.widthMm) / columns,
-      box.y + ((Math.floor(index / columns) + 0.5) * box.heightMm) / rows,
-    ),
-  );
-  const away = (each: PagePoint): number => Math.hypot(each.x - near.x, each.y - near.y);
-  return all.sort((a, b) => away(a) - away(b));
+  const all = Array.from({ length: columns * rows }, (_, index) => {
+    const x = box.x + (((index % columns) + 0.5) * box.widthMm) / columns;
+    const y = box.y + ((Math.floor(index / columns) + 0.5) * box.heightMm) / rows;
+    return { middle: point(x, y), awayMm: Math.hypot(x - near.x, y - near.y) };
+  });
+  return all.sort((a, b) => a.awayMm - b.awayMm).map(({ middle }) => middle);
 }
 
 const placesAlong = (longMm: number, stepMm: number): number =>
