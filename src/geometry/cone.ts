@@ -62,12 +62,17 @@ function borderOf({ axis, halfDeg }: Cone, n: Vector): Border {
   const aside = subtract(n, scale(axis, along));
   const leaning = length(aside) < STRAIGHT ? unit(cross(axis, leastAlong(axis))) : unit(aside);
   const across = cross(axis, leaning);
+  const ahead = scale(axis, cosine);
   return {
-    way: (turn) =>
-      add(
-        scale(axis, cosine),
-        add(scale(leaning, sine * Math.cos(turn)), scale(across, sine * Math.sin(turn))),
-      ),
+    // Asked at every halving: no vectors are made between.
+    way: (turn) => {
+      const [a, b] = [sine * Math.cos(turn), sine * Math.sin(turn)];
+      return vector(
+        ahead.x + (leaning.x * a + across.x * b),
+        ahead.y + (leaning.y * a + across.y * b),
+        ahead.z + (leaning.z * a + across.z * b),
+      );
+    },
     middle: along * cosine,
     swing: length(aside) < STRAIGHT ? 0 : length(aside) * sine,
   };

@@ -47,22 +47,28 @@ export function distanceToConvexMm(point: SurfacePoint, polygon: Polygon): numbe
 
 /** Whether the point lies in the polygon, of any form; on its border counts as in. Even-odd rule. */
 export function isInside(point: SurfacePoint, polygon: Polygon): boolean {
+  if (polygon.length < 2) return false;
+  // Asked of every point of every curve: no sides are made of the corners.
   let inside = false;
-  for (const side of sidesOf(polygon)) {
-    if (liesBeside(point, side) && distanceToSegmentMm(point, side) === 0) return true;
-    if (crossesToTheRight(point, side)) inside = !inside;
+  let from = polygon.at(-1);
+  for (const to of polygon) {
+    if (from !== undefined) {
+      if (liesBeside(point, from, to) && distanceToSegmentMm(point, { from, to }) === 0) return true;
+      if (crossesToTheRight(point, from, to)) inside = !inside;
+    }
+    from = to;
   }
   return inside;
 }
 
 /** Whether a point lies in the upright box round a segment: most do not, and need not be measured to it. */
-const liesBeside = ({ u, v }: SurfacePoint, { from, to }: Segment): boolean =>
+const liesBeside = ({ u, v }: SurfacePoint, from: SurfacePoint, to: SurfacePoint): boolean =>
   u >= Math.min(from.u, to.u) - EPSILON_MM &&
   u <= Math.max(from.u, to.u) + EPSILON_MM &&
   v >= Math.min(from.v, to.v) - EPSILON_MM &&
   v <= Math.max(from.v, to.v) + EPSILON_MM;
 
-function crossesToTheRight(point: SurfacePoint, { from, to }: Segment): boolean {
+function crossesToTheRight(point: SurfacePoint, from: SurfacePoint, to: SurfacePoint): boolean {
   if (from.v > point.v === to.v > point.v) return false;
   return point.u < from.u + ((point.v - from.v) / (to.v - from.v)) * (to.u - from.u);
 }

@@ -4,10 +4,10 @@ import { middlesWithin } from "../../drawing/label-places.js";
 import { arrow, line, PEN, point, polyline } from "../../drawing/pen.js";
 import { grown } from "../../drawing/touches.js";
 import { type Cone, pierced, sectionOf } from "../../geometry/cone.js";
-import type { Frame } from "../../geometry/frame.js";
+import { type Frame, toWorld } from "../../geometry/frame.js";
 import type { Polygon } from "../../geometry/shape.js";
 import { isInSight } from "../../geometry/sight-line.js";
-import { add, type SurfacePoint, scale, type Vector } from "../../geometry/vector.js";
+import { add, type SurfacePoint, scale } from "../../geometry/vector.js";
 import type { Opening } from "../../job.js";
 import { coneOf } from "../../listen/coverage.js";
 import type { Piece, WordsWish } from "../marking/piece.js";
@@ -44,15 +44,12 @@ export function coveredOn(
     if (cone === null) return [];
     const from = { u: cone.apex.x, v: cone.apex.y };
     const keeps = (at: SurfacePoint): boolean => {
-      const { x, y } = onPlane(plane, at);
+      const { x, y } = toWorld(plane, at);
       return holds(at) && isInSight(outline, from, { u: x, v: y });
     };
     return [{ opening, cone, pieces: sectionOf(cone, plane, { mostMm, keeps }) }];
   });
 }
-
-const onPlane = ({ origin, u, v }: Frame, at: SurfacePoint): Vector =>
-  add(origin, add(scale(u, at.u), scale(v, at.v)));
 
 /** The borders of coverage, each with its loudspeaker's id on it. */
 export function curvesPiece(covered: readonly Covered[], { drawn }: Cut, view: View): Piece {
