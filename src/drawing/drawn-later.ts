@@ -28,3 +28,15 @@ export function stackLater(y: number, makers: readonly ((y: number) => DrawnLate
   }
   return { heightMm: at - y, draw: () => blocks.flatMap(({ draw }) => draw()) };
 }
+
+/** A block that is drawn once, however often it is placed. */
+export function drawnOnce({ heightMm, draw }: DrawnLater): DrawnLater {
+  let items: readonly Item[] | null = null;
+  return {
+    heightMm,
+    draw: () => {
+      items ??= draw();
+      return items;
+    },
+  };
+}

@@ -1,5 +1,5 @@
 import type { Item } from "../../drawing/drawing.js";
-import type { DrawnLater } from "../../drawing/drawn-later.js";
+import { type DrawnLater, drawnOnce } from "../../drawing/drawn-later.js";
 import { placeBlock, roomFor, type Writing } from "../../drawing/free-block.js";
 import type { Ground, Placed } from "../../drawing/free-place.js";
 import { point } from "../../drawing/pen.js";
@@ -41,7 +41,7 @@ function writing(data: readonly Datum[]): Writing {
   const written = new Map<number, DrawnLater>();
   return {
     write: (widthMm) => {
-      const block = written.get(widthMm) ?? boxesLater(data, { x: 0, y: 0, widthMm });
+      const block = written.get(widthMm) ?? drawnOnce(boxesLater(data, { x: 0, y: 0, widthMm }));
       written.set(widthMm, block);
       return block;
     },
