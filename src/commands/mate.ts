@@ -12,7 +12,8 @@ export interface Mate {
   readonly counts: () => Promise<MateCounts | null>;
   /** Tells it the numbers of its sheets; its sheets then, or null as before. */
   readonly sheets: (numbers: MateNumbers) => Promise<MateSheets | null>;
-  readonly dismiss: () => Promise<unknown>;
+  /** Lets it go; its end is nobody's to wait for. */
+  readonly dismiss: () => void;
 }
 
 /** Sheets of one room to make, as many as can be had; what is said of them goes through `port`. */
@@ -54,9 +55,9 @@ export function mateOf(thread: Worker, job: Job, asked: Asked): Mate {
       port1.postMessage(numbers);
       return sheets;
     },
-    dismiss: async () => {
+    dismiss: () => {
       port1.close();
-      await thread.terminate();
+      void thread.terminate();
     },
   };
 }

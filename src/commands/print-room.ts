@@ -60,7 +60,7 @@ async function madeWithMate(order: Order, asked: Asked, call: CallMate | null): 
   try {
     return await madeTogether(order, asked, mate);
   } finally {
-    await mate.dismiss();
+    mate.dismiss();
   }
 }
 

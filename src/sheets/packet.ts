@@ -69,7 +69,7 @@ const KINDS: readonly ((order: Order) => readonly Sheet[])[] = [
 export const KIND_COUNT = KINDS.length;
 
 /** Kinds that take long to make, the longest first (measured on the examples). */
-const LONG: readonly (typeof KINDS)[number][] = [openingTemplates, surfaceMarks, cablePlan];
+const LONG: readonly (typeof KINDS)[number][] = [openingTemplates, surfaceMarks, listeningPlan, sideView];
 
 /** The numbers of all kinds, those that take long before the others: whoever shares them out ends with short ones. */
 export const KINDS_LONGEST_FIRST: readonly number[] = [

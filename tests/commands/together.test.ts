@@ -35,7 +35,7 @@ function mateWith(count: number, theirs: Order): Mate {
     counts: async () => structuredClone(countsOf(taken)),
     // As it comes from another thread.
     sheets: async (numbers) => structuredClone(sheetsTaken(theirs, ASKED, taken, structuredClone(numbers))),
-    dismiss: async () => undefined,
+    dismiss: () => undefined,
   };
 }
 
