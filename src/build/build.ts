@@ -76,6 +76,24 @@ const zodWithoutDescriptions: Plugin = {
   },
 };
 
+const SPANISH = { imported: 'import { spanish } from "./spanish/index.js";', used: "es: () => spanish" };
+
+/** The Spanish words are run when they are first asked for: that is no run of most people's. */
+const spanishWhenAsked: Plugin = {
+  name: "Spanish when it is asked for",
+  setup({ onLoad }) {
+    onLoad({ filter: /src.words.words\.ts$/ }, async ({ path }) => {
+      const text = await readFile(path, "utf8");
+      if (!text.includes(SPANISH.imported) || !text.includes(SPANISH.used))
+        throw new Error(`${path} takes Spanish in otherwise`);
+      const late = text
+        .replace(SPANISH.imported, "")
+        .replace(SPANISH.used, 'es: () => require("./spanish/index.js").spanish');
+      return { contents: late, loader: "ts" };
+    });
+  },
+};
+
 /** `check` by itself loads nothing late: what `cli.ts` would load so is the other commands. */
 const withoutOtherCommands: Plugin = {
   name: "without the other commands",
@@ -110,7 +128,14 @@ async function bundle(name: string, also: readonly Plugin[] = []): Promise<reado
     legalComments: "linked",
     define: { "import.meta.url": "__programUrl" },
     banner: { js: WITH_URL },
-    plugins: [withoutUnasked, pdfLibWithoutRest, oneDeflater, zodWithoutDescriptions, ...also],
+    plugins: [
+      withoutUnasked,
+      pdfLibWithoutRest,
+      oneDeflater,
+      zodWithoutDescriptions,
+      spanishWhenAsked,
+      ...also,
+    ],
     logLevel: "warning",
     write: false,
   });
