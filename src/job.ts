@@ -78,6 +78,7 @@ export function answerRoom(asked: Asked): Job {
   const findings = check(room, mounted, { placing, cabling })
     .map((finding): LocatedFinding => ({ ...finding, ...locate(finding.path) }))
     .sort((a, b) => a.line - b.line || a.column - b.column);
+  let coverage: readonly Coverage[] | null = null;
   return {
     file,
     get fingerprint() {
@@ -87,7 +88,11 @@ export function answerRoom(asked: Asked): Job {
     findings,
     placing,
     cabling,
-    coverage: coverageOf(room, mounted),
+    // `check` tells none: listened for when first asked for.
+    get coverage() {
+      coverage ??= coverageOf(room, mounted);
+      return coverage;
+    },
     openings: openingsOf(room, mounted, { findings, placing }),
   };
 }

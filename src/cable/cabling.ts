@@ -41,6 +41,7 @@ export function cablingOf(room: Room, all: readonly Mounted[]): Cabling | null {
   );
   const cableMm = diametersOf(room);
   const ends = endsOf(room);
+  let plan: PullPlan | null = null;
   return {
     runs,
     unreached: routed.flatMap(({ mounted, route }) => (route === null ? [mounted.speaker] : [])),
@@ -51,7 +52,11 @@ export function cablingOf(room: Room, all: readonly Mounted[]): Cabling | null {
         cableMm: run.conductors > 2 ? cableMm.four : cableMm.two,
       })),
     ).map((hole) => onItsSurface(hole, ways)),
-    plan: pullPlanOf(runs, room.cable.spoolsMm.length > 0 ? room.cable.spoolsMm : [USUAL_SPOOL_MM]),
+    // `check` tells nothing of it, and every grouping of a dozen cables is looked at: made when first asked for.
+    get plan() {
+      plan ??= pullPlanOf(runs, room.cable.spoolsMm.length > 0 ? room.cable.spoolsMm : [USUAL_SPOOL_MM]);
+      return plan;
+    },
     cableMm,
     ends,
     limitDb: room.cable.lossDb ?? USUAL_LIMIT_DB,

@@ -72,8 +72,11 @@ function bestFor(set: number, best: readonly Best[], spoolFor: readonly number[]
     const group = first | others;
     const spoolMm = spoolFor[group] ?? Number.POSITIVE_INFINITY;
     const left = best[set ^ group] ?? NOTHING;
-    const next = { boughtMm: spoolMm + left.boughtMm, spools: 1 + left.spools, group, spoolMm };
-    if (isBetter(next, found)) found = next;
+    // Most buy more, and are not worth an object.
+    if (spoolMm + left.boughtMm <= found.boughtMm + TOLERANCE_MM) {
+      const next = { boughtMm: spoolMm + left.boughtMm, spools: 1 + left.spools, group, spoolMm };
+      if (isBetter(next, found)) found = next;
+    }
     if (others === 0) return found;
   }
 }
