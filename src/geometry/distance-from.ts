@@ -3,8 +3,11 @@ import { type Segment, sidesOf } from "./distance.js";
 import type { Polygon } from "./shape.js";
 import { directionOf, inner, minus } from "./surface-point.js";
 
-/** Distance from a point to a figure, in mm; negative inside. */
-export type DistanceMm = (u: number, v: number) => number;
+/**
+ * Distance from a point to a figure, in mm; negative inside. Where it is `enoughMm` or more, and that is told sooner,
+ * anything between the two.
+ */
+export type DistanceMm = (u: number, v: number, enoughMm?: number) => number;
 
 /**
  * The same as `distanceToBodyMm`, for one body and very many points: what does not depend on the point is worked out
@@ -18,9 +21,10 @@ export function distanceFrom({ core, radiusMm }: Body): DistanceMm {
   const toSides = nearestOf(sidesOf(core).map(distanceFromSegment));
   if (core.length === 2) return (u, v) => toSides(u, v) - radiusMm;
   const furthestOut = outOf(core);
-  return (u, v) => {
+  return (u, v, enoughMm = Number.POSITIVE_INFINITY) => {
     const out = furthestOut(u, v);
-    return (out <= 0 ? out : toSides(u, v)) - radiusMm;
+    // No corner or side is nearer than the line of the side that it lies furthest out of.
+    return (out <= 0 || out - radiusMm >= enoughMm ? out : toSides(u, v)) - radiusMm;
   };
 }
 

@@ -25,3 +25,22 @@ test("is the distance to the body, whatever its form", () => {
   // Points, segments and polygons have all come up.
   expect([...forms].sort()).toEqual([1, 2, 3]);
 });
+
+test("is no less than what is enough where the distance is, and never more than it", () => {
+  const bodies = fc.record({
+    points: fc.array(point, { minLength: 1, maxLength: 7 }),
+    radiusMm: fc.nat({ max: 20 }),
+  });
+  let isSooner = false;
+  fc.assert(
+    fc.property(bodies, point, fc.nat({ max: 60 }), ({ points, radiusMm }, { u, v }, enoughMm) => {
+      const distance = distanceFrom({ core: convexHull(points), radiusMm });
+      const [exact, told] = [distance(u, v), distance(u, v, enoughMm)];
+      isSooner ||= told < exact;
+      expect(told).toBeLessThanOrEqual(exact + 1e-9);
+      if (told < exact) expect(told).toBeGreaterThanOrEqual(enoughMm);
+    }),
+    { numRuns: 500 },
+  );
+  expect(isSooner).toBe(true);
+});

@@ -17,7 +17,7 @@ import { idealIn, leastOffDegOn, viewTo } from "./sight.js";
 export function stillInTheWay(hull: Hull, taken: readonly Taken[]): readonly Taken[] | null {
   const inTheWay: Taken[] = [];
   for (const one of taken) {
-    const distanceMm = one.distanceMm(hull.centre.u, hull.centre.v);
+    const distanceMm = one.distanceMm(hull.centre.u, hull.centre.v, hull.radiusMm);
     if (distanceMm >= hull.radiusMm) continue;
     if (distanceMm < 0 && coversCorners(one, hull)) return null;
     inTheWay.push(one);
@@ -58,7 +58,7 @@ export function overJoints(hull: Hull, before: readonly Taken[]): OverJoints {
   if (before.length === 0) return NO_JOINT;
   const { centre, radiusMm } = hull;
   const near = before.filter(({ distanceMm }) => {
-    const mm = distanceMm(centre.u, centre.v);
+    const mm = distanceMm(centre.u, centre.v, radiusMm);
     return mm < radiusMm || mm < 0;
   });
   return { near, isAll: near.some((one) => coversCorners(one, hull)) };
