@@ -140,6 +140,7 @@ function tapesOf({ speaker }: Mounted, { placed }: AllAsked): readonly [Tape, Ta
 
 function openingOf(mounted: Mounted, all: AllAsked): Opening {
   const { room } = all;
+  let listening: Listening | null = null;
   return {
     ...mounted,
     placed: mounted.speaker.position.kind,
@@ -149,7 +150,11 @@ function openingOf(mounted: Mounted, all: AllAsked): Opening {
     bay: bayOf(mounted),
     direction: directionFrom(room.reference.ear, mounted.position),
     aim: aimOf(mounted, room.stage),
-    listening: listeningOf(room, mounted, all.furthest),
+    // Of every seat, and `check` tells none of it: reckoned when first asked for.
+    get listening() {
+      listening ??= listeningOf(room, mounted, all.furthest);
+      return listening;
+    },
     mustNotCut: all.mustNotCut(mounted),
   };
 }

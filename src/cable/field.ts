@@ -141,10 +141,20 @@ const isAmid = (point: SurfacePoint, polygon: Polygon): boolean =>
   isInside(point, polygon) && sidesOf(polygon).every((side) => distanceToSegmentMm(point, side) > EPSILON_MM);
 
 const runsInWood = ({ bands }: Field, { axis }: Stretch, middle: SurfacePoint): boolean =>
-  bands[axis].some(
-    (band) =>
-      isInWood(band, middle[otherAxis(axis)]) && middle[axis] >= band.lowMm && middle[axis] <= band.highMm,
+  bandsOver(bands[axis], middle[otherAxis(axis)]).some(
+    ({ lowMm, highMm }) => middle[axis] >= lowMm && middle[axis] <= highMm,
   );
+
+/** Of each surface's members those that hold a place across them, once for a place: every stretch of a lane asks. */
+const bandsFound = new WeakMap<readonly Band[], Map<number, readonly Band[]>>();
+
+function bandsOver(bands: readonly Band[], acrossMm: number): readonly Band[] {
+  const known = bandsFound.get(bands) ?? new Map<number, readonly Band[]>();
+  bandsFound.set(bands, known);
+  const found = known.get(acrossMm) ?? bands.filter((band) => isInWood(band, acrossMm));
+  known.set(acrossMm, found);
+  return found;
+}
 
 /** Along the border of a wall there is a floor, a ceiling or a corner, not a bay. */
 function isOnEdge({ border }: Field, { axis, from }: Stretch): boolean {

@@ -124,20 +124,27 @@ interface Mark {
   readonly awayMm: number;
 }
 
+/** Where the framing alone leaves no mark at all, which takes every row to find out. */
+const withoutRoom = new WeakSet<Ground>();
+
 /** Row by row from the centre outward, until no row left can hold anything nearer. */
 function nearestMark(search: Search): Mark | null {
   const { ground, crowd, mounted, withinMm } = search;
+  if (withoutRoom.has(ground)) return null;
   let nearest: Mark | null = null;
+  let isFull = true;
   for (const { row, awayMm } of outwardFrom(ground.rows, mounted.centre)) {
-    if (awayMm > withinMm || (nearest !== null && awayMm >= nearest.awayMm)) break;
+    if (awayMm > withinMm || (nearest !== null && awayMm >= nearest.awayMm)) return nearest;
     const free = ground.freeIn(row);
     if (free.length === 0) continue;
+    isFull = false;
     for (const stretch of without(free, crowd.takenIn(row, mounted))) {
       const found = nearestIn(search, { row, stretch, underMm: nearest?.awayMm ?? Number.POSITIVE_INFINITY });
       if (found === null || found.awayMm > withinMm) continue;
       if (nearest === null || found.awayMm < nearest.awayMm) nearest = found;
     }
   }
+  if (isFull) withoutRoom.add(ground);
   return nearest;
 }
 
