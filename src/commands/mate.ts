@@ -25,16 +25,16 @@ export interface ShareTask {
   readonly turns: Turns;
 }
 
-/** The sheets that a mate made, by their kind. */
+/** The sheets that a mate made, by their lot. */
 export type MateCounts = ReadonlyMap<number, readonly CountedSheet[]>;
 
-/** The number of the first page of each sheet, by their kind, and of how many pages. */
+/** The number of the first page of each sheet, by their lot, and of how many pages. */
 export interface MateNumbers {
   readonly firsts: ReadonlyMap<number, readonly number[]>;
   readonly of: number;
 }
 
-/** A mate's sheets as they are printed, by their kind. */
+/** A mate's sheets as they are printed, by their lot. */
 export type MateSheets = ReadonlyMap<number, Made>;
 
 export type CallMate = (job: Job, asked: Asked) => Mate;

@@ -13,13 +13,16 @@ import { templatePages } from "./template/pages.js";
  * One true-scale template for each opening, in parts where it is larger than the paper, and whole for the SVG folder.
  * Those of an area that are all alike share one on paper: nobody cuts four hundred equal holes by as many sheets.
  */
-export function openingTemplates(order: Order): Sheet[] {
+export const openingTemplates = (order: Order): Sheet[] => templatesToMake(order).map((make) => make());
+
+/** The same one by one, each made when it is asked for. */
+export function templatesToMake(order: Order): readonly (() => Sheet)[] {
   const groups = alikeIn(order);
   const shared = new Set(groups.flat().map(({ speaker }) => speaker.id));
   return [
-    ...groups.map((group, index) => sharedTemplate(order, group, index)),
-    ...order.job.openings.map((opening) =>
-      openingTemplate(order, opening, { onPaper: !shared.has(opening.speaker.id) }),
+    ...groups.map((group, index) => () => sharedTemplate(order, group, index)),
+    ...order.job.openings.map(
+      (opening) => () => openingTemplate(order, opening, { onPaper: !shared.has(opening.speaker.id) }),
     ),
   ];
 }

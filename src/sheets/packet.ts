@@ -11,7 +11,7 @@ import { grilleSchedule } from "./grille-schedule.js";
 import { listeningPlan } from "./listening-plan.js";
 import { listeningReport } from "./listening-report.js";
 import { markerSheets } from "./marker-sheet.js";
-import { openingTemplates } from "./opening-template.js";
+import { templatesToMake } from "./opening-template.js";
 import { pageCountOf } from "./page-count.js";
 import { rulerSheet } from "./ruler-page.js";
 import { bracketSchedule, openingSchedule } from "./schedules.js";
@@ -19,7 +19,7 @@ import type { Body, Order, Sheet, Trade } from "./sheet.js";
 import { sideView } from "./side-view.js";
 import { soundCheck } from "./sound-check.js";
 import { storyPoles } from "./story-pole.js";
-import { fullSizeMarks, surfaceMarks } from "./surface-marks.js";
+import { fullSizeMarks, surfacesToDraw } from "./surface-marks.js";
 import { terminalCards } from "./terminal-cards.js";
 
 /** A page as it is printed, with what it belongs to. */
@@ -41,44 +41,68 @@ export interface Packet {
   readonly drawings: readonly { readonly sheet: string; readonly draw: () => Page }[];
 }
 
+/** Sheets that are made at one go. */
+type Lot = () => readonly Sheet[];
+
+const atOnce =
+  (make: (order: Order) => readonly Sheet[]) =>
+  (order: Order): readonly Lot[] => [() => make(order)];
+
+/** For kinds of which each sheet takes long. */
+const oneByOne =
+  (toMake: (order: Order) => readonly (() => Sheet)[]) =>
+  (order: Order): readonly Lot[] =>
+    toMake(order).map((make) => () => [make()]);
+
+const TEMPLATES = oneByOne(templatesToMake);
+const SURFACES = oneByOne(surfacesToDraw);
+const LISTENING_PLAN = atOnce(listeningPlan);
+const SIDE_VIEW = atOnce(sideView);
+
 /** Kinds of sheet in the order of the packet; a new kind of sheet is one line here. */
-const KINDS: readonly ((order: Order) => readonly Sheet[])[] = [
-  rulerSheet,
-  floorMarks,
-  openingSchedule,
-  surfaceMarks,
-  fullSizeMarks,
-  storyPoles,
-  openingTemplates,
-  bracketSchedule,
-  cableSchedule,
-  cablePlan,
-  markerSheets,
-  aimStrips,
-  terminalCards,
-  grilleSchedule,
-  checkLists,
-  listeningReport,
-  listeningPlan,
-  sideView,
-  soundCheck,
-  cableLabels,
+const KINDS: readonly ((order: Order) => readonly Lot[])[] = [
+  atOnce(rulerSheet),
+  atOnce(floorMarks),
+  atOnce(openingSchedule),
+  SURFACES,
+  atOnce(fullSizeMarks),
+  atOnce(storyPoles),
+  TEMPLATES,
+  atOnce(bracketSchedule),
+  atOnce(cableSchedule),
+  atOnce(cablePlan),
+  atOnce(markerSheets),
+  atOnce(aimStrips),
+  atOnce(terminalCards),
+  atOnce(grilleSchedule),
+  atOnce(checkLists),
+  atOnce(listeningReport),
+  LISTENING_PLAN,
+  SIDE_VIEW,
+  atOnce(soundCheck),
+  atOnce(cableLabels),
 ];
 
-/** Kinds are numbered from 0 in the packet's order; the cover, which counts all others, is none of them. */
-export const KIND_COUNT = KINDS.length;
+/** Kinds that take long, the longest first (measured on the examples). */
+const LONG: readonly (typeof KINDS)[number][] = [SURFACES, LISTENING_PLAN, SIDE_VIEW, TEMPLATES];
 
-/** Kinds that take long to make, the longest first (measured on the examples). */
-const LONG: readonly (typeof KINDS)[number][] = [openingTemplates, surfaceMarks, listeningPlan, sideView];
+/** All sheets of a job but the cover, which counts them, in lots to be made one at a time or shared out. */
+export interface Lots {
+  /** In the packet's order. */
+  readonly all: readonly Lot[];
+  /** Their numbers, those that take long before the others: whoever shares them out ends with short ones. */
+  readonly longestFirst: readonly number[];
+}
 
-/** The numbers of all kinds, those that take long before the others: whoever shares them out ends with short ones. */
-export const KINDS_LONGEST_FIRST: readonly number[] = [
-  ...LONG.map((kind) => KINDS.indexOf(kind)),
-  ...KINDS.flatMap((kind, index) => (LONG.includes(kind) ? [] : [index])),
-];
-
-/** The sheets of one kind, before their pages are framed. */
-export const sheetsOfKind = (order: Order, kind: number): readonly Sheet[] => KINDS[kind]?.(order) ?? [];
+export function lotsOf(order: Order): Lots {
+  const ranked = KINDS.flatMap((kind) => {
+    const rank = LONG.includes(kind) ? LONG.indexOf(kind) : LONG.length;
+    return kind(order).map((lot) => ({ lot, rank }));
+  });
+  const longestFirst = ranked.map((_, number) => number);
+  longestFirst.sort((one, other) => (ranked[one]?.rank ?? 0) - (ranked[other]?.rank ?? 0) || one - other);
+  return { all: ranked.map(({ lot }) => lot), longestFirst };
+}
 
 /** A sheet and the number of its first page in the packet. */
 export interface NumberedSheet {
@@ -88,7 +112,7 @@ export interface NumberedSheet {
 
 /** Every sheet of a job in the packet's order, before its pages are framed; the cover lists the others. */
 export function sheetsOf(order: Order): readonly NumberedSheet[] {
-  const others = KINDS.flatMap((make) => make(order));
+  const others = lotsOf(order).all.flatMap((make) => make());
   const sheets = [coverOf(order, others.map(countedSheet)), ...others];
   const { firsts } = numbersOf(sheets.map(pageCountOf));
   return sheets.map((sheet, index) => ({ sheet, first: firsts[index] ?? 1 }));

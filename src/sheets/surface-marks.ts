@@ -23,11 +23,15 @@ export { fullSizeMarks } from "./full-size-marks.js";
  * Marking sheets of every ceiling and wall with openings, at a round scale, seen by the person who cuts: LOOKING UP,
  * or FACING the wall. One for each stage that it is used at; the second is named "-after".
  */
-export function surfaceMarks(order: Order): Sheet[] {
-  return surfacesToMark(order.job).flatMap((surface) =>
-    stagesOf(order.job.room, surface).map((stage, index) => surfaceSheet(order, surface, { stage, index })),
+export const surfaceMarks = (order: Order): Sheet[] => surfacesToDraw(order).map((draw) => draw());
+
+/** The same one by one, each made when it is asked for. */
+export const surfacesToDraw = (order: Order): readonly (() => Sheet)[] =>
+  surfacesToMark(order.job).flatMap((surface) =>
+    stagesOf(order.job.room, surface).map(
+      (stage, index) => () => surfaceSheet(order, surface, { stage, index }),
+    ),
   );
-}
 
 function surfaceSheet(order: Order, surface: Surface, used: { stage: Stage; index: number }): Sheet {
   const at = surfaceAt(order, surface, used.stage);

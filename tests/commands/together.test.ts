@@ -5,7 +5,7 @@ import { madeOf } from "../../src/commands/made.js";
 import type { Mate } from "../../src/commands/mate.js";
 import { countsOf, madeTogether, sheetsTaken } from "../../src/commands/together.js";
 import { noTurnsTaken } from "../../src/commands/turns.js";
-import { KIND_COUNT, KINDS_LONGEST_FIRST, packet, sheetsOfKind } from "../../src/sheets/packet.js";
+import { lotsOf, packet } from "../../src/sheets/packet.js";
 import type { Order } from "../../src/sheets/sheet.js";
 import { wordsIn } from "../../src/words/words.js";
 import type { Parts } from "../rooms/build.js";
@@ -21,13 +21,14 @@ const ROOM: Parts = {
 };
 const order = (): Order => orderFor(job(ROOM));
 
-/** A mate that took the first so many kinds before anybody else took any, of its own order. */
+/** A mate that took the first so many lots before anybody else took any, of its own order. */
 function mateWith(count: number, theirs: Order): Mate {
   const turns = noTurnsTaken();
   turns[0] = count;
-  const kinds = KINDS_LONGEST_FIRST.slice(0, count);
+  const { all, longestFirst } = lotsOf(theirs);
   const taken = {
-    sheets: new Map(kinds.map((kind) => [kind, sheetsOfKind(theirs, kind)])),
+    lots: all.length,
+    sheets: new Map(longestFirst.slice(0, count).map((lot) => [lot, all[lot]?.() ?? []])),
     ahead: new Map(),
   };
   return {
@@ -39,9 +40,11 @@ function mateWith(count: number, theirs: Order): Mate {
   };
 }
 
+const LOTS = lotsOf(order()).all.length;
+
 describe("sheets of one room made by two", () => {
-  it.each([2, KIND_COUNT - 1, KIND_COUNT])(
-    "are the packet that one makes, where the other took %i kinds",
+  it.each([2, LOTS - 1, LOTS])(
+    "are the packet that one makes, where the other took %i lots",
     async (count) => {
       const mine = order();
       const made = await madeTogether(mine, ASKED, mateWith(count, order()));
@@ -57,8 +60,10 @@ describe("sheets of one room made by two", () => {
     expect((await madeTogether(order(), ASKED, failing)) === null).toBe(true);
   });
 
-  it("name every kind once, whichever takes long", () => {
-    const kinds = Array.from({ length: KIND_COUNT }, (_, kind) => kind);
-    expect([...KINDS_LONGEST_FIRST].sort((one, other) => one - other)).toEqual(kinds);
+  it("are shared out once each, those that take long first", () => {
+    const { all, longestFirst } = lotsOf(order());
+    const numbers = all.map((_, number) => number);
+    expect([...longestFirst].sort((one, other) => one - other)).toEqual(numbers);
+    expect(longestFirst).not.toEqual(numbers);
   });
 });
