@@ -1,12 +1,12 @@
 #!/usr/bin/env node
 "use strict";
 const { programFor, programOf } = require("./load.js");
-const { threadsFor } = require("./threads.js");
 
 const typed = process.argv.slice(2);
 const [command] = typed;
 
-const startThread = threadsFor(command);
+// What only a print needs is not even read for the others.
+const startThread = command === "print" ? require("./threads.js").threads() : null;
 
 function program() {
   try {

@@ -7,11 +7,11 @@ const { Worker } = require("node:worker_threads");
 const start = () => new Worker(join(__dirname, "crew-member.js"));
 
 /**
- * What starts a thread. For a print the first one comes into being at once: it reads the program while this thread
- * does, and most prints want one; one that nobody asks for keeps nobody waiting, and fails in silence.
+ * What starts a thread. The first one comes into being at once: it reads the program while this thread does, and most
+ * prints want one; one that nobody asks for keeps nobody waiting, and fails in silence.
  */
-function threadsFor(command) {
-  let waiting = command === "print" && availableParallelism() > 1 ? start() : null;
+function threads() {
+  let waiting = availableParallelism() > 1 ? start() : null;
   waiting?.unref();
   waiting?.on("error", () => undefined);
   waiting?.on("exit", () => {
@@ -25,4 +25,4 @@ function threadsFor(command) {
   };
 }
 
-module.exports = { threadsFor };
+module.exports = { threads };

@@ -1,7 +1,7 @@
 import { type Content, contentOf, type DrawnPage, drawnPage, type PrinterCorrection } from "../output/pdf.js";
 import { writeSvg } from "../output/svg.js";
 import type { Packet, PrintedPage } from "../sheets/packet.js";
-import type { Body, Sheet } from "../sheets/sheet.js";
+import type { Body } from "../sheets/sheet.js";
 
 /** A page of the packet as its PDFs take it; not drawn where no PDF is asked for. */
 export interface MadePage extends Omit<PrintedPage, "page" | "body"> {
@@ -23,12 +23,8 @@ export interface Forms {
   readonly correction: PrinterCorrection | null;
 }
 
-/** What was drawn of bodies before the numbers of their pages were known. */
+/** Of each body the items that were drawn before the number of its page was known, and that it has no more. */
 export type Ahead = ReadonlyMap<Body, Content>;
-
-/** What can be drawn of a sheet before its numbers are known. */
-export const drawnAhead = ({ pages }: Sheet, { pdf }: Forms): readonly [Body, Content][] =>
-  pdf ? pages.map((body) => [body, contentOf(body.items)]) : [];
 
 const NOTHING_AHEAD: Ahead = new Map();
 

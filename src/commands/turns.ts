@@ -1,7 +1,7 @@
-import type { Content } from "../output/pdf.js";
+import { type Content, contentOf } from "../output/pdf.js";
 import { lotsOf } from "../sheets/packet.js";
 import type { Body, Order, Sheet } from "../sheets/sheet.js";
-import { type Ahead, drawnAhead, type Forms } from "./made.js";
+import type { Ahead, Forms } from "./made.js";
 
 /** How many lots of sheets have been taken, in memory that all who make sheets share: whoever is free takes the next. */
 export type Turns = Int32Array;
@@ -24,17 +24,26 @@ export function takeTurns(order: Order, forms: Forms, turns: Turns): Taken {
   const ahead = new Map<Body, Content>();
   const next = (): number | undefined => longestFirst[Atomics.add(turns, 0, 1)];
   for (let number = next(); number !== undefined; number = next()) {
-    const made = (all[number]?.() ?? []).map((sheet) => laidOut(sheet, forms));
-    for (const sheet of made)
-      for (const [body, content] of drawnAhead(sheet, forms)) ahead.set(body, content);
-    sheets.set(number, made);
+    const made = all[number]?.() ?? [];
+    sheets.set(
+      number,
+      made.map((sheet) => laidOut(sheet, forms, ahead)),
+    );
   }
   return { lots: all.length, sheets, ahead };
 }
 
-/** The sheet with its drawing laid out where that is wanted, so that it only remains to be framed and written. */
-function laidOut(sheet: Sheet, { svg }: Forms): Sheet {
-  if (!svg || sheet.whole === null) return sheet;
-  const whole = sheet.whole();
-  return { ...sheet, whole: () => whole };
+/**
+ * The sheet with its pages and its drawing made as far as they are wanted, so that they only remain to be framed and
+ * written. What is drawn ahead is let go: kept, it would be moved about by every collection of garbage until the end.
+ */
+function laidOut(sheet: Sheet, forms: Forms, ahead: Map<Body, Content>): Sheet {
+  const whole = forms.svg ? (sheet.whole?.() ?? null) : null;
+  const pages = sheet.pages.map((body) => {
+    if (!forms.pdf) return body;
+    const empty = { ...body, items: [] };
+    ahead.set(empty, contentOf(body.items));
+    return empty;
+  });
+  return { ...sheet, pages, whole: whole === null ? sheet.whole : () => whole };
 }

@@ -31,7 +31,7 @@ export interface PrintedPage {
   /** True for label stock, which carries no frame. */
   readonly stock: boolean;
   readonly page: Page;
-  /** What of the page was there before its frame; the page's items begin with this one's. */
+  /** The page before it was framed. */
   readonly body: Body;
 }
 
