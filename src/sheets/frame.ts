@@ -34,6 +34,8 @@ const areas = perOrder<Box>();
 const headers = perOrder<Block>();
 /** Of nearly every sheet the same. */
 const footHeights = perOrder<number>();
+const footNotes = perOrder<Block>();
+const rulers = perOrder<readonly Item[]>();
 
 /** A memory of what was worked out for an order; it goes with the order. */
 function perOrder<Value>(): (order: Order, key: string, work: () => Value) => Value {
@@ -105,15 +107,18 @@ export function frameItems(order: Order, body: Body, numbering: Numbering): Item
   return [
     ...head.items,
     { kind: "group", shift: point(0, shift), items: foot.items },
-    ...downRuler(inside, head.heightMm, foot.heightMm),
+    ...downRuler(order, inside, head.heightMm, foot.heightMm),
   ];
 }
 
-function downRuler(inside: Box, headMm: number, footMm: number): Item[] {
+function downRuler(order: Order, inside: Box, headMm: number, footMm: number): readonly Item[] {
   const free = inside.heightMm - headMm - footMm;
   const y = inside.y + headMm + Math.max(GAP_MM, (free - FOUR_INCHES_MM) / 2);
-  return checkRuler({ x: inside.x + 7.5, y, direction: "down" });
+  return rulerAt(order, { x: inside.x + 7.5, y, direction: "down" });
 }
+
+const rulerAt = (order: Order, place: Parameters<typeof checkRuler>[0]): readonly Item[] =>
+  rulers(order, `${place.direction} ${place.x} ${place.y}`, () => checkRuler(place));
 
 function header(order: Order, facts: FrameFacts, inside: Box): Block {
   const mark = frontMark(order, facts, inside);
@@ -228,22 +233,26 @@ function footer(order: Order, facts: FrameFacts, numbering: Numbering, inside: B
     (y) => textBlock(sheet, { ...beside, y, capMm: 2.5, face: "bold", anchor: "end" }),
   ]);
   const rulerMm = Math.max(14.5, scale.heightMm + 1.2);
-  const notes = stack(
-    rulerMm,
-    [words.frame.printAtFull, ...factsLines(order, facts, inside.widthMm)].map(
-      (note) => (y: number) => textBlock(note, { x: inside.x, y, widthMm: inside.widthMm, capMm: 2.5 }),
-    ),
-  );
+  const key = JSON.stringify([facts.faces, inside.x, inside.widthMm, rulerMm]);
+  const notes = footNotes(order, key, () => notesBelow(order, facts, { ...inside, y: rulerMm }));
   return {
     items: [
       line(point(inside.x, 0), point(inside.x + inside.widthMm, 0), PEN.outline),
-      ...checkRuler({ x: inside.x + 2, y: 7, direction: "across" }),
+      ...rulerAt(order, { x: inside.x + 2, y: 7, direction: "across" }),
       ...scale.items,
       ...notes.items,
     ],
     heightMm: rulerMm + notes.heightMm,
   };
 }
+
+const notesBelow = (order: Order, facts: FrameFacts, { x, y, widthMm }: Omit<Box, "heightMm">): Block =>
+  stack(
+    y,
+    [order.words.frame.printAtFull, ...factsLines(order, facts, widthMm)].map(
+      (note) => (from: number) => textBlock(note, { x, y: from, widthMm, capMm: 2.5 }),
+    ),
+  );
 
 /** Facts side by side, as many on a line as fit. */
 function factsLines(order: Order, facts: FrameFacts, widthMm: number): string[] {
