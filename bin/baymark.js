@@ -18,8 +18,13 @@ function program() {
   }
 }
 
+/** Nothing that was said waits to go out, as it may where a pipe is slow on some systems. */
+const isAllSaid = () => process.stdout.writableLength + process.stderr.writableLength === 0;
+
 program()
   .run(typed, { startThread })
   .then((code) => {
     process.exitCode = code;
+    // Threads may take longer to end than the rest: nobody needs to see that.
+    if (startThread !== null && isAllSaid()) process.exit();
   });
