@@ -6,7 +6,7 @@ const typed = process.argv.slice(2);
 const [command] = typed;
 
 // What only a print needs is not even read for the others.
-const startThread = command === "print" ? require("./threads.js").threads() : null;
+const startThread = command === "print" ? require("./threads.js").threads(typed) : null;
 
 function program() {
   try {
@@ -25,6 +25,6 @@ program()
   .run(typed, { startThread })
   .then((code) => {
     process.exitCode = code;
-    // Threads may take longer to end than the rest: nobody needs to see that.
-    if (startThread !== null && isAllSaid()) process.exit();
+    // Threads may take longer to end than the rest: nobody needs to see that. By then a stream that fails has said so.
+    if (startThread !== null) setImmediate(() => isAllSaid() && process.exit());
   });

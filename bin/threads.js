@@ -6,12 +6,24 @@ const { Worker } = require("node:worker_threads");
 /* The threads among which a print is shared out. Each reads the program first, then waits for what it is to do. */
 const start = () => new Worker(join(__dirname, "crew-member.js"));
 
+/** A part of a packet is not shared, and help is not printed by threads. */
+const isForOne = (word) => /^(--only|--help|-h)(=|$)/u.test(word);
+
+/** Null where the system has none to give: whoever asks later hears of that. */
+function startIfPossible() {
+  try {
+    return start();
+  } catch {
+    return null;
+  }
+}
+
 /**
- * What starts a thread. The first one comes into being at once: it reads the program while this thread does, and most
- * prints want one; one that nobody asks for keeps nobody waiting, and fails in silence.
+ * What starts a thread. The first one comes into being at once where it will be wanted: it reads the program while this
+ * thread does. One that nobody asks for keeps nobody waiting, and fails in silence.
  */
-function threads() {
-  let waiting = availableParallelism() > 1 ? start() : null;
+function threads(typed) {
+  let waiting = availableParallelism() > 1 && !typed.some(isForOne) ? startIfPossible() : null;
   waiting?.unref();
   waiting?.on("error", () => undefined);
   waiting?.on("exit", () => {

@@ -26,10 +26,11 @@ export interface Surroundings {
  */
 export async function run(
   typed: readonly string[],
-  { terminal = processTerminal(), startThread = null, loaded = {} }: Surroundings = {},
+  { terminal: given, startThread = null, loaded = {} }: Surroundings = {},
 ): Promise<ExitCode> {
   const language = spokenLanguage(typed);
   const words = wordsIn([language]);
+  const terminal = given ?? processTerminal(words);
   const ended: { code: ExitCode } = { code: EXIT.clean };
   const count = availableParallelism();
   const crew = startThread === null || count < 2 ? null : { start: startThread, count, language };

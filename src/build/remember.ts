@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setFlagsFromString } from "node:v8";
 import type { Script } from "node:vm";
+import { Worker } from "node:worker_threads";
 import pico from "picocolors";
 import type { run } from "../cli.js";
 import type { Terminal } from "../commands/terminal.js";
@@ -37,7 +38,12 @@ export async function rememberCompiled(root: string): Promise<void> {
   for (const command of loading.REMEMBERED) {
     const script = loading.scriptFor(command);
     setFlagsFromString("--no-flush-bytecode");
-    await loading.programFor(command, script).run([command, ...files], { terminal: quiet(scratch) });
+    const program = loading.programFor(command, script);
+    await program.run([command, ...files], { terminal: quiet(scratch) });
+    // Shared with another thread a print asks for some code more.
+    const startThread = (): Worker => new Worker(join(root, "bin", "crew-member.js"));
+    const shared = command === "print" ? files.slice(0, 1) : [];
+    for (const file of shared) await program.run([command, file], { terminal: quiet(scratch), startThread });
     setFlagsFromString("--flush-bytecode");
     await writeFile(loading.memoryOf(command), script.createCachedData());
   }

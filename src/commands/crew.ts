@@ -47,7 +47,10 @@ interface Work {
   readonly places: readonly Place[];
 }
 
-/** The exit code of each room. Throws what a room threw, after the words of the rooms before it. */
+/**
+ * The exit code of each room. Throws what a room threw, once the rooms that were begun by then are done and told; no
+ * others are begun.
+ */
 export async function printByCrew(
   terminal: Terminal,
   words: Words,
@@ -62,14 +65,18 @@ export async function printByCrew(
     threads.add(thread);
     return thread;
   };
-  const { report, codes } = reporting(terminal, words, places.length);
-  let next = 0;
+  const { report, ended } = reporting(terminal, words, places.length);
+  let left = [...places.entries()];
   const work = async (): Promise<void> => {
     let thread = start();
-    for (let index = next++, rooms = 1; ; index = next++, rooms++) {
-      const place = places[index];
-      if (place === undefined) return;
-      report(index, await answer(thread, { ...common, place }));
+    for (let rooms = 1; ; rooms++) {
+      const [next, ...others] = left;
+      if (next === undefined) return;
+      left = others;
+      const [index, place] = next;
+      const printed = await answer(thread, { ...common, place });
+      if (printed.kind === "failed") left = [];
+      report(index, printed);
       if (rooms % ROOMS_A_THREAD !== 0) continue;
       await thread.terminate();
       threads.delete(thread);
@@ -78,7 +85,7 @@ export async function printByCrew(
   };
   try {
     await Promise.all(Array.from({ length: Math.min(count, places.length) }, work));
-    return codes;
+    return ended();
   } finally {
     await Promise.all([...threads].map((thread) => thread.terminate()));
   }
@@ -87,31 +94,49 @@ export async function printByCrew(
 /** Then another takes its place: V8 is in no hurry to give back what earlier rooms took. */
 const ROOMS_A_THREAD = 24;
 
-/** Says what has ended as soon as nothing before it is missing. */
+/** Says what has ended as soon as nothing before it is missing, and the rest in the end. */
 function reporting(terminal: Terminal, words: Words, of: number) {
-  const printed = new Map<number, Printed>();
-  const codes: ExitCode[] = [];
-  const report = (index: number, how: Printed): void => {
-    printed.set(index, how);
-    for (let ended = printed.get(codes.length); ended !== undefined; ended = printed.get(codes.length)) {
-      printed.delete(codes.length);
-      codes.push(told(terminal, ended));
-    }
-    terminal.progress(words.commands.roomsDone(codes.length, of));
+  const waiting = new Map<number, Printed>();
+  const told: Printed[] = [];
+  const tell = (index: number, printed: Printed): void => {
+    waiting.delete(index);
+    told.push(printed);
+    for (const { to, text } of printed.said) terminal[to](text);
   };
-  return { report, codes };
+  const report = (index: number, printed: Printed): void => {
+    waiting.set(index, printed);
+    for (let next = waiting.get(told.length); next !== undefined; next = waiting.get(told.length)) {
+      tell(told.length, next);
+    }
+    terminal.progress(words.commands.roomsDone(told.length, of));
+  };
+  const ended = (): readonly ExitCode[] => {
+    for (const [index, printed] of [...waiting].toSorted(([one], [other]) => one - other))
+      tell(index, printed);
+    return told.map(codeOf);
+  };
+  return { report, ended };
+}
+
+function codeOf(printed: Printed): ExitCode {
+  if (printed.kind === "printed") return printed.code;
+  throw printed.usage ? new UsageError(printed.message) : new Error(printed.message);
 }
 
 /** Rejects where the thread itself comes to an end. */
 async function answer(thread: Worker, task: RoomTask): Promise<Printed> {
-  thread.postMessage(task);
-  const [ended]: Printed[] = await once(thread, "message");
-  if (ended === undefined) throw new InternalError("a thread answered nothing");
-  return ended;
-}
-
-function told(terminal: Terminal, ended: Printed): ExitCode {
-  for (const { to, text } of ended.said) terminal[to](text);
-  if (ended.kind === "printed") return ended.code;
-  throw ended.usage ? new UsageError(ended.message) : new Error(ended.message);
+  const heard = new AbortController();
+  const { signal } = heard;
+  const message: Promise<Printed[]> = once(thread, "message", { signal });
+  const exit = once(thread, "exit", { signal }).then((): Printed[] => []);
+  try {
+    thread.postMessage(task);
+    const [printed] = await Promise.race([message, exit]);
+    if (printed === undefined) throw new InternalError("a thread ended before it answered");
+    return printed;
+  } finally {
+    heard.abort();
+    // What was not waited for to its end is of no interest.
+    await Promise.allSettled([message, exit]);
+  }
 }

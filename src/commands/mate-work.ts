@@ -12,6 +12,6 @@ export async function share({ port, turns, job, asked }: ShareTask): Promise<voi
   port.postMessage(countsOf(taken));
   const [numbers]: MateNumbers[] = await once(port, "message");
   if (numbers === undefined) return;
-  const sheets = sheetsTaken(order, asked, taken, numbers);
+  const sheets = sheetsTaken(order, asked, { taken, numbers, told: () => undefined });
   port.postMessage(sheets, [...sheets.values()].flatMap(memoryOf));
 }

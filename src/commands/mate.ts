@@ -37,7 +37,8 @@ export interface MateNumbers {
 /** A mate's sheets as they are printed, by their lot. */
 export type MateSheets = ReadonlyMap<number, Made>;
 
-export type CallMate = (job: Job, asked: Asked) => Mate;
+/** Null where there is no thread to be had. */
+export type CallMate = (job: Job, asked: Asked) => Mate | null;
 
 /** Makes a thread a mate for one room. */
 export function mateOf(thread: Worker, job: Job, asked: Asked): Mate {
@@ -67,6 +68,7 @@ function answersOf(thread: Worker, port: MessagePort) {
   const ended = new Promise<null>((resolve) => {
     thread.once("error", () => resolve(null));
     thread.once("exit", () => resolve(null));
+    port.once("messageerror", () => resolve(null));
   });
   return <Message>(): Promise<Message | null> =>
     Promise.race([ended, new Promise<Message>((resolve) => port.once("message", resolve))]);

@@ -39,7 +39,10 @@ export async function printRoom(
     return code;
   }
   const order = orderOf(job, asked.wishes);
-  const sheets = (await madeWithMate(order, asked, callMate)) ?? made(terminal, words, asked, order);
+  const { name } = job.room.job;
+  const done = (count: number, of: number): void =>
+    terminal.progress(words.commands.progress(name, count, of));
+  const sheets = (await madeWithMate(order, asked, { callMate, done })) ?? made(order, asked, words, done);
   const files = await packetFiles(order, asked, sheets);
   const written = replacePacket(resolve(terminal.folder, place.shown), files);
   if (written.kind !== "written") {
@@ -53,25 +56,29 @@ export async function printRoom(
   return code;
 }
 
-/** The whole packet; null where there is no mate, or it was of no use. */
-async function madeWithMate(order: Order, asked: Asked, call: CallMate | null): Promise<Made | null> {
-  if (call === null || asked.wanted !== null) return null;
-  const mate = call(order.job, asked);
+type Done = (count: number, of: number) => void;
+
+/** The whole packet; null where only a part is wanted, where there is no mate, or where it was of no use. */
+async function madeWithMate(
+  order: Order,
+  asked: Asked,
+  { callMate, done }: { readonly callMate: CallMate | null; readonly done: Done },
+): Promise<Made | null> {
+  if (callMate === null || asked.wanted !== null) return null;
+  const mate = callMate(order.job, asked);
+  if (mate === null) return null;
   try {
-    return await madeTogether(order, asked, mate);
+    return await madeTogether(order, asked, { mate, done });
   } finally {
     mate.dismiss();
   }
 }
 
 /** What is asked for of the packet, made. */
-function made(terminal: Terminal, words: Words, asked: Asked, order: Order): Made {
+function made(order: Order, asked: Asked, words: Words, done: Done): Made {
   const wanted = packetOf(order, (sheets) => onlyWanted(sheets, asked.wanted, words));
   const of = wanted.pages.length + wanted.drawings.length;
-  const { name } = order.job.room.job;
-  return madeOf(wanted, asked, {
-    done: (count) => terminal.progress(words.commands.progress(name, count, of)),
-  });
+  return madeOf(wanted, asked, { done: (count) => done(count, of) });
 }
 
 function unwritten(

@@ -1,9 +1,10 @@
 import { basename, extname, join } from "node:path";
+import type { Job } from "../job.js";
 import type { Words } from "../words/words.js";
-import { askedBy, type PrintFlags } from "./asked.js";
+import { type Asked, askedBy, type PrintFlags } from "./asked.js";
 import { type Crew, printByCrew } from "./crew.js";
 import { type ExitCode, worst } from "./exit-code.js";
-import { type CallMate, mateOf } from "./mate.js";
+import { type CallMate, type Mate, mateOf } from "./mate.js";
 import { printRoom } from "./print-room.js";
 import type { Terminal } from "./terminal.js";
 import { UsageError } from "./usage-error.js";
@@ -12,8 +13,8 @@ import type { Wanted } from "./wanted.js";
 export type { PrintFlags } from "./asked.js";
 
 /**
- * Prints the packet of each room into its own folder, whole or not at all; the worst room's exit code. Many rooms are
- * shared out among a crew where there is one.
+ * Prints the packet of each room into its own folder, whole or not at all; the worst room's exit code. Two rooms and
+ * more are shared out among a crew where there is one.
  */
 export async function print(
   terminal: Terminal,
@@ -27,14 +28,24 @@ export async function print(
   if (crew !== null && places.length >= LEAST_FOR_CREW) {
     return worst(await printByCrew(terminal, words, crew, { flags, places }));
   }
-  const callMate: CallMate | null = crew === null ? null : (job, shared) => mateOf(crew.start(), job, shared);
   const codes: ExitCode[] = [];
-  for (const place of places) codes.push(await printRoom(terminal, words, asked, place, callMate));
+  for (const place of places) codes.push(await printRoom(terminal, words, asked, place, mateFrom(crew)));
   return worst(codes);
 }
 
-/** A single room is shared by its sheets instead. */
+/** A single room is shared by its sheets instead, where it is wanted whole. */
 const LEAST_FOR_CREW = 2;
+
+const mateFrom = (crew: Crew | null): CallMate | null => crew && ((job, asked) => mateOr(crew, job, asked));
+
+/** The system may have no thread to give: then one does it all. */
+function mateOr(crew: Crew, job: Job, asked: Asked): Mate | null {
+  try {
+    return mateOf(crew.start(), job, asked);
+  } catch {
+    return null;
+  }
+}
 
 /** A folder for each room: `-o` itself for one room, a folder in it for several; part of a packet never replaces a whole one. */
 function foldersOf(

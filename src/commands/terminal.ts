@@ -1,4 +1,6 @@
 import pico from "picocolors";
+import type { Words } from "../words/words.js";
+import { EXIT } from "./exit-code.js";
 
 /** The world as a command sees it: where it stands, and where its words go. Only this floor and output touch it. */
 export interface Terminal {
@@ -16,13 +18,18 @@ export interface Terminal {
 const CLEAR_LINE = "\r\u001b[2K";
 
 /** The terminal of this process. Colours obey NO_COLOR and whether anybody looks. */
-export function processTerminal(): Terminal {
+export function processTerminal(words: Words): Terminal {
   const { stdout } = process;
-  stdout.on("error", endQuietly);
+  stdout.on("error", (cause: NodeJS.ErrnoException) => {
+    if (cause.code !== "EPIPE") tellLast(words.commands.failure.unsaid(cause.code ?? cause.message));
+    // Whoever has stopped reading (`| head`) has what he wanted; else nobody may take the exit code for an answer.
+    process.exit(cause.code === "EPIPE" ? process.exitCode : EXIT.unusable);
+  });
   // Node makes a stream when it is first asked for, and many a run says nothing there.
   let told: typeof process.stderr | null = null;
   const stderr = (): typeof process.stderr => {
-    told ??= process.stderr.on("error", endQuietly);
+    // Nobody is left to tell.
+    told ??= process.stderr.on("error", () => undefined);
     return told;
   };
   return {
@@ -34,10 +41,9 @@ export function processTerminal(): Terminal {
   };
 }
 
-/** Whoever read our words has stopped reading (`| head`): nothing is wrong, and nothing is left to say. */
-function endQuietly(cause: NodeJS.ErrnoException): void {
-  if (cause.code !== "EPIPE") throw cause;
-  process.exit();
+/** At once, since nothing comes after it. */
+function tellLast(message: string): void {
+  process.stderr.write(`baymark: ${message}\n`);
 }
 
 function wantsColour(isTerminal: boolean): boolean {

@@ -3,7 +3,10 @@ import { lotsOf } from "../sheets/packet.js";
 import type { Body, Order, Sheet } from "../sheets/sheet.js";
 import type { Ahead, Forms } from "./made.js";
 
-/** How many lots of sheets have been taken, in memory that all who make sheets share: whoever is free takes the next. */
+/**
+ * How often a lot of sheets was asked for, in memory that all who make sheets share: whoever is free takes the next. From
+ * the number of lots on there is none left.
+ */
 export type Turns = Int32Array;
 
 export const noTurnsTaken = (): Turns => new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));

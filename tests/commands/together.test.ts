@@ -35,7 +35,10 @@ function mateWith(count: number, theirs: Order): Mate {
     turns,
     counts: async () => structuredClone(countsOf(taken)),
     // As it comes from another thread.
-    sheets: async (numbers) => structuredClone(sheetsTaken(theirs, ASKED, taken, structuredClone(numbers))),
+    sheets: async (numbers) =>
+      structuredClone(
+        sheetsTaken(theirs, ASKED, { taken, numbers: structuredClone(numbers), told: () => undefined }),
+      ),
     dismiss: () => undefined,
   };
 }
@@ -47,7 +50,7 @@ describe("sheets of one room made by two", () => {
     "are the packet that one makes, where the other took %i lots",
     async (count) => {
       const mine = order();
-      const made = await madeTogether(mine, ASKED, mateWith(count, order()));
+      const made = await madeTogether(mine, ASKED, { mate: mateWith(count, order()) });
       expect(isDeepStrictEqual(made, madeOf(packet(mine), ASKED))).toBe(true);
     },
   );
@@ -55,9 +58,9 @@ describe("sheets of one room made by two", () => {
   it("are none where the other failed, before or after it said what it took", async () => {
     const mate = mateWith(3, order());
     const silent = { ...mate, counts: async () => null };
-    expect((await madeTogether(order(), ASKED, silent)) === null).toBe(true);
+    expect((await madeTogether(order(), ASKED, { mate: silent })) === null).toBe(true);
     const failing = { ...mateWith(3, order()), sheets: async () => null };
-    expect((await madeTogether(order(), ASKED, failing)) === null).toBe(true);
+    expect((await madeTogether(order(), ASKED, { mate: failing })) === null).toBe(true);
   });
 
   it("are shared out once each, those that take long first", () => {

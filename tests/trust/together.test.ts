@@ -26,7 +26,7 @@ test.each(exampleRooms())("%s: with a mate and without the same bytes and the sa
   expect(together).toEqual(alone);
 });
 
-/** Threads that do not do what they should with the first kind of sheet. */
+/** Threads that do not do what they should with the first lot of sheets. */
 const BAD_MATES = {
   "never starts": 'throw new Error("no memory");',
   "ends before it says what it took": "told(({ turns }) => { take(turns); process.exit(); });",
@@ -46,6 +46,11 @@ describe("a mate that is of no use costs time and nothing else", () => {
     );
     expect(await printed(room, script)).toEqual(await printed(room, ""));
   });
+});
+
+test("a system that has no thread to give costs nothing but time", async () => {
+  const [room = ""] = exampleRooms();
+  expect(await printed(room, "refused")).toEqual(await printed(room, ""));
 });
 
 test("a room that cannot be used is complained of once, and leaves nothing", async () => {

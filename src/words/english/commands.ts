@@ -95,6 +95,8 @@ export const commands = {
     noPermission: (file: string) => `${file}: not allowed to read it; check the file's permissions`,
     unreadable: (file: string, reason: string) => `${file}: cannot be read (${reason})`,
     exists: (file: string) => `${file}: already exists and was left alone; name another file`,
+    unsaid: (reason: string) =>
+      `what was asked for could not be written out (${reason}): look at where standard output goes`,
     unwritable: (file: string, reason: string) =>
       `${file}: cannot be written (${reason}); nothing was changed`,
     notOurs: (folder: string) =>

@@ -96,6 +96,8 @@ export const commands: typeof english = {
     noPermission: (file) => `${file}: no hay permiso para leerlo; revise los permisos del archivo`,
     unreadable: (file, reason) => `${file}: no se puede leer (${reason})`,
     exists: (file) => `${file}: ya existe y no se tocó; nombre otro archivo`,
+    unsaid: (reason) =>
+      `no se pudo escribir lo que se pidió (${reason}): revise adónde va la salida estándar`,
     unwritable: (file, reason) => `${file}: no se puede escribir (${reason}); no se cambió nada`,
     notOurs: (folder) =>
       `${folder}: tiene otros archivos que no son un paquete, no se tocó; nombre una carpeta nueva o vacía con -o`,
