@@ -80,8 +80,9 @@ export function slideOf({ room, mounted, neighbours, groundIn = drawnGround }: S
 }
 
 /**
- * The piece of a bay that the centre lies in or is nearest to. Where what is next to it leaves it standing clear, only
- * what reaches into their piece can take more of it: of twenty neighbours or studs in a bay the others are behind those.
+ * The piece of a bay that the centre lies in or is nearest to. Where it stands clear of what is next to it, only what
+ * reaches into that piece can take more of it: of twenty neighbours or studs in a bay the others are behind those. Where
+ * that takes the centre too, another piece of the bay may be nearer: then all are taken from the whole bay.
  */
 function clearPiece(
   bay: Near,
@@ -103,7 +104,9 @@ function clearPiece(
   if (first === undefined || first.awayMm > 0) return left(bay.piece, fixed, near);
   const more = others.filter((neighbour) => reachesInto(first.piece, neighbour, fitting));
   const fixedMore = reachingInto(first.piece, fixedOthers);
-  return more.length + fixedMore.length === 0 ? first : left(first.piece, fixedMore, more);
+  if (more.length + fixedMore.length === 0) return first;
+  const rest = left(first.piece, fixedMore, more);
+  return rest !== undefined && rest.awayMm === 0 ? rest : left(bay.piece, fixed, near);
 }
 
 const NEXT = 4;
