@@ -36,7 +36,7 @@ export function dataBoxes(data: readonly Datum[], place: Place): Block {
 
 /** The same, only measured as yet. */
 export function boxesLater(data: readonly Datum[], place: Place): DrawnLater {
-  const columns = columnsFor(data, place.widthMm);
+  const columns = columnsFor(data.length, place.widthMm / widestMm(data));
   const widthMm = place.widthMm / columns;
   const rows = Array.from({ length: Math.ceil(data.length / columns) }, (_, row) =>
     data.slice(row * columns, (row + 1) * columns),
@@ -48,11 +48,14 @@ export function boxesLater(data: readonly Datum[], place: Place): DrawnLater {
 }
 
 /** Not more than the widest figure allows, and no more than share the boxes evenly among the rows. */
-function columnsFor(data: readonly Datum[], widthMm: number): number {
-  const widest = Math.max(...data.map((datum) => widthAtLeastMm(datum.main, datum)));
-  const most = Math.max(1, Math.floor(widthMm / (widest + 2 * PAD_MM)));
-  return Math.ceil(data.length / Math.ceil(data.length / most));
+function columnsFor(count: number, boxesAcross: number): number {
+  const most = Math.max(1, Math.floor(boxesAcross));
+  return Math.ceil(count / Math.ceil(count / most));
 }
+
+/** What the widest figure takes on one line, and the air in its box. */
+const widestMm = (data: readonly Datum[]): number =>
+  Math.max(...data.map((datum) => widthAtLeastMm(datum.main, datum))) + 2 * PAD_MM;
 
 const widthAtLeastMm = (words: string, { leastMm = MAIN_MM.least }: Pick<Datum, "leastMm">): number =>
   measureText(words, { capMm: leastMm, face: "bold" }).widthMm;
@@ -63,15 +66,23 @@ export function narrowestBoxMm(data: readonly Datum[]): number {
   return Math.max(LEAST_BOX_MM, ...pieces) + 2 * PAD_MM + 0.1;
 }
 
-/**
- * No box is narrower than its figure on one line, nor lower than a line of its label and one of that figure; by 0.1 mm,
- * so that nothing hangs on how the last digit is rounded.
- */
-export const leastBoxMm = (data: readonly Datum[]): { widthMm: number; heightMm: number } => ({
-  widthMm: Math.max(...data.map((datum) => widthAtLeastMm(datum.main, datum))) + 2 * PAD_MM + 0.1,
-  heightMm:
-    Math.min(...data.map(({ leastMm = MAIN_MM.least }) => leastMm)) + SMALL_MM + 2 * CLOSE_MM + PAD_MM - 0.1,
-});
+/** What boxes take at least, known without measuring their labels and other notations. */
+export interface LeastBoxes {
+  /** One column of them; wider by 0.1 mm than the figures need, so that nothing hangs on how the last digit is rounded. */
+  readonly columnMm: number;
+  /** All of them in a width: as many rows as there will be, of a line of a label and one of a figure, less 0.1 mm each. */
+  readonly heightMm: (widthMm: number) => number;
+}
+
+export function leastBoxes(data: readonly Datum[]): LeastBoxes {
+  const columnMm = widestMm(data);
+  const figureMm = Math.min(...data.map(({ leastMm = MAIN_MM.least }) => leastMm));
+  const rowMm = figureMm + SMALL_MM + 2 * CLOSE_MM + PAD_MM - 0.1;
+  return {
+    columnMm: columnMm + 0.1,
+    heightMm: (widthMm) => Math.ceil(data.length / columnsFor(data.length, widthMm / columnMm)) * rowMm,
+  };
+}
 
 function boxRow(row: readonly Datum[], place: Place): DrawnLater {
   const cells = row.map((datum) => cellOf(datum, place.widthMm));

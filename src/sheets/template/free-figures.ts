@@ -4,7 +4,7 @@ import { placeBlock, roomFor, type Writing } from "../../drawing/free-block.js";
 import type { Ground, Placed } from "../../drawing/free-place.js";
 import { point } from "../../drawing/pen.js";
 import type { BandData } from "./band.js";
-import { boxesLater, type Datum, leastBoxMm } from "./data-boxes.js";
+import { boxesLater, type Datum, leastBoxes } from "./data-boxes.js";
 
 /**
  * The figures of a template where its drawing leaves room: inside the cut line, on what falls out, or off the flange.
@@ -35,8 +35,7 @@ function placeAll(groups: readonly Writing[], ground: Ground): Placed | null {
 const WIDER = [1.4, 1.2, 1] as const;
 
 function writing(data: readonly Datum[]): Writing {
-  const least = leastBoxMm(data);
-  const rowsOf = (columns: number): number => Math.ceil(data.length / columns);
+  const least = leastBoxes(data);
   // Every part of every template asks for the same few widths.
   const written = new Map<number, DrawnLater>();
   return {
@@ -45,8 +44,7 @@ function writing(data: readonly Datum[]): Writing {
       written.set(widthMm, block);
       return block;
     },
-    leastHeightMm: (widthMm) =>
-      written.get(widthMm)?.heightMm ?? rowsOf(Math.floor(widthMm / least.widthMm)) * least.heightMm,
-    widthsMm: data.flatMap((_, index) => WIDER.map((times) => (index + 1) * least.widthMm * times)),
+    leastHeightMm: (widthMm) => written.get(widthMm)?.heightMm ?? least.heightMm(widthMm),
+    widthsMm: data.flatMap((_, index) => WIDER.map((times) => (index + 1) * least.columnMm * times)),
   };
 }
