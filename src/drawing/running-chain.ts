@@ -21,7 +21,7 @@ export interface Running {
   readonly marks: readonly RunningMark[];
   /** Stretch of the page along the edge that its figures may stand in. */
   readonly fromMm: number;
-  readonly toMm: number;
+  readonly lengthMm: number;
   readonly capMm: number;
   /** Length of a box beside every figure but the zero, to write the found one in; 0 for none. */
   readonly writeMm: number;
@@ -84,14 +84,20 @@ function planOf(running: Running): Plan {
     for (const reading of readings) {
       for (const boxMm of boxes) {
         const wishes = marks.map((mark) => wishOf(running, mark, { reading, boxMm }));
-        if (spreadFits(wishes, rangeOf(running))) return { reading, marks, boxMm, wishes };
+        if (spreadFits(wishes, { lengthMm: running.lengthMm, gapMm: BETWEEN_MM })) {
+          return { reading, marks, boxMm, wishes };
+        }
       }
     }
   }
   return { reading: "turned", marks: [], boxMm: 0, wishes: [] };
 }
 
-const rangeOf = ({ fromMm, toMm }: Running) => ({ from: fromMm, to: toMm, gapMm: BETWEEN_MM });
+const rangeOf = ({ fromMm, lengthMm }: Running) => ({
+  from: fromMm,
+  to: fromMm + lengthMm,
+  gapMm: BETWEEN_MM,
+});
 
 const isUpright = (side: Side): boolean => side === "left" || side === "right";
 

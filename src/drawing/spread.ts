@@ -72,12 +72,11 @@ function joined(
   );
 }
 
-/** True when labels of these sizes fit side by side in the range. */
+/** True when labels of these sizes fit side by side in a length: the same wherever on the page that begins. */
 export function spreadFits(
   wishes: readonly Wish[],
-  range: { from: number; to: number; gapMm: number },
+  { lengthMm, gapMm }: { lengthMm: number; gapMm: number },
 ): boolean {
-  const needed =
-    wishes.reduce((sum, wish) => sum + wish.sizeMm, 0) + range.gapMm * Math.max(0, wishes.length - 1);
-  return needed <= range.to - range.from;
+  const needed = wishes.reduce((sum, wish) => sum + wish.sizeMm, 0) + gapMm * Math.max(0, wishes.length - 1);
+  return needed <= lengthMm;
 }

@@ -26,7 +26,7 @@ function overlaps(texts: readonly Text[]): number {
 }
 
 const running = (side: Side, marks: readonly RunningMark[], writeMm = 0) =>
-  runningChain({ side, marks, fromMm: -5, toMm: 105, capMm: 2.5, writeMm });
+  runningChain({ side, marks, fromMm: -5, lengthMm: 110, capMm: 2.5, writeMm });
 
 describe("a running chain", () => {
   it("never lets two figures touch, leaves its range or loses the zero, wherever its marks are", () => {

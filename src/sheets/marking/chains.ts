@@ -31,7 +31,7 @@ export function chainIn({ side, marks, writeMm }: ChainOf, view: View, overhangM
     side,
     marks: marks.map((mark) => runningMark(mark, side, view)),
     fromMm: start - overhangMm,
-    toMm: start + long + overhangMm,
+    lengthMm: long + 2 * overhangMm,
     capMm: view.heights.smallMm,
     writeMm,
   });

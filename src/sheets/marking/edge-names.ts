@@ -64,7 +64,9 @@ function nameOn(edge: NamedEdge, view: View): Name | null {
   const [from, to] = [view.place(edge.from), view.place(edge.to)];
   const side = sideOf(boxBetween(from, to), view);
   if (side === null) return null;
-  const longMm = isVertical(side) ? Math.abs(to.y - from.y) : Math.abs(to.x - from.x);
+  // Not from the places on the page: what fits must not hang on where that lies there.
+  const along = isVertical(side) ? edge.to.v - edge.from.v : edge.to.u - edge.from.u;
+  const longMm = view.shrunk(Math.abs(along));
   const widthMm = Math.max(LEAST_COLUMN_MM, longMm - 2);
   const capMm = fitText(edge.name, {
     face: "bold",

@@ -69,12 +69,13 @@ export function namesOf(order: Order, pole: Pole, part: PartOf): Names {
 function rows(all: readonly Named[], clear: Stretch): Row[] {
   const sorted = [...all].sort((a, b) => a.mm - b.mm);
   const range = { from: clear.fromMm, to: clear.toMm, gapMm: GAP_MM };
+  const fitting = { lengthMm: clear.toMm - clear.fromMm, gapMm: GAP_MM };
   for (let lanes = 1; ; lanes += 1) {
     const shared = Array.from({ length: lanes }, (_, lane) =>
       sorted.filter((_none, index) => index % lanes === lane),
     );
     const wishes = shared.map((lane) => lane.map(({ mm, label }) => ({ at: mm, sizeMm: label.widthMm })));
-    if (lanes <= sorted.length && !wishes.every((lane) => spreadFits(lane, range))) continue;
+    if (lanes <= sorted.length && !wishes.every((lane) => spreadFits(lane, fitting))) continue;
     return shared.flatMap((lane, index) => {
       const middles = spread(wishes[index] ?? [], range);
       return lane.map((named, place) => ({ named, middleMm: middles[place] ?? named.mm, lane: index }));
