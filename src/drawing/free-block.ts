@@ -81,7 +81,7 @@ const without = (room: Room, box: Window): Room =>
   roomy({ ...room, ground: taking(room.ground, box), beside: [...room.beside, ...besideOf(box)] });
 
 /** A block of words where it stands, and the room that it leaves. */
-export interface PlacedBlock {
+interface PlacedBlock {
   readonly items: readonly Item[];
   readonly room: Room;
 }

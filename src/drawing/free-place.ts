@@ -47,7 +47,7 @@ export const taking = (ground: Ground, ...boxes: readonly Window[]): Ground => (
   closed: [...ground.closed, ...boxes.map(withAir)],
 });
 
-export const fitsWithin = (box: Window, { within, closed }: Ground): boolean =>
+const fitsWithin = (box: Window, { within, closed }: Ground): boolean =>
   liesIn(box, within) && !closed.some((other) => boxesMeet(other, box));
 
 export function isFree(box: Window, ground: Ground): boolean {
@@ -59,12 +59,6 @@ export function isFree(box: Window, ground: Ground): boolean {
 export interface Size {
   readonly widthMm: number;
   readonly heightMm: number;
-}
-
-/** Whether a box of that size is free at a point. */
-export function freeSpots(size: Size, ground: Ground): (at: PagePoint) => boolean {
-  const blockedTo = blockedSpots(size, ground);
-  return (at) => blockedTo(at) === null;
 }
 
 /**

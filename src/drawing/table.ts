@@ -38,7 +38,7 @@ export interface Table {
 }
 
 /** Where a page of a table begins, and its first row on it. */
-export interface TablePlace extends Spot {
+interface TablePlace extends Spot {
   readonly first: number;
 }
 

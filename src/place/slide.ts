@@ -41,7 +41,7 @@ interface Ground {
   readonly fixed: readonly Taking[];
 }
 
-export type GroundIn = (surface: Mounted["surface"], fitting: Fitting) => Ground;
+type GroundIn = (surface: Mounted["surface"], fitting: Fitting) => Ground;
 
 /** Arcs of the piece are chords no further off than this: what true scale allows. Its slides are exact. */
 const DRAWN = { arcMm: 0.1 };

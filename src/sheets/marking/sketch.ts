@@ -12,12 +12,10 @@ export interface Sketch extends Surround {
   readonly inside: (view: View) => readonly Piece[];
 }
 
-export interface Drawn {
+interface Drawn {
   readonly items: readonly Item[];
   /** Words that found no place: what they say stands in the table. */
   readonly leftOut: number;
-  /** Figures that a chain had no room for. */
-  readonly dropped: number;
 }
 
 /** What its outline alone takes at a ratio, one to so many. */
@@ -67,7 +65,7 @@ export function drawSketch(sketch: Sketch, scaled: Scaled, corner: PagePoint): D
     layer("dimensions", chains),
     ...drawn.items,
   ];
-  return { items, leftOut: drawn.leftOut, dropped: around.dropped };
+  return { items, leftOut: drawn.leftOut };
 }
 
 const textBoxes = (items: readonly Item[]): Window[] =>

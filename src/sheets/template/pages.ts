@@ -26,7 +26,7 @@ import { templateDrawing, templateExtents } from "./template-drawing.js";
 type Lies = (task: Drafted) => readonly TemplateLie[];
 
 /** Pages whose words have their places: they are counted, and drawn where they are wanted. */
-export interface Worded {
+interface Worded {
   readonly pageCount: number;
   readonly draw: () => readonly Body[];
 }
