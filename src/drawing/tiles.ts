@@ -77,7 +77,7 @@ interface Layout<Paper extends Lie> {
 /** How a drawing lies on its pages, before any of them is drawn. */
 export interface Plan<Paper extends Lie> {
   readonly request: TileRequest<Paper>;
-  /** Every way that there is. */
+  /** The ways that were tried and hold it. */
   readonly layouts: readonly Layout<Paper>[];
   /** The one with the fewest pages; null where all are refused. */
   readonly best: Layout<Paper> | null;

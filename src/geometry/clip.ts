@@ -45,7 +45,7 @@ export function grow(polygon: Polygon, byMm: number, arcMm: number): Region {
   );
 }
 
-/** The library's own circle: to grow a point by it would also look for where the outline crosses itself. */
+/** The library's own circle: to inflate a point would also look for where the outline crosses itself. */
 function disc(centre: SurfacePoint, radiusMm: number, arcMm: number): Polygon {
   const chords = Math.ceil(Math.PI / Math.acos(1 - arcMm / radiusMm));
   const radius = radiusMm * STEPS_PER_MM;

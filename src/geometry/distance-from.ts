@@ -4,8 +4,8 @@ import type { Polygon } from "./shape.js";
 import { directionOf, inner, minus } from "./surface-point.js";
 
 /**
- * Distance from a point to a figure, in mm; negative inside. Where it is `enoughMm` or more, and that is told sooner,
- * anything between the two.
+ * Distance from a point to a figure, in mm; negative inside. Where `enoughMm` is given, a figure between it and the
+ * distance may be returned instead of the distance, if that is at least as much.
  */
 export type DistanceMm = (u: number, v: number, enoughMm?: number) => number;
 

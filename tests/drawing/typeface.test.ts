@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { inflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
 import { missingGlyphs } from "../../src/drawing/coverage.js";
+import { measureText } from "../../src/drawing/text.js";
 import { TYPEFACE_FILES, typeface } from "../../src/drawing/typeface.js";
 import { readTypefaceFile } from "../../src/drawing/typeface-files.js";
 import { InternalError } from "../../src/findings/internal-error.js";
@@ -21,6 +22,12 @@ describe("the prepared typeface", () => {
     );
     expect(tags).toContain("glyf");
     expect(tags.filter((tag) => ["GSUB", "GPOS", "kern"].includes(tag))).toEqual([]);
+  });
+
+  it.each(["regular", "bold"] as const)("%s: all figures are of one width", (face) => {
+    const widths = [..."0123456789"].map((figure) => measureText(figure, { capMm: 2.5, face }).widthMm);
+    expect(new Set(widths).size).toBe(1);
+    expect(widths[0]).toBeGreaterThan(0);
   });
 
   it("comes with its licence", () => {

@@ -85,8 +85,8 @@ const besideWith = ({ form, page }: Choice, parts: readonly Part[]): Filled =>
   parts === form.parts ? page.beside : fill(parts, freeBoxes(page.area, page.drawing), GAP_MM);
 
 /**
- * How many pages there will be, whatever finds no place on the drawing; null where that may be one more or less. Of all
- * that is said only the note on it depends on that, by how many lines it takes, if it is there at all.
+ * How many pages there will be, whatever finds no place on the drawing; null where that makes a difference.
+ * Of all that is said only the note about it depends on that, by how many lines it takes, if it is there at all.
  */
 function countedBefore(order: Order, fitted: Fitted, choice: Choice): number | null {
   const { area, drawing, dropped } = choice.page;
@@ -103,7 +103,10 @@ function countedBefore(order: Order, fitted: Fitted, choice: Choice): number | n
   return others.every((other) => other === count) ? count : null;
 }
 
-/** No drawing has words for more; its note only grows with each further digit. */
+/**
+ * No drawing has words for more. Figures are all of one width in the typeface, so that the note only grows with each
+ * further digit.
+ */
 const MOST_MISSING = [10, 100, 1_000, 10_000, 100_000, 1_000_000];
 
 /** A number for every form of the note that takes other lines than the others in some box, from the least that it can say. */
