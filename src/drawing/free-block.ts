@@ -21,7 +21,7 @@ const WIDTHS = [1, 0.85, 0.7, 0.55, 0.45, 0.35, 0.25] as const;
  * Where on a page blocks of words may still be put, one after the other. A place that has no room for the least of the
  * blocks has none for any, now or when more stands there: it is left out from then on.
  */
-export interface Room {
+export interface Spaces {
   readonly ground: Ground;
   readonly parts: readonly Part[];
   /** Under, beside and over what stands: the same from every part. */
@@ -39,10 +39,10 @@ interface Part {
 /** Where a box of a size lies. */
 type Spot = (size: Size) => PagePoint;
 
-/** The room for some writings in the four quarters that the point `about` makes of a ground. */
-export function roomFor(writings: readonly Writing[], ground: Ground, about: PagePoint): Room {
+/** The spaces for some writings in the four quarters that the point `about` makes of a ground. */
+export function spacesFor(writings: readonly Writing[], ground: Ground, about: PagePoint): Spaces {
   const boxes = quartersOf(ground.within, about);
-  return roomy({
+  return stillOpen({
     ground,
     parts: boxes.map((box) => ({ box, corners: cornersOf(box) })),
     beside: ground.taken.flatMap(besideOf),
@@ -62,50 +62,50 @@ function leastOf(writings: readonly Writing[], parts: readonly Window[]): Size {
   };
 }
 
-/** By a little less than the least, so that nothing hangs on how the last digit is rounded. */
-function roomy(room: Room): Room {
-  const { ground, least } = room;
+/** Without the spots that do not hold the least; by a little less than that, so that nothing hangs on how the last digit is rounded. */
+function stillOpen(spaces: Spaces): Spaces {
+  const { ground, least } = spaces;
   const [widthMm, heightMm] = [least.widthMm - 2 * EPSILON_MM, least.heightMm - 2 * EPSILON_MM];
-  const isRoomy = (spot: Spot): boolean => {
+  const isOpen = (spot: Spot): boolean => {
     const { x, y } = spot(least);
     return isFree({ x: x + EPSILON_MM, y: y + EPSILON_MM, widthMm, heightMm }, ground);
   };
   return {
-    ...room,
-    parts: room.parts.map(({ box, corners }) => ({ box, corners: corners.filter(isRoomy) })),
-    beside: room.beside.filter(isRoomy),
+    ...spaces,
+    parts: spaces.parts.map(({ box, corners }) => ({ box, corners: corners.filter(isOpen) })),
+    beside: spaces.beside.filter(isOpen),
   };
 }
 
-const without = (room: Room, box: Window): Room =>
-  roomy({ ...room, ground: taking(room.ground, box), beside: [...room.beside, ...besideOf(box)] });
+const without = (spaces: Spaces, box: Window): Spaces =>
+  stillOpen({ ...spaces, ground: taking(spaces.ground, box), beside: [...spaces.beside, ...besideOf(box)] });
 
-/** A block of words where it stands, and the room that it leaves. */
+/** A block of words where it stands, and the spaces that it leaves. */
 interface PlacedBlock {
   readonly items: readonly Item[];
-  readonly room: Room;
+  readonly spaces: Spaces;
 }
 
 /**
  * A block of words where the drawing leaves room: in a corner of one of the parts of the ground, as wide as fits there,
  * or under, beside or over what already stands. Null where there is no such room.
  */
-export const placeBlock = (writing: Writing, room: Room): PlacedBlock | null =>
-  placeBy(freeSpot, writing, room);
+export const placeBlock = (writing: Writing, spaces: Spaces): PlacedBlock | null =>
+  placeBy(freeSpot, writing, spaces);
 
 /** The same anywhere in those parts, `SEEK_MM` apart: slower, for words that found no such corner on any page. */
-export const seekBlock = (writing: Writing, room: Room): PlacedBlock | null =>
-  placeBy(freeAnywhere, writing, room);
+export const seekBlock = (writing: Writing, spaces: Spaces): PlacedBlock | null =>
+  placeBy(freeAnywhere, writing, spaces);
 
 const SEEK_MM = 4;
 
 /** Where a box of that size is free in a part of the ground. */
-type Find = (room: Room, part: Part, size: Size) => PagePoint | undefined;
+type Find = (spaces: Spaces, part: Part, size: Size) => PagePoint | undefined;
 
-function placeBy(find: Find, writing: Writing, room: Room): PlacedBlock | null {
-  for (const part of room.parts) {
+function placeBy(find: Find, writing: Writing, spaces: Spaces): PlacedBlock | null {
+  for (const part of spaces.parts) {
     for (const widthMm of widthsFor(writing, part.box)) {
-      const placed = placeIn(find, { part, widthMm }, writing, room);
+      const placed = placeIn(find, { part, widthMm }, writing, spaces);
       if (placed !== null) return placed;
     }
   }
@@ -115,32 +115,32 @@ function placeBy(find: Find, writing: Writing, room: Room): PlacedBlock | null {
 const widthsFor = (writing: Writing, part: Window): readonly number[] =>
   writing.widthsMm ?? sharesOf(part.widthMm);
 
-const sharesOf = (roomMm: number): readonly number[] =>
-  WIDTHS.map((share) => share * roomMm).filter((widthMm) => widthMm >= LEAST_WIDTH_MM);
+const sharesOf = (partMm: number): readonly number[] =>
+  WIDTHS.map((share) => share * partMm).filter((widthMm) => widthMm >= LEAST_WIDTH_MM);
 
 function placeIn(
   find: Find,
   { part, widthMm }: { part: Part; widthMm: number },
   writing: Writing,
-  room: Room,
+  spaces: Spaces,
 ): PlacedBlock | null {
-  if (find(room, part, { widthMm, heightMm: writing.leastHeightMm(widthMm) }) === undefined) return null;
+  if (find(spaces, part, { widthMm, heightMm: writing.leastHeightMm(widthMm) }) === undefined) return null;
   const { heightMm, draw } = writing.write(widthMm);
-  const free = find(room, part, { widthMm, heightMm });
+  const free = find(spaces, part, { widthMm, heightMm });
   if (free === undefined) return null;
-  return { items: [shifted(draw(), free)], room: without(room, { ...free, widthMm, heightMm }) };
+  return { items: [shifted(draw(), free)], spaces: without(spaces, { ...free, widthMm, heightMm }) };
 }
 
 const freeAnywhere: Find = ({ ground }, { box: { x, y, widthMm, heightMm } }, size) => {
   const blockedTo = blockedSpots(size, ground);
-  const [right, bottom] = [widthMm - size.widthMm, heightMm - size.heightMm];
-  for (let down = 0; down <= bottom; down += SEEK_MM) {
-    for (let across = 0; across <= right; ) {
-      const at = { x: x + across, y: y + down };
+  const [toRightMm, toBottomMm] = [widthMm - size.widthMm, heightMm - size.heightMm];
+  for (let downMm = 0; downMm <= toBottomMm; downMm += SEEK_MM) {
+    for (let acrossMm = 0; acrossMm <= toRightMm; ) {
+      const at = { x: x + acrossMm, y: y + downMm };
       const toMm = blockedTo(at);
       if (toMm === null) return at;
-      do across += SEEK_MM;
-      while (x + across <= toMm);
+      do acrossMm += SEEK_MM;
+      while (x + acrossMm <= toMm);
     }
   }
   return undefined;

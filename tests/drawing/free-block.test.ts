@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Item, Window } from "../../src/drawing/drawing.js";
-import { placeBlock, roomFor, seekBlock, type Writing } from "../../src/drawing/free-block.js";
+import { placeBlock, seekBlock, spacesFor, type Writing } from "../../src/drawing/free-block.js";
 import { type Ground, groundOf, isFree, NEAR_MM } from "../../src/drawing/free-place.js";
 import { circle, line, point } from "../../src/drawing/pen.js";
 
 const WITHIN = { x: -90, y: -120, widthMm: 180, heightMm: 240 };
 const ABOUT = point(10, -20);
-const PARTS = roomFor([], groundOf([], WITHIN), ABOUT).parts.map(({ box }) => box);
+const PARTS = spacesFor([], groundOf([], WITHIN), ABOUT).parts.map(({ box }) => box);
 
 const along = fc.integer({ min: -130, max: 130 });
 const long = fc.double({ min: 1, max: 90, noNaN: true });
@@ -85,10 +85,10 @@ describe("room for a block of words", () => {
     const found = { corner: 0, anywhere: 0, none: 0 };
     fc.assert(
       fc.property(grounds, writings, (ground, writing) => {
-        const room = roomFor([writing], ground, ABOUT);
-        const corner = placeBlock(writing, room)?.room.ground.taken.at(-1) ?? null;
+        const spaces = spacesFor([writing], ground, ABOUT);
+        const corner = placeBlock(writing, spaces)?.spaces.ground.taken.at(-1) ?? null;
         expect(corner).toEqual(plainly(cornersAndBeside(ground), writing, ground));
-        const anywhere = seekBlock(writing, room)?.room.ground.taken.at(-1) ?? null;
+        const anywhere = seekBlock(writing, spaces)?.spaces.ground.taken.at(-1) ?? null;
         expect(anywhere).toEqual(plainly(everyFourMm, writing, ground));
         if (corner !== null) found.corner += 1;
         else if (anywhere !== null) found.anywhere += 1;

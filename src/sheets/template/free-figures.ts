@@ -1,6 +1,6 @@
 import type { Item } from "../../drawing/drawing.js";
 import { type DrawnLater, drawnOnce } from "../../drawing/drawn-later.js";
-import { placeBlock, roomFor, type Writing } from "../../drawing/free-block.js";
+import { placeBlock, spacesFor, type Writing } from "../../drawing/free-block.js";
 import type { Ground, Placed } from "../../drawing/free-place.js";
 import { point } from "../../drawing/pen.js";
 import type { BandData } from "./band.js";
@@ -21,14 +21,14 @@ const inTwos = (data: readonly Datum[]): readonly (readonly Datum[])[] =>
 
 function placeAll(groups: readonly Writing[], ground: Ground): Placed | null {
   const items: Item[] = [];
-  let room = roomFor(groups, ground, point(0, 0));
+  let spaces = spacesFor(groups, ground, point(0, 0));
   for (const group of groups) {
-    const next = placeBlock(group, room);
+    const next = placeBlock(group, spaces);
     if (next === null) return null;
     items.push(...next.items);
-    room = next.room;
+    spaces = next.spaces;
   }
-  return { items, ground: room.ground };
+  return { items, ground: spaces.ground };
 }
 
 /** Wider than the figures alone, so that what they mean breaks into fewer lines. */

@@ -1,7 +1,7 @@
 import { byText } from "../../drawing/by-text.js";
 import type { Item } from "../../drawing/drawing.js";
 import { stackLater, textLater } from "../../drawing/drawn-later.js";
-import { placeBlock, type Room, roomFor, seekBlock, type Writing } from "../../drawing/free-block.js";
+import { placeBlock, type Spaces, seekBlock, spacesFor, type Writing } from "../../drawing/free-block.js";
 import type { Ground, Placed } from "../../drawing/free-place.js";
 import { point } from "../../drawing/pen.js";
 import { measureText } from "../../drawing/text.js";
@@ -74,44 +74,44 @@ export function placeNotes(
   notes: readonly string[],
   ground: Ground,
 ): { readonly placed: Placed; readonly left: readonly string[] } {
-  const room = roomForEach(notes, ground);
-  const together = placeBlock(writing(notes), room);
-  if (together === null) return eachPlaced(notes, room, placeBlock);
-  return { placed: { items: together.items, ground: together.room.ground }, left: [] };
+  const spaces = spacesForEach(notes, ground);
+  const together = placeBlock(writing(notes), spaces);
+  if (together === null) return eachPlaced(notes, spaces, placeBlock);
+  return { placed: { items: together.items, ground: together.spaces.ground }, left: [] };
 }
 
 /** Notes for which no page had a corner, wherever else there is room for them. */
-export function seekRoom(
+export function seekPlaces(
   notes: readonly string[],
   ground: Ground,
 ): { readonly placed: Placed; readonly left: readonly string[] } {
-  return eachPlaced(notes, roomForEach(notes, ground), seekBlock);
+  return eachPlaced(notes, spacesForEach(notes, ground), seekBlock);
 }
 
 const CENTRE = point(0, 0);
 
 /** The shortest note needs the least room at every width. */
-function roomForEach(notes: readonly string[], ground: Ground): Room {
+function spacesForEach(notes: readonly string[], ground: Ground): Spaces {
   const [first, ...others] = notes;
-  if (first === undefined) return roomFor([], ground, CENTRE);
+  if (first === undefined) return spacesFor([], ground, CENTRE);
   const shortest = others.reduce((least, note) => (lengthMm(note) < lengthMm(least) ? note : least), first);
-  return roomFor([writingOf(shortest)], ground, CENTRE);
+  return spacesFor([writingOf(shortest)], ground, CENTRE);
 }
 
-function eachPlaced(notes: readonly string[], from: Room, place: typeof placeBlock) {
+function eachPlaced(notes: readonly string[], from: Spaces, place: typeof placeBlock) {
   const left: string[] = [];
   const items: Item[] = [];
-  let room = from;
+  let spaces = from;
   for (const note of notes) {
-    const next = place(writingOf(note), room);
+    const next = place(writingOf(note), spaces);
     if (next === null) {
       left.push(note);
       continue;
     }
     items.push(...next.items);
-    room = next.room;
+    spaces = next.spaces;
   }
-  return { placed: { items, ground: room.ground }, left };
+  return { placed: { items, ground: spaces.ground }, left };
 }
 
 const lengthMm = (note: string): number => measureText(note, { capMm: SMALL_MM, face: "regular" }).widthMm;

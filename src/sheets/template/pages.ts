@@ -17,7 +17,7 @@ import type { Body } from "../sheet.js";
 import { figuresPlacer } from "./free-figures.js";
 import { labels } from "./labels.js";
 import { bareLiesOn, type Drafted, drafted, type Task, type TemplateLie } from "./lie.js";
-import { doneNote, notesOf, placeNotes, seekRoom } from "./notes.js";
+import { doneNote, notesOf, placeNotes, seekPlaces } from "./notes.js";
 import { axisMarks } from "./page-edges.js";
 import { stopPlate } from "./stop-plate.js";
 import { templateDrawing, templateExtents } from "./template-drawing.js";
@@ -188,17 +188,17 @@ function wordsOnAll(
     left = left.filter((note) => words.left.includes(note));
     worded.push(words);
   }
-  return soughtRoom(worded, left);
+  return soughtPlaces(worded, left);
 }
 
 /** What is left, wherever on a part there is room for it. */
-function soughtRoom(
+function soughtPlaces(
   worded: readonly WordedPart[],
   left: readonly string[],
 ): { parts: WordedPart[]; left: readonly string[] } {
   let still = left;
   const parts = worded.map((one): WordedPart => {
-    const { placed, left: none } = seekRoom(still, one.ground);
+    const { placed, left: none } = seekPlaces(still, one.ground);
     still = none;
     return { ...one, items: [...one.items, ...placed.items], ground: placed.ground };
   });
