@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { distanceToBodyMm } from "../../src/geometry/body.js";
 import { EPSILON_MM } from "../../src/geometry/epsilon.js";
 import { type Mounted, mountedIn } from "../../src/listen/mounted.js";
-import { fittingOf, neighboursOf } from "../../src/place/fitting.js";
+import { fittingOf, neighboursNear, neighboursOf, reachMm } from "../../src/place/fitting.js";
 import { memberGaps, type Side } from "../../src/place/gaps.js";
 import { gapMm, type Obstacle, obstaclesOn, takenBy } from "../../src/place/obstacles.js";
 import { type Parts, room } from "../rooms/build.js";
@@ -139,5 +139,33 @@ describe("on which side a member lies, as one faces the surface", () => {
   ] as const)("%j: %j", (parts, sides) => {
     expect(sideOf(parts)[0]).toBe(sides[0]);
     if (sides[0] !== sides[1]) expect(sideOf(parts)).toEqual(sides);
+  });
+});
+
+describe("how far a loudspeaker reaches, and which others are near enough to be looked at", () => {
+  const mountedAt = (model: string, left: number, front: number): Mounted => {
+    const [found] = mountedIn(
+      room({ speakers: [{ id: "N", model, at: { left: `${left} mm`, front: `${front} mm` } }] }),
+    );
+    if (found === undefined) throw new Error(model);
+    return found;
+  };
+  const isNear = (model: string, right: number, back: number): boolean =>
+    neighboursNear(A, [mountedAt(model, 2000 + right, 900 + back)], 6.35).length === 1;
+
+  test("half of its flange's longest way across and its clamps", () => {
+    expect(reachMm(A.speaker)).toBeCloseTo(230 / 2 + 12, 9);
+    // 210 by 330 across its corners.
+    expect(reachMm(named("B").speaker)).toBeCloseTo(Math.hypot(210, 330) / 2 + 12, 9);
+  });
+
+  test("along either axis up to both reaches and what is asked for beyond: 127 twice and 6.35 between two round ones", () => {
+    expect(isNear("round", 260.34, 0)).toBe(true);
+    expect(isNear("round", 0, 260.34)).toBe(true);
+    expect(isNear("round", 260.3, 260.3)).toBe(true);
+    expect(isNear("round", 260.4, 0)).toBe(false);
+    expect(isNear("round", 0, 260.4)).toBe(false);
+    expect(isNear("upright", 341, 0)).toBe(false);
+    expect(isNear("upright", 340.9, 0)).toBe(true);
   });
 });
