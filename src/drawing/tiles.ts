@@ -1,6 +1,6 @@
 import type { Item, PagePoint, Text, Window } from "./drawing.js";
 import { point } from "./pen.js";
-import { textBox } from "./text.js";
+import { seenIn, shownWhole, textBoxes } from "./shown.js";
 import {
   type Cell,
   crossesOn,
@@ -14,7 +14,7 @@ import {
   tileStrip,
   tileStripMm,
 } from "./tile-marks.js";
-import { liesIn, touches, windowInside } from "./touches.js";
+import { touches } from "./touches.js";
 
 export type { Cell, Grid, TileWords };
 
@@ -306,51 +306,4 @@ function stripOf<Paper extends Lie>({ words }: TileRequest<Paper>, { lie, cells 
     { all: cells, own },
     { x, y, widthMm, words },
   ] as const;
-}
-
-/**
- * What of the drawing a tile prints. Words that some tile shows whole are left out where an edge would cut them; other
- * items print wherever they touch.
- */
-function seenIn(items: readonly Item[], view: Window, whole: ReadonlySet<Text>): Item[] {
-  return items.flatMap((item): Item[] => {
-    if (item.kind === "text") {
-      return (whole.has(item) ? liesIn(textBox(item), view) : touches(item, view)) ? [item] : [];
-    }
-    if (item.kind !== "group") return touches(item, view) ? [item] : [];
-    const inside = windowInside(item, view);
-    if (inside === null) return [];
-    const seen = seenIn(item.items, inside, whole);
-    return seen.length === 0 ? [] : [{ ...item, items: seen }];
-  });
-}
-
-function shownWhole(items: readonly Item[], views: readonly Window[]): ReadonlySet<Text> {
-  const whole = items.flatMap((item): Text[] => {
-    if (item.kind === "text") {
-      const box = textBox(item);
-      return views.some((view) => liesIn(box, view)) ? [item] : [];
-    }
-    if (item.kind !== "group") return [];
-    return [
-      ...shownWhole(
-        item.items,
-        views.flatMap((view) => windowInside(item, view) ?? []),
-      ),
-    ];
-  });
-  return new Set(whole);
-}
-
-/** Boxes of all the words in a drawing, in its own coordinates. */
-export function textBoxes(items: readonly Item[], shift: PagePoint = point(0, 0)): Window[] {
-  return items.flatMap((item) => {
-    if (item.kind === "group") {
-      const more = item.shift ?? point(0, 0);
-      return textBoxes(item.items, point(shift.x + more.x, shift.y + more.y));
-    }
-    if (item.kind !== "text") return [];
-    const box = textBox(item);
-    return [{ ...box, x: box.x + shift.x, y: box.y + shift.y }];
-  });
 }

@@ -2,17 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Item, Text, Window } from "../../src/drawing/drawing.js";
 import { circle, layer, line, PEN, point, rectangle, shifted, text } from "../../src/drawing/pen.js";
+import { textBoxes } from "../../src/drawing/shown.js";
 import { textBox } from "../../src/drawing/text.js";
 import { letters } from "../../src/drawing/tile-marks.js";
-import {
-  jointsOf,
-  type Lie,
-  OVERLAP_MM,
-  type Tile,
-  type Tiling,
-  textBoxes,
-  tile,
-} from "../../src/drawing/tiles.js";
+import { jointsOf, type Lie, OVERLAP_MM, type Tile, type Tiling, tile } from "../../src/drawing/tiles.js";
 
 const words = { part: (name: string, of: number) => `Part ${name} of ${of}`, join: "Join equal letters." };
 

@@ -36,7 +36,7 @@ const PARTS = {
     ],
   },
   tiling: {
-    mutate: ["src/drawing/{tiles,touches}.ts"],
+    mutate: ["src/drawing/{shown,tiles,touches}.ts"],
     tests: ["tests/drawing/tiles.test.ts", "tests/drawing/touches.test.ts"],
   },
   labels: {

@@ -1,6 +1,6 @@
-import type { Item, PagePoint, Text, Window } from "../../drawing/drawing.js";
+import type { Item, PagePoint, Window } from "../../drawing/drawing.js";
 import { layer, outline, PEN, point } from "../../drawing/pen.js";
-import { textBox } from "../../drawing/text.js";
+import { textBoxes } from "../../drawing/shown.js";
 import { nameWishes } from "./edge-names.js";
 import { drawPieces, type Piece } from "./piece.js";
 import { type Surround, type Surroundings, surround } from "./surround.js";
@@ -67,6 +67,3 @@ export function drawSketch(sketch: Sketch, scaled: Scaled, corner: PagePoint): D
   ];
   return { items, leftOut: drawn.leftOut };
 }
-
-const textBoxes = (items: readonly Item[]): Window[] =>
-  items.filter((item): item is Text => item.kind === "text").map(textBox);

@@ -1,16 +1,9 @@
 import type { Item, Window } from "../../drawing/drawing.js";
 import { type Ground, groundOf, type Placed } from "../../drawing/free-place.js";
 import { layer, point, shifted } from "../../drawing/pen.js";
+import { textBoxes } from "../../drawing/shown.js";
 import { textBlock } from "../../drawing/text-block.js";
-import {
-  type Grid,
-  type Plan,
-  pagesTaken,
-  planned,
-  type Tile,
-  textBoxes,
-  tiled,
-} from "../../drawing/tiles.js";
+import { type Grid, type Plan, pagesTaken, planned, type Tile, tiled } from "../../drawing/tiles.js";
 import { InternalError } from "../../findings/internal-error.js";
 import { flowed, whole } from "../flow.js";
 import type { Body } from "../sheet.js";
