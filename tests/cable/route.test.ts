@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import { type Cabling, cablingOf } from "../../src/cable/cabling.js";
 import type { CableRun } from "../../src/cable/run.js";
 import { mountedIn } from "../../src/listen/mounted.js";
-import { type Parts, room } from "../rooms/build.js";
+import { type Parts, room, TRAY_CORNERS } from "../rooms/build.js";
 import { L_WITH_SOFFIT, sloped } from "../rooms/not-boxes.js";
 
 /*
@@ -483,12 +483,7 @@ test("a tray in a ceiling is crossed up and down behind its sides, or gone round
       ceilings: [
         {
           name: "tray",
-          corners: [
-            ["1 m", "2 m"],
-            ["3 m", "2 m"],
-            ["3 m", "4 m"],
-            ["1 m", "4 m"],
-          ],
+          corners: TRAY_CORNERS,
           height: "2.9 m",
         },
       ],

@@ -3,8 +3,7 @@ import { expect, test } from "vitest";
 import { clearTest } from "../../src/place/clear.js";
 import { fittingOf } from "../../src/place/fitting.js";
 import { surfaceNamed } from "../../src/room/room.js";
-import type { Parts } from "../rooms/build.js";
-import { room, speakerNamed } from "../rooms/build.js";
+import { type Parts, room, speakerNamed, TRAY_CORNERS } from "../rooms/build.js";
 import { clearArea } from "../rooms/clear-area.js";
 import { contains } from "../rooms/clipped.js";
 import { codesOf } from "../rooms/job.js";
@@ -73,12 +72,7 @@ test("a tray is no part of the ceiling round it", () => {
       ceilings: [
         {
           name: "tray",
-          corners: [
-            ["1 m", "2 m"],
-            ["3 m", "2 m"],
-            ["3 m", "4 m"],
-            ["1 m", "4 m"],
-          ],
+          corners: TRAY_CORNERS,
           height: "2800 mm",
         },
       ],

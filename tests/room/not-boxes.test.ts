@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { toWorld } from "../../src/geometry/frame.js";
 import type { Vector } from "../../src/geometry/vector.js";
 import { type Surface, surfaceNamed } from "../../src/room/room.js";
-import { type Parts, room, speakerNamed } from "../rooms/build.js";
+import { type Parts, room, speakerNamed, TRAY_CORNERS } from "../rooms/build.js";
 import { ANGLED, L_ROOM, L_WITH_SOFFIT, sloped } from "../rooms/not-boxes.js";
 
 type Triple = [number, number, number];
@@ -244,12 +244,7 @@ describe("a soffit", () => {
         ceilings: [
           {
             name: "tray",
-            corners: [
-              ["1 m", "2 m"],
-              ["3 m", "2 m"],
-              ["3 m", "4 m"],
-              ["1 m", "4 m"],
-            ],
+            corners: TRAY_CORNERS,
             height: "2800 mm",
           },
         ],
@@ -276,12 +271,7 @@ test("members of a tray that meets no wall are counted from one all the same", (
       ceilings: [
         {
           name: "tray",
-          corners: [
-            ["1 m", "2 m"],
-            ["3 m", "2 m"],
-            ["3 m", "4 m"],
-            ["1 m", "4 m"],
-          ],
+          corners: TRAY_CORNERS,
           height: "2800 mm",
         },
       ],

@@ -71,6 +71,14 @@ export const PLAIN: Parts = {
   seats: [{ name: "middle", at: { left: "2 m", front: "3 m" }, ear: "1.2 m", reference: true }],
 };
 
+/** Corners of a tray of 2 x 2 m in the plain room's ceiling, 2 to 4 m from the front wall. */
+export const TRAY_CORNERS: Value = [
+  ["1 m", "2 m"],
+  ["3 m", "2 m"],
+  ["3 m", "4 m"],
+  ["1 m", "4 m"],
+];
+
 /** What a loudspeaker is where the test does not care. */
 const SPEAKER: Parts = { id: "S1", model: "round", on: "ceiling" };
 

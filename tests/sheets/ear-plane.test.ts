@@ -8,7 +8,7 @@ import { listeningPlan } from "../../src/sheets/listening-plan.js";
 import type { Body, Order } from "../../src/sheets/sheet.js";
 import { sideView } from "../../src/sheets/side-view.js";
 import { someOf } from "../how-many.js";
-import type { Parts } from "../rooms/build.js";
+import { type Parts, TRAY_CORNERS } from "../rooms/build.js";
 import { job, openingNamed } from "../rooms/job.js";
 import { L_ROOM, L_WITH_SOFFIT, sloped } from "../rooms/not-boxes.js";
 import { ROOMS } from "./marking-rooms.js";
@@ -272,12 +272,7 @@ describe("the side view", () => {
     // A tray of 2 x 2 m over the seat, 300 mm higher, 2 to 4 m from the front wall.
     const tray = {
       name: "tray",
-      corners: [
-        ["1 m", "2 m"],
-        ["3 m", "2 m"],
-        ["3 m", "4 m"],
-        ["1 m", "4 m"],
-      ],
+      corners: TRAY_CORNERS,
       height: "2.9 m",
     };
     expect(outlineOf(job({ room: { ceilings: [tray] }, speakers }))).toEqual([

@@ -1,8 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Job } from "../../src/job.js";
-import type { Parts, Value } from "../rooms/build.js";
-import { roomOf } from "../rooms/build.js";
+import { type Parts, roomOf, TRAY_CORNERS, type Value } from "../rooms/build.js";
 import { answer, job } from "../rooms/job.js";
 import { ANGLED, L_WITH_SOFFIT, sloped } from "../rooms/not-boxes.js";
 import { HARD } from "./orders.js";
@@ -196,12 +195,7 @@ export const ROOMS: Readonly<Record<string, () => Job>> = {
         ceilings: [
           {
             name: "tray",
-            corners: [
-              ["1 m", "2 m"],
-              ["3 m", "2 m"],
-              ["3 m", "4 m"],
-              ["1 m", "4 m"],
-            ],
+            corners: TRAY_CORNERS,
             height: "2800 mm",
           },
         ],

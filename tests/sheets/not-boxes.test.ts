@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { SurfacePoint } from "../../src/geometry/vector.js";
 import { floorPlanOf, floorTapesOf } from "../../src/sheets/marking/floor-plan.js";
 import { tapesOf } from "../../src/sheets/tapes.js";
-import type { Parts } from "../rooms/build.js";
+import { type Parts, TRAY_CORNERS } from "../rooms/build.js";
 import { job, openingNamed } from "../rooms/job.js";
 import { ANGLED, L_ROOM, L_WITH_SOFFIT, sloped } from "../rooms/not-boxes.js";
 import { orderFor } from "./orders.js";
@@ -141,12 +141,7 @@ describe("tapes in a tray and beside it", () => {
       ceilings: [
         {
           name: "tray",
-          corners: [
-            ["1 m", "2 m"],
-            ["3 m", "2 m"],
-            ["3 m", "4 m"],
-            ["1 m", "4 m"],
-          ],
+          corners: TRAY_CORNERS,
           height: "2800 mm",
         },
       ],
