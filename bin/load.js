@@ -48,9 +48,8 @@ function scriptFor(command) {
   // The bundle is written in ASCII, which V8 keeps in half the space.
   const source = readFileSync(program, "latin1");
   const remembered = existsSync(memory) ? { cachedData: readFileSync(memory) } : {};
-  const code = `(function (exports, require, module, __filename, __dirname) {${source}\n})`;
   setFlags();
-  return new Script(code, { filename: program, ...remembered });
+  return new Script(source, { filename: program, ...remembered });
 }
 
 /** What the program for the command exports. */

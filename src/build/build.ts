@@ -108,6 +108,9 @@ const withoutOtherCommands: Plugin = {
   },
 };
 
+/** As `bin/load.js` calls it: a program of a megabyte is not to be copied for a few words around it. */
+const AROUND = { before: "(function (exports, require, module, __filename, __dirname) {", after: "})" };
+
 /** A bundle of the older kind of module has no `import.meta`. */
 const WITH_URL = 'const __programUrl = require("node:url").pathToFileURL(__filename).href;';
 
@@ -127,7 +130,8 @@ async function bundle(name: string, also: readonly Plugin[] = []): Promise<reado
     minify: true,
     legalComments: "linked",
     define: { "import.meta.url": "__programUrl" },
-    banner: { js: WITH_URL },
+    banner: { js: `${AROUND.before} "use strict"; ${WITH_URL}` },
+    footer: { js: AROUND.after },
     plugins: [
       withoutUnasked,
       pdfLibWithoutRest,
