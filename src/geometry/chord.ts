@@ -1,5 +1,6 @@
 import type { Body } from "./body.js";
 import { type Segment, sidesOf } from "./distance.js";
+import { EPSILON_MM } from "./epsilon.js";
 import type { Polygon } from "./shape.js";
 import { directionOf, inner, minus, outer, plus, quarterTurn, times } from "./surface-point.js";
 import type { SurfacePoint } from "./vector.js";
@@ -16,12 +17,20 @@ export type Chord = readonly [fromMm: number, toMm: number];
 
 /** What of a line lies inside a body; null where it passes by. */
 export function chordOf({ core, radiusMm }: Body, line: Line): Chord | null {
+  // Most of what a surface holds lies wholly to one side.
+  if (isAside(core, Math.max(radiusMm, 0) + EPSILON_MM, line)) return null;
   if (radiusMm < 0) return inShrunk(core, -radiusMm, line);
   const crossings = [
     ...core.flatMap((corner) => inDisc(corner, radiusMm, line)),
     ...sidesOf(core).flatMap((side) => throughSide(movedOut(side, radiusMm), line)),
   ];
   return crossings.length === 0 ? null : [Math.min(...crossings), Math.max(...crossings)];
+}
+
+/** Whether all of it is further from a line than this, on one side. */
+function isAside(core: Polygon, byMm: number, line: Line): boolean {
+  const asides = core.map((corner) => asideMm(line, corner));
+  return Math.min(...asides) > byMm || Math.max(...asides) < -byMm;
 }
 
 const asideMm = ({ origin, direction }: Line, point: SurfacePoint): number =>

@@ -1,4 +1,4 @@
-import { chordOf } from "../geometry/chord.js";
+import { type Chord, chordOf } from "../geometry/chord.js";
 import type { Region } from "../geometry/clip.js";
 import { distanceToSegmentMm, isInside, sidesOf } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
@@ -183,14 +183,23 @@ function waysOf(
   const { framing } = surface;
   const taken = obstaclesOn(surface, fitting, neighbours).map(takenBy);
   if (framing.kind === "unknown" || !isClearOf(surface, taken)(centre)) return null;
-  const across = framing.layout.zero.away;
-  return [times(across, -1), across, framing.direction, times(framing.direction, -1)].map((direction) => {
-    const ahead = taken.flatMap((body) => {
-      const chord = chordOf(body, { origin: centre, direction });
-      return chord !== null && chord[1] > TOUCHES_MM ? [chord[0]] : [];
-    });
-    return { direction, mm: Math.max(0, Math.min(...ahead)) };
-  });
+  const ways = (direction: SurfacePoint): readonly Way[] => {
+    const chords = taken.map((body) => chordOf(body, { origin: centre, direction })).filter(isInTheWay);
+    const behind = chords.map(([fromMm, toMm]): Chord => [-toMm, -fromMm]);
+    return [
+      { direction, mm: freeMm(chords) },
+      { direction: times(direction, -1), mm: freeMm(behind) },
+    ];
+  };
+  return [...ways(framing.layout.zero.away).toReversed(), ...ways(framing.direction)];
+}
+
+const isInTheWay = (chord: Chord | null): chord is Chord => chord !== null;
+
+/** How far a line is free from its origin onwards. */
+function freeMm(chords: readonly Chord[]): number {
+  const ahead = chords.filter(([, toMm]) => toMm > TOUCHES_MM).map(([fromMm]) => fromMm);
+  return Math.max(0, Math.min(...ahead));
 }
 
 /** What ends less than this ahead is touched, and left behind. */
