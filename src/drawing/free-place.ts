@@ -1,6 +1,6 @@
 import type { Item, PagePoint, Text, Window } from "./drawing.js";
 import { textBox } from "./text.js";
-import { boxesMeet, grown, liesIn, touches } from "./touches.js";
+import { anyMeets, anyTouches, boxesMeet, grown, liesIn, touches } from "./touches.js";
 
 /** A part of a drawing where words may still be put: inside `within`, on no ink, on no other words. */
 export interface Ground {
@@ -48,12 +48,11 @@ export const taking = (ground: Ground, ...boxes: readonly Window[]): Ground => (
 });
 
 const fitsWithin = (box: Window, { within, closed }: Ground): boolean =>
-  liesIn(box, within) && !closed.some((other) => boxesMeet(other, box));
+  liesIn(box, within) && !anyMeets(closed, box);
 
 export function isFree(box: Window, ground: Ground): boolean {
   if (!fitsWithin(box, ground)) return false;
-  const wide = withAir(box);
-  return !ground.items.some((item) => touches(item, wide));
+  return !anyTouches(ground.items, withAir(box));
 }
 
 export interface Size {
@@ -75,8 +74,7 @@ export function blockedSpots(
     if (!liesIn(box, within)) return x;
     if (last === undefined || !boxesMeet(last, box)) last = closed.find((other) => boxesMeet(other, box));
     if (last !== undefined) return last.x + last.widthMm;
-    const wide = withAir(box);
-    return items.some((item) => touches(item, wide)) ? x : null;
+    return anyTouches(items, withAir(box)) ? x : null;
   };
 }
 

@@ -1,22 +1,45 @@
 import type { Group, Item, PagePoint, PathStep, Window } from "./drawing.js";
 import { textBox } from "./text.js";
 
-type Segment = readonly [PagePoint, PagePoint];
 type Path = Extract<Item, { kind: "path" }>;
 type Circle = Extract<Item, { kind: "circle" }>;
 type Rectangle = Extract<Item, { kind: "rectangle" }>;
 
+/** A box by its four sides: asked of so often that the far ones are not reckoned anew each time. */
+interface Edges {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+const edgesOf = ({ x, y, widthMm, heightMm }: Window): Edges => ({
+  left: x,
+  top: y,
+  right: x + widthMm,
+  bottom: y + heightMm,
+});
+
 /** True when any ink of the item falls into the window; a window is in the coordinates that the item is in. */
-export function touches(item: Item, window: Window): boolean {
+export const touches = (item: Item, window: Window): boolean => touchesWithin(item, window, edgesOf(window));
+
+/** Whether one of the items does. */
+export function anyTouches(items: readonly Item[], window: Window): boolean {
+  const edges = edgesOf(window);
+  for (const item of items) if (touchesWithin(item, window, edges)) return true;
+  return false;
+}
+
+function touchesWithin(item: Item, window: Window, edges: Edges): boolean {
   switch (item.kind) {
     case "line":
-      return segmentTouches([item.from, item.to], grown(window, item.stroke.widthMm / 2));
+      return segmentTouches(item.from, item.to, edges, item.stroke.widthMm / 2);
     case "path":
-      return pathTouches(item, grown(window, strokeReach(item)));
+      return pathTouches(item, edges);
     case "circle":
-      return circleTouches(item, window);
+      return circleTouches(item, edges);
     case "rectangle":
-      return rectangleTouches(item, grown(window, strokeReach(item)));
+      return rectangleTouches(item, edges);
     case "text":
       return boxesMeet(textBox(item), window);
     case "group":
@@ -35,6 +58,17 @@ export const grown = (window: Window, byMm: number): Window => ({
 
 export const boxesMeet = (a: Window, b: Window): boolean =>
   a.x <= b.x + b.widthMm && b.x <= a.x + a.widthMm && a.y <= b.y + b.heightMm && b.y <= a.y + a.heightMm;
+
+/** Whether one of the boxes meets another. */
+export function anyMeets(boxes: readonly Window[], { x, y, widthMm, heightMm }: Window): boolean {
+  const right = x + widthMm;
+  const bottom = y + heightMm;
+  for (const box of boxes) {
+    if (box.x <= right && x <= box.x + box.widthMm && box.y <= bottom && y <= box.y + box.heightMm)
+      return true;
+  }
+  return false;
+}
 
 /** True when the first box lies wholly in the second. */
 export const liesIn = (inner: Window, outer: Window): boolean =>
@@ -63,46 +97,59 @@ export function windowInside(group: Group, window: Window): Window | null {
 
 function groupTouches(group: Group, window: Window): boolean {
   const inside = windowInside(group, window);
-  return inside !== null && group.items.some((item) => touches(item, inside));
+  return inside !== null && anyTouches(group.items, inside);
 }
 
-function circleTouches({ centre, radiusMm, stroke, fill }: Circle, window: Window): boolean {
+function circleTouches({ centre, radiusMm, stroke, fill }: Circle, edges: Edges): boolean {
   const half = (stroke?.widthMm ?? 0) / 2;
-  const right = window.x + window.widthMm;
-  const bottom = window.y + window.heightMm;
-  const nearest = Math.hypot(
-    Math.max(window.x - centre.x, 0, centre.x - right),
-    Math.max(window.y - centre.y, 0, centre.y - bottom),
-  );
-  if (nearest > radiusMm + half) return false;
+  const { left, top, right, bottom } = edges;
+  const [toLeft, toRight] = [left - centre.x, right - centre.x];
+  const [toTop, toBottom] = [top - centre.y, bottom - centre.y];
+  const reach = radiusMm + half;
+  // Most of what is asked about is far away.
+  if (toLeft > reach || toRight < -reach || toTop > reach || toBottom < -reach) return false;
+  const nearest = Math.hypot(Math.max(toLeft, 0, -toRight), Math.max(toTop, 0, -toBottom));
+  if (nearest > reach) return false;
+  if (fill !== undefined) return true;
   const farthest = Math.hypot(
-    Math.max(Math.abs(window.x - centre.x), Math.abs(right - centre.x)),
-    Math.max(Math.abs(window.y - centre.y), Math.abs(bottom - centre.y)),
+    Math.max(Math.abs(toLeft), Math.abs(toRight)),
+    Math.max(Math.abs(toTop), Math.abs(toBottom)),
   );
-  return fill !== undefined || farthest >= radiusMm - half;
+  return farthest >= radiusMm - half;
 }
 
 /** A rounded corner counts as a square one: at worst a window with nothing in it counts as touched. */
-function rectangleTouches(item: Rectangle, window: Window): boolean {
-  const box = { ...item.corner, widthMm: item.widthMm, heightMm: item.heightMm };
-  if (item.fill !== undefined) return boxesMeet(box, window);
-  return boxesMeet(box, window) && !inside(window, box);
-}
-
-const inside = (inner: Window, outer: Window): boolean =>
-  inner.x > outer.x &&
-  inner.y > outer.y &&
-  inner.x + inner.widthMm < outer.x + outer.widthMm &&
-  inner.y + inner.heightMm < outer.y + outer.heightMm;
-
-function pathTouches(item: Path, window: Window): boolean {
-  const segments = segmentsOf(item.steps);
-  if (segments.some((segment) => segmentTouches(segment, window))) return true;
-  // No side runs through the window: all of it lies inside, or none.
-  return item.fill !== undefined && isWithin(window, segments);
+function rectangleTouches(item: Rectangle, { left, top, right, bottom }: Edges): boolean {
+  const { corner, widthMm, heightMm } = item;
+  const half = strokeReach(item);
+  const [toRight, toBottom] = [corner.x + widthMm, corner.y + heightMm];
+  const meets =
+    corner.x <= right + half && left - half <= toRight && corner.y <= bottom + half && top - half <= toBottom;
+  if (!meets || item.fill !== undefined) return meets;
+  const isInside =
+    left - half > corner.x && top - half > corner.y && right + half < toRight && bottom + half < toBottom;
+  return !isInside;
 }
 
 /** A path begins with a move; to where it went last it comes back when it is closed. */
+function pathTouches(item: Path, edges: Edges): boolean {
+  const half = strokeReach(item);
+  let start: PagePoint = { x: 0, y: 0 };
+  let at = start;
+  for (const step of item.steps) {
+    const to = step.to === "close" ? start : step.at;
+    if (step.to === "move") start = to;
+    else if (segmentTouches(at, to, edges, half)) return true;
+    at = to;
+  }
+  // No side runs through the window: all of it lies inside, or none.
+  return (
+    item.fill !== undefined && isWithin({ x: edges.left - half, y: edges.top - half }, segmentsOf(item.steps))
+  );
+}
+
+type Segment = readonly [PagePoint, PagePoint];
+
 function segmentsOf(steps: readonly PathStep[]): Segment[] {
   const segments: Segment[] = [];
   let start: PagePoint = { x: 0, y: 0 };
@@ -125,21 +172,17 @@ function isWithin(point: PagePoint, segments: readonly Segment[]): boolean {
   return crossings.length % 2 === 1;
 }
 
-/** Cuts the segment's parameter down to the window's slab in x, then in y; something left means that it touches. */
-function segmentTouches([from, to]: Segment, window: Window): boolean {
-  const across = slab(from.x, to.x, window.x, window.x + window.widthMm);
-  const down = slab(from.y, to.y, window.y, window.y + window.heightMm);
-  return Math.max(across.enter, down.enter, 0) <= Math.min(across.leave, down.leave, 1);
+/** Cuts the segment's parameter down to the box's slab in x, then in y; something left means that it touches. */
+function segmentTouches(from: PagePoint, to: PagePoint, edges: Edges, byMm: number): boolean {
+  const [left, right] = [edges.left - byMm, edges.right + byMm];
+  const [top, bottom] = [edges.top - byMm, edges.bottom + byMm];
+  if (from.x === to.x) return left <= from.x && from.x <= right && spansMeet(from.y, to.y, top, bottom);
+  if (from.y === to.y) return top <= from.y && from.y <= bottom && spansMeet(from.x, to.x, left, right);
+  const [leftAt, rightAt] = [(left - from.x) / (to.x - from.x), (right - from.x) / (to.x - from.x)];
+  const [topAt, bottomAt] = [(top - from.y) / (to.y - from.y), (bottom - from.y) / (to.y - from.y)];
+  const enter = Math.max(Math.min(leftAt, rightAt), Math.min(topAt, bottomAt), 0);
+  return enter <= Math.min(Math.max(leftAt, rightAt), Math.max(topAt, bottomAt), 1);
 }
 
-function slab(from: number, to: number, low: number, high: number): { enter: number; leave: number } {
-  if (from === to) {
-    const within = low <= from && from <= high;
-    return within
-      ? { enter: Number.NEGATIVE_INFINITY, leave: Number.POSITIVE_INFINITY }
-      : { enter: 1, leave: 0 };
-  }
-  const a = (low - from) / (to - from);
-  const b = (high - from) / (to - from);
-  return { enter: Math.min(a, b), leave: Math.max(a, b) };
-}
+const spansMeet = (one: number, other: number, low: number, high: number): boolean =>
+  (one >= low || other >= low) && (one <= high || other <= high);
