@@ -1,8 +1,9 @@
 import { mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { build, type OutputFile, type Plugin } from "esbuild";
+import { build, type Plugin } from "esbuild";
 import { roomJsonSchema } from "../room/json-schema.js";
+import { pairsTakenApart } from "./plain-pairs.js";
 import { prepareTypeface } from "./prepare-typeface.js";
 import { prepareZlib } from "./prepare-zlib.js";
 import { rememberCompiled } from "./remember.js";
@@ -114,11 +115,16 @@ const AROUND = { before: "(function (exports, require, module, __filename, __dir
 /** A bundle of the older kind of module has no `import.meta`. */
 const WITH_URL = 'const __programUrl = require("node:url").pathToFileURL(__filename).href;';
 
+interface Built {
+  readonly path: string;
+  readonly text: string;
+}
+
 /**
  * One file, so that what V8 compiles of it can be kept; modules that only some commands need run when they are asked
  * for. It lies two folders deep like the sources, so that both find the typeface by one path.
  */
-async function bundle(name: string, also: readonly Plugin[] = []): Promise<readonly OutputFile[]> {
+async function bundle(name: string, also: readonly Plugin[] = []): Promise<readonly Built[]> {
   const { outputFiles } = await build({
     entryPoints: [join(ROOT, "src", `${name}.ts`)],
     outfile: join(BUILT, `${name}.js`),
@@ -143,18 +149,29 @@ async function bundle(name: string, also: readonly Plugin[] = []): Promise<reado
     logLevel: "warning",
     write: false,
   });
-  return outputFiles;
+  return outputFiles.map(({ path, text }) => ({
+    path,
+    text: path.endsWith(".js") ? inAscii(pairsTakenApart(text)) : text,
+  }));
 }
+
+/**
+ * `bin/load.js` reads a byte as a letter, and esbuild leaves the letters of regular expressions as they are: curly quotes
+ * and fractions are looked for by those. There each may be written by its number.
+ */
+const inAscii = (program: string): string =>
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: all of ASCII, its control characters too
+  program.replace(/[^\u0000-\u007f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`);
 
 /**
  * The new programs in place of an earlier build's, with what V8 remembered of those; only once there are new ones, and
  * without the typeface, which somebody may be reading.
  */
-async function replaceProgram(files: readonly OutputFile[]): Promise<void> {
+async function replaceProgram(files: readonly Built[]): Promise<void> {
   await mkdir(BUILT, { recursive: true });
   const old = (await readdir(BUILT)).filter((name) => /\.(v8|js|js\.LEGAL\.txt)$/u.test(name));
   await Promise.all(old.map((name) => rm(join(BUILT, name))));
-  await Promise.all(files.map(({ path, contents }) => writeFile(path, contents)));
+  await Promise.all(files.map(({ path, text }) => writeFile(path, text)));
 }
 
 /** The room file's JSON Schema beside the program, for editors. */

@@ -206,6 +206,8 @@ describe("commands say what they did", () => {
 describe("the built program", () => {
   const PROGRAM = join(EXAMPLES, "..", "bin", "baymark.js");
   const built = existsSync(join(EXAMPLES, "..", "bin", "built", "cli.js"));
+  const ended = (...typed: string[]) =>
+    spawnSync(process.execPath, [PROGRAM, ...typed], { encoding: "utf8" });
 
   test.skipIf(!built)("ends quietly when nobody reads on", () => {
     const typed = `"${process.execPath}" "${PROGRAM}" report "${join(EXAMPLES, DEN)}" | head -n 1`;
@@ -215,8 +217,6 @@ describe("the built program", () => {
   });
 
   test.skipIf(!built)("gives the exit codes to the shell and no colour to a file", () => {
-    const ended = (...typed: string[]) =>
-      spawnSync(process.execPath, [PROGRAM, ...typed], { encoding: "utf8" });
     const { status, stdout } = ended("check", join(EXAMPLES, DEN));
     expect(status).toBe(1);
     expect(stdout).not.toContain("\u001b");
@@ -246,6 +246,27 @@ describe("the built program", () => {
       expect(said()).toBe(told);
       rmSync(memory);
       expect(said()).toBe(told);
+      rmSync(folder, { recursive: true });
+    },
+  );
+
+  test.skipIf(!built)(
+    "as bundled it reads the marks of a text program and of a telephone like plain ones",
+    () => {
+      const folder = mkdtempSync(join(tmpdir(), "baymark-marks-"));
+      const den = readFileSync(join(EXAMPLES, DEN), "utf8");
+      const answer = (is: string) => {
+        denWith(`height: 8' 11"`, `height: ${is}`)(folder);
+        const { stdout, stderr } = ended("check", join(folder, "room.yaml"), "--json");
+        expect(stderr).toBe("");
+        // Its fingerprint is of the bytes.
+        const { fingerprint, ...read } = JSON.parse(stdout);
+        return read;
+      };
+      writeFileSync(join(folder, DEN), den);
+      const plain = answer(`8' 10 1/2"`);
+      for (const typed of ["8’ 10½”", "8′ 10 ½″", "8′‑10 1⁄2″", "106 ½ in"])
+        expect(answer(typed)).toEqual(plain);
       rmSync(folder, { recursive: true });
     },
   );
