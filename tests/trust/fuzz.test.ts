@@ -1,33 +1,18 @@
-import { readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { rmSync } from "node:fs";
 import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
-import { startFile } from "../../src/room/start.js";
-import { FULL_ROOM } from "../room/full-room.js";
-import { exampleRooms, ownFolder } from "./command.js";
+import { ownFolder } from "./command.js";
 import { bytesOf, otherRooms, rawBytes, slippedRooms, spoiltRooms } from "./fuzz/arbitrary.js";
 import { asked, inTime, noMoreQuestions, roomIn } from "./fuzz/asked.js";
+import { GOOD } from "./fuzz/good.js";
 import { holdsOfJson, holdsOfPacket, holdsOfPlaces, holdsOfWords } from "./fuzz/holds.js";
+import { LONG, runs, SEED } from "./fuzz/runs.js";
 import type { Answer } from "./fuzz/target.js";
 
 /*
  * Whatever is in a room file: no crash, no hang, no words of a machine, a place for every message, and files that
  * carry nothing but sheets. The same inputs each time; `npm run fuzz` tries others for as long as it is told to.
  */
-
-/** `npm run fuzz`: how many files of each kind, for how long at most, from which seed. */
-const { BAYMARK_FUZZ_INPUTS, BAYMARK_FUZZ_SECONDS, BAYMARK_FUZZ_SEED } = process.env;
-const INPUTS = Number(BAYMARK_FUZZ_INPUTS ?? 240);
-const SECONDS = Number(BAYMARK_FUZZ_SECONDS ?? 0);
-const SEED = Number(BAYMARK_FUZZ_SEED ?? 20261125);
-
-const GOOD = [
-  ...exampleRooms().map((path) => readFileSync(path, "utf8")),
-  FULL_ROOM,
-  startFile({ language: "en", units: "imperial" }),
-  startFile({ language: "es", units: "metric" }),
-];
 
 const tried = { files: 0, resolved: 0, packets: 0, filesInPackets: 0, slowestMs: 0 };
 afterAll(() => {
@@ -82,38 +67,22 @@ const property = (rooms: fc.Arbitrary<Uint8Array>) =>
     holds(bytes, { printed: chance === 0 }),
   );
 
-const runs = (share: number): fc.Parameters<[Uint8Array, number]> => ({
-  numRuns: SECONDS > 0 ? 1e9 : Math.ceil(INPUTS * share),
-  seed: SEED,
-  ...(SECONDS > 0 ? { interruptAfterTimeLimit: SECONDS * 1000 * share } : {}),
-  endOnFailure: true,
-  asyncReporter: tell,
-});
-
-/** What failed, with the file that did it: its bytes would fill the screen. */
-async function tell({ failed, errorInstance, counterexample, numRuns }: fc.RunDetails<[Uint8Array, number]>) {
-  if (!failed) return;
-  const file = join(tmpdir(), `baymark-fuzz-${numRuns}.yaml`);
-  writeFileSync(file, counterexample?.[0] ?? "");
-  throw new Error(`seed ${SEED}, input ${numRuns}, kept as ${file}`, { cause: errorInstance });
-}
-
-const LONG = { timeout: 300_000 + 2000 * SECONDS };
+const kept = ([bytes]: [Uint8Array, number]) => ({ "room.yaml": bytes });
 
 describe("whatever is in a room file", LONG, () => {
   test("rooms with values changed, moved, repeated and taken out", async () => {
-    await fc.assert(property(spoiltRooms(GOOD).map(bytesOf)), runs(0.3));
+    await fc.assert(property(spoiltRooms(GOOD).map(bytesOf)), runs(0.3, kept));
   });
 
   test("rooms with other figures", async () => {
-    await fc.assert(property(otherRooms(GOOD).map(bytesOf)), runs(0.3));
+    await fc.assert(property(otherRooms(GOOD).map(bytesOf)), runs(0.3, kept));
   });
 
   test("slips in the text", async () => {
-    await fc.assert(property(slippedRooms(GOOD).map(bytesOf)), runs(0.3));
+    await fc.assert(property(slippedRooms(GOOD).map(bytesOf)), runs(0.3, kept));
   });
 
   test("bytes of any kind", async () => {
-    await fc.assert(property(rawBytes(GOOD)), runs(0.1));
+    await fc.assert(property(rawBytes(GOOD)), runs(0.1, kept));
   });
 });

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Answer } from "./target.js";
 import { Watched } from "./watched.js";
@@ -34,7 +34,8 @@ export async function inTime(folder: string, ...words: readonly string[]): Promi
 
 /** Loudspeakers whose places are looked for: those that ask for the best, and for each area what a shop's ceiling takes. */
 function lookedForIn(folder: string): number {
-  const text = readFileSync(join(folder, "room.yaml"), "utf8");
+  const rooms = readdirSync(folder).filter((name) => name.endsWith(".yaml"));
+  const text = rooms.map((name) => readFileSync(join(folder, name), "utf8")).join("\n");
   const count = (pattern: RegExp): number => text.match(pattern)?.length ?? 0;
   return count(/\bbest\b/gu) + 30 * count(/\bpattern:/gu);
 }
