@@ -10,6 +10,7 @@ import { Watched } from "./watched.js";
 const MOST_PROCESSOR_MS = 2000;
 const MANY_LOUDSPEAKERS = 24;
 const MORE_FOR_EACH_MS = 10;
+const MORE_FOR_DRAWN_MS = 200;
 const MOST_CLOCK_MS = 120_000;
 
 const watched = new Watched();
@@ -25,10 +26,29 @@ export async function asked(folder: string, ...words: readonly string[]): Promis
 
 /** The answer to a command line that reads and reckons; throws also where it took longer than a person waits. */
 export async function inTime(folder: string, ...words: readonly string[]): Promise<Answer> {
-  const answer = await asked(folder, ...words);
   const more = Math.max(0, lookedForIn(folder) - MANY_LOUDSPEAKERS);
-  const mostMs = MOST_PROCESSOR_MS + MORE_FOR_EACH_MS * more;
-  if (answer.processorMs > mostMs) throw new Error(`${words.join(" ")} took ${answer.processorMs} ms`);
+  return within(MOST_PROCESSOR_MS + MORE_FOR_EACH_MS * more, folder, words);
+}
+
+/** The same for one that also draws the sheets of all these loudspeakers, a score of pages for each. */
+export async function drawnInTime(
+  loudspeakers: number,
+  folder: string,
+  ...words: readonly string[]
+): Promise<Answer> {
+  const [drawn, searched] = [loudspeakers, lookedForIn(folder)].map((count) =>
+    Math.max(0, count - MANY_LOUDSPEAKERS),
+  );
+  const more = MORE_FOR_DRAWN_MS * (drawn ?? 0) + MORE_FOR_EACH_MS * (searched ?? 0);
+  return within(MOST_PROCESSOR_MS + more, folder, words);
+}
+
+/** Asked again where it took too long: a machine that does much else, or code run for the first time, is slow once. */
+async function within(mostMs: number, folder: string, words: readonly string[]): Promise<Answer> {
+  const answer = await asked(folder, ...words);
+  if (answer.processorMs <= mostMs) return answer;
+  const { processorMs } = await asked(folder, ...words);
+  if (processorMs > mostMs) throw new Error(`${words.join(" ")} took ${processorMs} ms`);
   return answer;
 }
 

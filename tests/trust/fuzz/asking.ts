@@ -3,7 +3,7 @@
  */
 import fc from "fast-check";
 import { type Change, changed, far, mildChange, pick } from "./changes.js";
-import { inAnotherHand } from "./hand.js";
+import { hand, inAnotherHand } from "./hand.js";
 import { type Entry, type Node, scalar, treeOf } from "./tree.js";
 
 /** Loudspeakers of a room that are to ask, by what is left over after division; and whether areas are to be filled. */
@@ -20,9 +20,6 @@ const asking: fc.Arbitrary<Asking> = fc.record({
   areas: fc.constantFrom("as they are", "empty", "empty", "the whole ceiling"),
   none: fc.constantFrom("no list", "empty list"),
 });
-
-/** How a room is written; prime, so that the numbers do not fall on the same choices each time. */
-const hand: fc.Arbitrary<readonly number[]> = fc.array(far, { minLength: 61, maxLength: 61 });
 
 /** The good rooms with places asked for and some figures changed, in any hand. */
 export function askingRooms(texts: readonly string[]): fc.Arbitrary<string> {

@@ -2,7 +2,9 @@
  * The same room in another person's hand: on lines or in brackets, with other quotes, indents and ends of lines, and
  * comments wherever they may stand.
  */
+import fc from "fast-check";
 import { isScalar, parseDocument } from "yaml";
+import { far } from "./changes.js";
 import { childrenOf, type Node } from "./tree.js";
 
 /** Chooses one of so many ways, beginning with 0. */
@@ -30,6 +32,9 @@ const HEADS = ["", "", "\ufeff", "# room\n", "\n\n", "---\n", "%YAML 1.2\n---\n"
 const TAILS = ["\n", "\n", "", "\n\n\n", "\n# end", "\n  # end\n", "\n...\n", "   \n"];
 const ENDS = ["\n", "\n", "\n", "\r\n", "\r"];
 const COMMENTS = ["why", "⌀ ñ 🙂", "", "at: best", "speakers:", "- { id: X }", "'open", "]} ,", "\tx\\"];
+
+/** How a room is written; prime, so that the numbers do not fall on the same choices each time. */
+export const hand: fc.Arbitrary<readonly number[]> = fc.array(far, { minLength: 61, maxLength: 61 });
 
 /** The tree as a text that says the same. */
 export function inAnotherHand(room: Node, numbers: readonly number[]): string {

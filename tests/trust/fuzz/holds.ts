@@ -42,21 +42,25 @@ export function holdsOfWords({ code, out, err }: Told, source: string): void {
 }
 
 /** A message on a line of its own, with a place; under it the line of the file, or what to do. */
-const PLACED = /^room\.yaml:(\d+):(\d+) {2}(?:error|warning|note) {2}\S/u;
+const PLACED = /^([\w-]+\.yaml):(\d+):(\d+) {2}(?:error|warning|note) {2}\S/u;
 
 /** The file's own line, the mark under it, what to do, and the last lines with the count. */
-const NO_MESSAGE = /^ *\d+ \| |^ +\^$|^ {4}\S|^`|^room\.yaml: \d/u;
+const NO_MESSAGE = /^ *\d+ \| |^ +\^$|^ {4}\S|^`|^[\w-]+\.yaml: \d/u;
 
-/** Every complaint and finding says a line and column that the file has. */
-export function holdsOfPlaces({ code, out, err }: Told, source: string): void {
-  const lines = source.split(/\r\n|\n|\r/u);
+/** Every complaint and finding says a line and column that the file has; of several files, each by its name. */
+export function holdsOfPlaces(
+  { code, out, err }: Told,
+  sources: string | Readonly<Record<string, string>>,
+): void {
+  const texts = typeof sources === "string" ? { "room.yaml": sources } : sources;
+  const lines = new Map(Object.entries(texts).map(([name, text]) => [name, text.split(/\r\n|\n|\r/u)]));
   const said = (code === 2 ? err : out).split("\n").filter((line) => line !== "");
   const messages = said.filter((line) => !NO_MESSAGE.test(line));
   if (code === 2 && messages.length === 0) refuse("nothing said", out);
   for (const message of messages) {
-    const [, line, column] = PLACED.exec(message) ?? [];
+    const [, file = "", line, column] = PLACED.exec(message) ?? [];
     if (line === undefined) refuse("a message without a place", message);
-    const text = lines[Number(line) - 1];
+    const text = lines.get(file)?.[Number(line) - 1];
     if (text === undefined || Number(column) < 1 || Number(column) > [...text].length + 1)
       refuse("no such place", message);
   }

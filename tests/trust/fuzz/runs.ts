@@ -14,7 +14,7 @@ export const SEED = Number(BAYMARK_FUZZ_SEED ?? 20261125);
 /** Of a test that tries things for as long as it is told to. */
 export const LONG = { timeout: 300_000 + 2000 * SECONDS };
 
-/** How many inputs a property is given, as a share of all; what failed is kept as files. */
+/** How many inputs a property is given, as a share of all, or of the time; what failed is kept as files. */
 export function runs<T extends [unknown, ...unknown[]]>(
   share: number,
   filesOf: (counterexample: T) => Readonly<Record<string, Uint8Array | string>>,
