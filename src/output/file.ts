@@ -10,7 +10,7 @@ import {
   statSync,
   writeSync,
 } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { brokenOff, placesFor } from "./leftovers.js";
 
 export type FileResult =
   | { readonly kind: "written" }
@@ -32,9 +32,9 @@ export interface Replacement {
 export function replaceFile(path: string, { before, after }: Replacement): FileResult {
   try {
     const target = realpathSync(path);
-    if (!isSame(readFileSync(target), before)) return { kind: "changed" };
-    swapIn(target, after);
-    return { kind: "written" };
+    // Files of runs that were broken off; a link in the place of one is not followed.
+    for (const { fresh } of brokenOff(target)) rmSync(fresh, { force: true });
+    return { kind: swapIn(target, { before, after }) ? "written" : "changed" };
   } catch (error) {
     if (error instanceof Error && "syscall" in error && "code" in error) {
       return { kind: "unwritable", code: String(error.code) };
@@ -46,18 +46,23 @@ export function replaceFile(path: string, { before, after }: Replacement): FileR
 const isSame = (a: Uint8Array, b: Uint8Array): boolean =>
   a.length === b.length && a.every((byte, index) => byte === b[index]);
 
-function swapIn(target: string, bytes: Uint8Array): void {
-  const fresh = join(dirname(target), `.${basename(target)}.baymark-new`);
-  // One that a run left that was broken off; a link in its place is not followed.
-  rmSync(fresh, { force: true });
+/** By a name of this run's own, so that two at once do not take one another's; whether the file was still the same. */
+function swapIn(target: string, { before, after }: Replacement): boolean {
+  const { fresh } = placesFor(target);
   try {
-    writeThrough(fresh, bytes);
+    writeThrough(fresh, after);
     chmodSync(fresh, statSync(target).mode);
-    renameSync(fresh, target);
+    // As late as it can be looked at: writing takes longer than a person needs to save.
+    if (isSame(readFileSync(target), before)) {
+      renameSync(fresh, target);
+      return true;
+    }
   } catch (error) {
     rmSync(fresh, { force: true });
     throw error;
   }
+  rmSync(fresh, { force: true });
+  return false;
 }
 
 /** Written to the disk itself before anything is renamed, so that no power cut leaves half of it. */

@@ -13,7 +13,7 @@ import { basename, dirname, join, resolve } from "node:path";
 import { listedIn, MARKER } from "./packet-files.js";
 
 /*
- * What a run puts beside a packet's folder while it replaces it, by names of its own: two runs at once do not touch
+ * What a run puts beside a packet's folder, or a file, while it replaces it, by names of its own: two runs at once do not touch
  * one another's, and the next run tells what one that was broken off has left.
  */
 
@@ -25,6 +25,7 @@ export interface Places {
   readonly former: string;
 }
 
+/** Names of this run's own beside a packet's folder, or beside a file (`fresh` only). */
 export function placesFor(target: string): Places {
   const run = `${process.pid}-${randomBytes(4).toString("hex")}`;
   return placesOf(target, run);
@@ -79,7 +80,7 @@ export const isOccupied = (error: unknown): boolean =>
   error instanceof Error && "code" in error && (error.code === "ENOTEMPTY" || error.code === "EEXIST");
 
 /** Places of runs that are over and did not clear up. */
-function brokenOff(target: string): readonly Places[] {
+export function brokenOff(target: string): readonly Places[] {
   const beginning = beginningFor(target);
   const runs = readdirSync(dirname(target))
     .filter((name) => name.startsWith(beginning))

@@ -62,19 +62,19 @@ test("a link stays one, and what it points to is replaced", () => {
 
 test("what the system refuses is a result, and the file is as it was", () => {
   expect(replace("before", "after")).toEqual({ kind: "unwritable", code: "ENOENT" });
-  writeFileSync(path(), "before");
-  // Where the new one is to be written beside, something else stands in the way.
-  mkdirSync(join(folder, ".room.yaml.baymark-new"));
-  expect(replace("before", "after")).toMatchObject({ kind: "unwritable" });
-  expect(held()).toBe("before");
+  mkdirSync(path());
+  expect(replace("before", "after")).toEqual({ kind: "unwritable", code: "EISDIR" });
+  expect(readdirSync(folder)).toEqual(["room.yaml"]);
 });
 
-test("what a broken run left beside it does not stand in the way, and a link there is not followed", () => {
+test("what a broken run left beside it goes, and a link there is not followed", () => {
   writeFileSync(path(), "before");
   const other = join(folder, "other");
   writeFileSync(other, "somebody else's");
-  symlinkSync(other, join(folder, ".room.yaml.baymark-new"));
+  // No system gives a process this number.
+  symlinkSync(other, join(folder, ".room.yaml.baymark-new-999999999-0a1b2c3d"));
   expect(replace("before", "after")).toEqual({ kind: "written" });
   expect(held()).toBe("after");
   expect(readFileSync(other, "utf8")).toBe("somebody else's");
+  expect(readdirSync(folder).sort()).toEqual(["other", "room.yaml"]);
 });

@@ -6,7 +6,10 @@ import fs from "node:fs";
 import { syncBuiltinESMExports } from "node:module";
 
 /** Calls of node:fs that change something. */
-const CHANGING = ["mkdirSync", "writeFileSync", "renameSync", "rmSync", "rmdirSync"] as const;
+const CHANGING = [
+  ...(["mkdirSync", "writeFileSync", "renameSync", "rmSync", "rmdirSync"] as const),
+  ...(["openSync", "writeSync", "fsyncSync", "chmodSync"] as const),
+] as const;
 type Changing = (typeof CHANGING)[number];
 
 const own = Object.fromEntries(CHANGING.map((name) => [name, fs[name]])) as {
@@ -58,7 +61,7 @@ function called(name: Changing, typed: unknown[], fault: Fault | null, count: Co
   count.calls += 1;
   if (fault?.kind === "death" && count.calls === fault.at) {
     count.dead = true;
-    if (fault.half) half(name, String(typed[0]), typed[1]);
+    if (fault.half) half(name, typed);
     throw new Death();
   }
   if (fault?.kind === "refusal" && isRefused(name, count.calls, fault))
@@ -66,17 +69,22 @@ function called(name: Changing, typed: unknown[], fault: Fault | null, count: Co
   return Reflect.apply(own[name], fs, typed);
 }
 
+const WRITING: ReadonlySet<Changing> = new Set(["mkdirSync", "writeFileSync", "openSync", "writeSync"]);
+
 /** A full disk still takes files away and moves them. */
 function isRefused(name: Changing, calls: number, fault: Fault & { readonly kind: "refusal" }): boolean {
   if (!fault.lasting) return calls === fault.at;
-  return calls >= fault.at && (name === "mkdirSync" || name === "writeFileSync");
+  return calls >= fault.at && WRITING.has(name);
 }
 
 const refusal = (code: string, path: string): Error =>
   Object.assign(new Error(`${code}: refused, '${path}'`), { code, syscall: "write" });
 
 /** Half of the bytes are written, half of the folder is taken away; the other calls are one step of the system's. */
-function half(name: Changing, path: string, bytes: unknown): void {
+function half(name: Changing, [first, bytes]: readonly unknown[]): void {
+  if (name === "writeSync" && typeof first === "number" && bytes instanceof Uint8Array)
+    own.writeSync(first, bytes.slice(0, bytes.length / 2));
+  const path = String(first);
   if (name === "writeFileSync" && (typeof bytes === "string" || bytes instanceof Uint8Array)) {
     own.writeFileSync(path, bytes.slice(0, bytes.length / 2));
   }
