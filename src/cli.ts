@@ -9,6 +9,7 @@ import type { ShareTask } from "./commands/mate.js";
 import { languagesTyped } from "./commands/options.js";
 import { processTerminal, type Terminal } from "./commands/terminal.js";
 import { UsageError } from "./commands/usage-error.js";
+import { codePointText, shown } from "./room/shown.js";
 import type { Language } from "./units/language.js";
 import { type Words, wordsIn } from "./words/words.js";
 
@@ -35,6 +36,7 @@ export async function run(
   const count = availableParallelism();
   const crew = startThread === null || count < 2 ? null : { start: startThread, count, language };
   try {
+    refuseUnseeable(typed, words);
     const program = programOf({ typed, terminal, words, crew, loaded, ended });
     await program.parseAsync([...typed], { from: "user" });
     return ended.code;
@@ -58,6 +60,18 @@ function spokenLanguage(typed: readonly string[]): Language {
   const at = typed.findIndex((word) => word === "--language" || word.startsWith("--language="));
   const value = typed[at]?.split("=")[1] ?? typed[at + 1];
   return at >= 0 && value !== undefined && /^es\b/i.test(value) ? "es" : "en";
+}
+
+/** What steers a terminal or turns a line about: a file by such a name would speak for the program. */
+const STEERING = /[\p{Cc}\p{Bidi_Control}\p{Cs}]/u;
+
+function refuseUnseeable(typed: readonly string[], words: Words): void {
+  for (const word of typed) {
+    if (word === "") throw new UsageError(words.commands.failure.emptyWord);
+    const [found] = STEERING.exec(word) ?? [];
+    if (found !== undefined)
+      throw new UsageError(words.commands.failure.unseen(shown(word), codePointText(found)));
+  }
 }
 
 function complained(terminal: Terminal, words: Words, cause: unknown): ExitCode {

@@ -1,4 +1,4 @@
-import { writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { writePdf } from "../output/pdf.js";
 import { rulerPage } from "../sheets/ruler-page.js";
@@ -40,14 +40,23 @@ export async function ruler(terminal: Terminal, words: Words, flags: RulerFlags)
     layerNames: sheetWords.frame.layers,
     ...(correction === null ? {} : { correction: { x: correction.x, y: correction.y } }),
   });
-  try {
-    writeFileSync(resolve(terminal.folder, flags.out), bytes);
-  } catch (cause) {
-    throw new UsageError(words.commands.failure.unwritable(flags.out, reasonOf(cause)));
-  }
+  writePage(resolve(terminal.folder, flags.out), bytes, flags.out, words);
   terminal.tell(`${words.commands.wrote(flags.out)}\n`);
   return EXIT.clean;
 }
+
+/** Over another page, and never over what is none, such as a room file. */
+function writePage(file: string, bytes: Uint8Array, typed: string, words: Words): void {
+  const { exists, unwritable } = words.commands.failure;
+  try {
+    if (existsSync(file) && !isPdf(readFileSync(file))) throw new UsageError(exists(typed));
+    writeFileSync(file, bytes);
+  } catch (cause) {
+    throw cause instanceof UsageError ? cause : new UsageError(unwritable(typed, reasonOf(cause)));
+  }
+}
+
+const isPdf = (bytes: Buffer): boolean => bytes.subarray(0, 5).toString("latin1") === "%PDF-";
 
 function keepMeasured(terminal: Terminal, words: Words, flags: RulerFlags): ExitCode {
   const { printer, across, down } = flags;

@@ -79,6 +79,27 @@ describe("what cannot be used is refused in a sentence, with nothing written", (
     refused(["print", "room.yaml"], /U\+1F50A/, denWith("name: Quarry Lane den", "name: Quarry 🔊 den")));
   test("a control character", () =>
     refused(["print", "room.yaml"], /U\+0007/, denWith("name: Quarry Lane den", 'name: "Quarry \\a den"')));
+  test("a name that would steer the terminal", () =>
+    refused(
+      ["check", "den\u001b[2J.yaml"],
+      /denU\+001B\[2J\.yaml: has a character that nobody sees, U\+001B/,
+    ));
+  test("a name that reads backwards", () =>
+    refused(["print", DEN, "-o", "out\u202e"], /outU\+202E: .*type it again without it/));
+  test("a variable of the shell that holds nothing", () =>
+    refused(["check", ""], /one of the words typed is empty/));
+  test("a ruler page over a room file", async () => {
+    const { folder, type } = workFolder();
+    const before = readFileSync(join(folder, DEN));
+    const { code, err } = await type("ruler", "-o", DEN);
+    expect([code, err]).toEqual([
+      2,
+      `baymark: ${DEN}: already exists and was left alone; name another file\n`,
+    ]);
+    expect(readFileSync(join(folder, DEN)).equals(before)).toBe(true);
+    expect((await type("ruler")).code).toBe(0);
+    expect((await type("ruler")).code).toBe(0);
+  });
   test("a sheet that is not there", () => refused(["print", DEN, "--only", "roof"], /--only roof.*ceiling/s));
   test("a paper that is not there", () => refused(["print", DEN, "--paper", "foolscap"], /letter.*A4/s));
   test("a printer that nobody measured", () =>

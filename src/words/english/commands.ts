@@ -119,6 +119,10 @@ export const commands = {
     badProfile: (file: string) => `${file}: is not a list of printers; mend or delete it`,
     badMeasured: (typed: string) => `${typed}: type what the 100 mm ruler measures, between 80 mm and 120 mm`,
     bothMeasured: "--across and --down go together, with --printer: both rulers are measured",
+    unseen: (word: string, codePoint: string) =>
+      `${word}: has a character that nobody sees, ${codePoint}; type it again without it`,
+    emptyWord:
+      'one of the words typed is empty (""): a name is missing there, or a variable of the shell holds none',
     ours: (message: string) => `baymark itself failed, nothing is wrong with what you typed: ${message}`,
   },
   usage: {

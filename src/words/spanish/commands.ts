@@ -116,6 +116,10 @@ export const commands: typeof english = {
     badProfile: (file) => `${file}: no es una lista de impresoras; arréglelo o bórrelo`,
     badMeasured: (typed) => `${typed}: escriba lo que mide la regla de 100 mm, entre 80 mm y 120 mm`,
     bothMeasured: "--across y --down van juntos, con --printer: se miden las dos reglas",
+    unseen: (word, codePoint) =>
+      `${word}: lleva un carácter que no se ve, ${codePoint}; escríbalo otra vez sin él`,
+    emptyWord:
+      'una de las palabras escritas está vacía (""): falta un nombre ahí, o una variable de la consola no tiene ninguno',
     ours: (message) => `falló el propio baymark, lo que usted escribió está bien: ${message}`,
   },
   usage: {

@@ -15,7 +15,8 @@ function refuse(what: string, shown: string): never {
 const MACHINE_WORDS = [
   /^ {4}at /mu,
   /\[object /u,
-  /\bundefined\b/u,
+  // But for a finding's code.
+  /(?<!\baim-)\bundefined\b/u,
   /\bNaN\b/u,
   /\bInfinity\b/u,
   /\bTypeError\b/u,

@@ -1,5 +1,7 @@
 import { type ChildProcess, fork } from "node:child_process";
 import { once } from "node:events";
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Answer, Order } from "./target.js";
 
@@ -38,7 +40,12 @@ export class Watched {
 }
 
 async function started(): Promise<ChildProcess> {
-  const child = fork(TARGET, { execArgv: ["--import", "tsx"], stdio: ["ignore", "inherit", "pipe", "ipc"] });
+  const child = fork(TARGET, {
+    execArgv: ["--import", "tsx"],
+    stdio: ["ignore", "inherit", "pipe", "ipc"],
+    // What a command keeps of printers is not kept in the configuration of whoever runs this.
+    env: { ...process.env, BAYMARK_CONFIG: mkdtempSync(join(tmpdir(), "baymark-trust-")) },
+  });
   await once(child, "spawn");
   return child;
 }
