@@ -96,7 +96,7 @@ const kept = ([bytes]: [Uint8Array, number]) => ({ "room.yaml": bytes });
 
 describe("places written into whatever is in a room file", LONG, () => {
   test("rooms that ask, in any hand", async () => {
-    await fc.assert(property(askingRooms(GOOD).map(bytesOf)), runs(0.4, kept));
+    await fc.assert(property(askingRooms(GOOD).map(bytesOf)), runs(0.5, kept, 2));
   });
 
   test("the same with slips, and spoilt rooms", async () => {
@@ -104,10 +104,10 @@ describe("places written into whatever is in a room file", LONG, () => {
       askingRooms(GOOD).chain((text) => slippedRooms([text])),
       spoiltRooms(GOOD),
     );
-    await fc.assert(property(rooms.map(bytesOf)), runs(0.3, kept));
+    await fc.assert(property(rooms.map(bytesOf)), runs(0.4, kept, 2));
   });
 
   test("bytes of any kind", async () => {
-    await fc.assert(property(rawBytes(GOOD)), runs(0.05, kept));
+    await fc.assert(property(rawBytes(GOOD)), runs(0.1, kept, 2));
   });
 });

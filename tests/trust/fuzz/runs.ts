@@ -14,13 +14,17 @@ export const SEED = Number(BAYMARK_FUZZ_SEED ?? 20261125);
 /** Of a test that tries things for as long as it is told to. */
 export const LONG = { timeout: 300_000 + 2000 * SECONDS };
 
-/** How many inputs a property is given, as a share of all, or of the time; what failed is kept as files. */
+/**
+ * How long a property is tried, as a share of the time, and on how many inputs where none is told: of what takes long a
+ * `fewer`-th part. What failed is kept as files.
+ */
 export function runs<T extends [unknown, ...unknown[]]>(
   share: number,
   filesOf: (counterexample: T) => Readonly<Record<string, Uint8Array | string>>,
+  fewer = 1,
 ): fc.Parameters<T> {
   return {
-    numRuns: SECONDS > 0 ? 1e9 : Math.ceil(INPUTS * share),
+    numRuns: SECONDS > 0 ? 1e9 : Math.ceil((INPUTS * share) / fewer),
     seed: SEED,
     ...(SECONDS > 0 ? { interruptAfterTimeLimit: SECONDS * 1000 * share } : {}),
     endOnFailure: true,
