@@ -14,53 +14,6 @@ test("nothing is found in the plain room", () => {
   expect(openingNamed(job(one())).mustNotCut).toBe(false);
 });
 
-/* Finished width: 4000 - 2 x 12.5; the flange is 230. */
-describe("past the surface", () => {
-  const left = (mm: number) => findingsOf(one({}, { at: { left: `${mm} mm`, front: "900 mm" } }));
-
-  test.each([
-    { mm: 127.5, byMm: null },
-    { mm: 127.495, byMm: null },
-    { mm: 127.48, byMm: 0.02 },
-    { mm: 100, byMm: 27.5 },
-    { mm: 0, byMm: 127.5 },
-  ])("$mm from the left: past by $byMm", ({ mm, byMm }) => {
-    const found = left(mm);
-    if (byMm === null) expect(found).toEqual([]);
-    else {
-      expect(found).toMatchObject([
-        {
-          code: "opening-outside-surface",
-          level: "error",
-          figures: { edge: "left", byMm: expect.closeTo(byMm, 6) },
-          fix: { at: { left: 128, front: 900 } },
-        },
-      ]);
-    }
-  });
-
-  test("wholly outside it says by how much all of it must come back", () => {
-    const found = findingsOf(one({}, { at: { right: "4.5 m", front: "900 mm" } }));
-    // The centre is 500 past the left framing face: 500 + 12.5 + 115.
-    expect(found).toMatchObject([
-      { code: "opening-outside-surface", figures: { edge: "left", byMm: expect.closeTo(627.5, 6) } },
-    ]);
-  });
-
-  test("in a corner the worse edge is named, once", () => {
-    const found = findingsOf(one({}, { at: { left: "60 mm", front: "100 mm" } }));
-    expect(found.filter(({ code }) => code === "opening-outside-surface")).toMatchObject([
-      { figures: { edge: "left", byMm: expect.closeTo(67.5, 6) } },
-    ]);
-  });
-
-  test("on a wall the floor and the boarded ceiling are edges", () => {
-    const high = { on: "front", model: "round", at: { left: "900 mm", down: "0" } };
-    const found = findingsOf(one({}, high));
-    expect(found[0]).toMatchObject({ figures: { edge: "ceiling", byMm: expect.closeTo(127.5, 6) } });
-  });
-});
-
 describe("depth behind the finished face, against cavity and board", () => {
   const deep = (depth: string, ceiling: Parts = {}): Parts =>
     one({ models: { round: { depth } }, framing: { ceiling } });

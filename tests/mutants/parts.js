@@ -31,6 +31,7 @@ const PARTS = {
       "tests/check/layout.test.ts",
       "tests/geometry/body.test.ts",
       "tests/geometry/distance-from.test.ts",
+      "tests/check/past-the-surface.test.ts",
       "tests/check/rules.test.ts",
       "tests/place/gaps.test.ts",
     ],
