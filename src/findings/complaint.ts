@@ -49,6 +49,12 @@ export type YamlSlip =
   | "no-colon"
   | "escape"
   | "comma"
+  | "merge-mark"
+  | "odd-space"
+  | "round-bracket"
+  | "semicolon"
+  | "dash"
+  | "dash-among-keys"
   | "other";
 
 export interface FiguresByComplaint {
@@ -73,7 +79,7 @@ export interface FiguresByComplaint {
   "unknown-key": { key: string; suggestion: string | null; choices: readonly string[] };
   "missing-key": { key: string };
   "nothing-written": { key: string };
-  "wrong-kind": { wanted: readonly Kind[]; found: Kind };
+  "wrong-kind": { wanted: readonly Kind[]; found: Kind; key: string | null };
   "unknown-word": { typed: string; suggestion: string | null; choices: readonly string[] };
   "other-format": { typed: string };
 
@@ -81,7 +87,7 @@ export interface FiguresByComplaint {
   "no-unit": { typed: string; ways: readonly string[] };
   "unknown-unit": { typed: string; unit: string; ways: readonly string[] };
   "not-a-measure": { typed: string; measured: Measured; ways: readonly string[] };
-  "comma-in-figure": { typed: string; instead: string };
+  "comma-in-figure": { typed: string; ways: readonly string[] };
   "inches-over-twelve": { typed: string; instead: string | null };
   "out-of-limits": { typed: string; least: string; most: string };
   "not-a-whole-number": { typed: string; least: number; most: number };

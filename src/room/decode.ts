@@ -29,12 +29,16 @@ export function decode(bytes: Uint8Array): DecodeResult {
     const figures = { bytes: bytes.length, mostBytes: MOST_BYTES };
     return refuse({ code: "file-too-large", path: [], at: "value", figures }, { line: 1, column: 1 });
   }
-  const text = inUtf8(bytes);
+  const text = isWide(bytes) ? null : inUtf8(bytes);
   if (text !== null) return { ok: true, text: text.replace(/\r(?!\n)/gu, "\n") };
-  return refuse({ code: "not-utf-8", path: [], at: "value", figures: {} }, firstBadByte(bytes));
+  const position = isWide(bytes) ? { line: 1, column: 1 } : firstBadByte(bytes);
+  return refuse({ code: "not-utf-8", path: [], at: "value", figures: {} }, position);
 }
 
 const refuse = (problem: Problem, position: Position): DecodeResult => ({ ok: false, problem, position });
+
+/** Characters of two bytes or four, which a room file begins with one of, and half of which are nought. */
+const isWide = ([first, second]: Uint8Array): boolean => first === 0 || second === 0;
 
 function inUtf8(bytes: Uint8Array): string | null {
   try {

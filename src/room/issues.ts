@@ -111,7 +111,10 @@ const isOfWrongKind = (issue: Issue): issue is TypeIssue =>
 
 function wrongKind(issues: readonly TypeIssue[], value: Tree, path: Path): Problem {
   const wanted = [...new Set(issues.map((issue) => kindWanted(issue.expected)))];
-  return { code: "wrong-kind", path, at: "value", figures: { wanted, found: kindOf(value) } };
+  // Of an entry in a list the list's own key.
+  const key = path.findLast((step) => typeof step === "string");
+  const figures = { wanted, found: kindOf(value), key: key === undefined ? null : shown(key) };
+  return { code: "wrong-kind", path, at: "value", figures };
 }
 
 function kindWanted(expected: string): Kind {

@@ -1,5 +1,6 @@
 import { Composer, type Document, isCollection, isScalar, Lexer, Parser, visit, type YAMLError } from "yaml";
 import type { Problem, YamlSlip } from "../findings/complaint.js";
+import { lineSlip } from "./line-slips.js";
 import { MOST_CHARACTERS as MOST_PRINTED } from "./schema/texts.js";
 import { shown } from "./shown.js";
 import { offsetOf, type PlacedProblem } from "./tree.js";
@@ -92,9 +93,16 @@ function slipsOf(document: ParsedDocument, text: string): PlacedProblem[] {
   if (version !== VERSION) return [directiveAt(text.indexOf("%YAML"), text)];
   const slips = document.errors
     .slice(0, MOST_SLIPS)
-    .map((error) => openSlip(error, document) ?? colonSlip(error, text) ?? slipOf(error));
+    .map(
+      (error) => ownSlip(error, text) ?? openSlip(error, document) ?? colonSlip(error, text) ?? slipOf(error),
+    );
   const warnings = document.warnings.map((warning) => warningOf(warning, text));
   return onePerPlace([...slips, ...warnings]);
+}
+
+function ownSlip(error: YAMLError, text: string): PlacedProblem | null {
+  const found = lineSlip(error, text);
+  return found === null ? null : slipAt(found.offset, found.slip);
 }
 
 /** At one place only what was said first; nothing after a slip that puts all the lines after it out of order. */
@@ -110,7 +118,10 @@ function onePerPlace(slips: readonly PlacedProblem[]): PlacedProblem[] {
 const slipIn = (slip: PlacedProblem | undefined): YamlSlip =>
   slip?.problem.code === "not-yaml" ? slip.problem.figures.slip : "other";
 
-const UPSETTING: ReadonlySet<YamlSlip> = new Set(["open-quote", "open-bracket", "tab", "indent", "no-colon"]);
+const UPSETTING: ReadonlySet<YamlSlip> = new Set([
+  ...(["open-quote", "open-bracket", "tab", "indent", "no-colon"] as const),
+  ...(["merge-mark", "odd-space", "round-bracket", "semicolon", "dash", "dash-among-keys"] as const),
+]);
 
 const slipAt = (offset: number, slip: YamlSlip): PlacedProblem =>
   placed(offset, { code: "not-yaml", path: [], at: "value", figures: { slip } });

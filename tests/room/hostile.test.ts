@@ -299,6 +299,13 @@ describe("bytes", () => {
     ]);
   });
 
+  test.each(["utf16le", "big-endian"])("of two for each character are pointed at: %s", (order) => {
+    const wide = Buffer.from(FULL_ROOM, "utf16le");
+    expect(complaintsAbout(order === "utf16le" ? wide : wide.swap16())).toMatchObject([
+      { code: "not-utf-8", line: 1, column: 1 },
+    ]);
+  });
+
   test("of a byte order mark are no part of the first line", () => {
     expect(complaintsAbout(bytes([0xef, 0xbb, 0xbf], FULL_ROOM))).toEqual([]);
     const text = changed("baymark: 1", "baymark: 2");

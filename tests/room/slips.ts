@@ -86,7 +86,7 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     from: `keep: 2"`,
     to: "keep: ▶'50,8 mm'",
     code: "comma-in-figure",
-    figures: { instead: "50.8 mm" },
+    figures: { ways: ["50.8 mm"] },
   },
   "more than eleven inches beside feet": {
     from: `length: 18' 8"`,
@@ -162,7 +162,7 @@ export const SLIPS: Readonly<Record<string, Slip>> = {
     from: "gauges: [16, 14, 12]",
     to: "gauges: ▶16",
     code: "wrong-kind",
-    figures: { wanted: ["list"], found: "text" },
+    figures: { wanted: ["list"], found: "text", key: "gauges" },
   },
   "a list where either of two others must stand": {
     from: "member: 2x8",

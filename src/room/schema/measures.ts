@@ -57,6 +57,12 @@ function lengthMm(text: string): number {
 
 const LENGTH_WAYS = [`9' 1 1/2"`, "2780 mm", "2.78 m"];
 
+/** With a point in the place of the comma; without either where it may have parted thousands. */
+function waysWithPoint(typed: string): readonly string[] {
+  const thousands = /(?<!\d)[1-9]\d{0,2},\d{3}(?!\d)/u.test(typed) ? [typed.replace(",", "")] : [];
+  return [typed.replace(",", "."), ...thousands];
+}
+
 function complainOfLength(context: Reading, text: string, problem: LengthProblem, limits: Limits): never {
   const typed = shown(text);
   switch (problem.kind) {
@@ -69,7 +75,7 @@ function complainOfLength(context: Reading, text: string, problem: LengthProblem
         ways: waysToWrite(typed, problem.figure),
       });
     case "comma":
-      return complain(context, "comma-in-figure", { typed, instead: typed.replace(",", ".") });
+      return complain(context, "comma-in-figure", { typed, ways: waysWithPoint(typed) });
     case "inches-over-twelve":
       return complain(context, "inches-over-twelve", { typed, instead: carried(problem) });
     case "too-large":
@@ -196,7 +202,7 @@ function complainOfQuantity(
       return complain(context, "unknown-unit", { typed, unit: problem.unit, ways });
     }
     case "comma":
-      return complain(context, "comma-in-figure", { typed, instead: typed.replace(",", ".") });
+      return complain(context, "comma-in-figure", { typed, ways: waysWithPoint(typed) });
     case "too-large":
       return complain(context, "out-of-limits", { typed, ...limitsOf(limits) });
     case "not-a-quantity": {

@@ -1,4 +1,5 @@
 import type { ComplaintPhrases, Kind, Measured, NameOf, YamlSlip } from "../../findings/complaint.js";
+import { exampleOf } from "../example.js";
 import { measureIn } from "../measure.js";
 import { listed, quoted } from "../quoted.js";
 
@@ -12,11 +13,10 @@ const KINDS: Readonly<Record<Kind, string>> = {
   nothing: "nothing",
 };
 
-/** How each is written. */
-const WRITTEN: Readonly<Record<Kind, string>> = {
-  ...KINDS,
-  map: "keys with values, as in `{ left: 3 m, front: 2 m }`,",
-  list: "a list, as in `[3 m, 2 m]`,",
+/** How each is written behind a key. */
+const written = (kind: Kind, key: string | null): string => {
+  const example = exampleOf(kind, key);
+  return example === null ? KINDS[kind] : `${KINDS[kind]}, as in ${quoted(example)},`;
 };
 
 const MEASURED: Readonly<Record<Measured, string>> = {
@@ -50,7 +50,8 @@ const SLIPS: Readonly<Record<YamlSlip, string>> = {
   "open-quote": "this quote is not closed; close it, or take it off where the value needs none",
   "open-bracket": "this bracket is not closed; close it",
   "missing-mark": "a comma is missing, or the colon after a key",
-  indent: "this line begins at another column than its neighbours; indent them alike, with spaces",
+  indent:
+    "this line, or the one above it, begins at another column than its neighbours; indent them alike, with spaces",
   "in-brackets":
     "inside brackets a comma is missing before this place, or a value with a dash or a colon needs quotes",
   "no-colon":
@@ -60,6 +61,14 @@ const SLIPS: Readonly<Record<YamlSlip, string>> = {
   escape: "a backslash between double quotes begins a code, and this is none; use single quotes",
   comma:
     "something stands here that does not belong to the value before it; quote the value, or check commas and brackets",
+  "merge-mark":
+    "a program for revisions left two versions of the file here; keep the lines of one of them, and take out the lines that begin with `<<<<<<<`, `=======` and `>>>>>>>`",
+  "odd-space": "a character stands here that looks like a space and is none; type a plain space in its place",
+  "round-bracket": "round brackets mean nothing here; write { } round keys with values, [ ] round a list",
+  semicolon: "a semicolon parts nothing here; write a comma",
+  dash: "each entry of a list begins on a line of its own with a dash and a space, as in `- { ... }`",
+  "dash-among-keys":
+    "a dash begins an entry of a list, and its neighbours are keys; take the dash out, or begin each of them with one",
   other: "this cannot be read as YAML; check quotes, brackets and indentation",
 };
 
@@ -101,8 +110,8 @@ const phrase: ComplaintPhrases = {
     `${quoted(key)} is missing here; add \`${key}: ${key === "baymark" ? "1" : "..."}\``,
   "nothing-written": ({ key }) =>
     `nothing is written for ${quoted(key)}; write its value or take the key out`,
-  "wrong-kind": ({ wanted, found }) =>
-    `${wanted.map((kind) => WRITTEN[kind]).join(" or ")} must stand here, and this is ${KINDS[found]}`,
+  "wrong-kind": ({ wanted, found, key }) =>
+    `${key === null ? "" : `${quoted(key)}: `}${wanted.map((kind) => written(kind, key)).join(" or ")} must stand here, and this is ${KINDS[found]}`,
   "unknown-word": ({ typed, suggestion, choices }) =>
     `${quoted(typed)} cannot stand here${instead(suggestion, "write", choices)}`,
   "other-format": ({ typed }) =>
@@ -113,8 +122,8 @@ const phrase: ComplaintPhrases = {
     `${quoted(typed)}: ${quoted(unit)} is no unit here; write ${listed(ways, "or")}`,
   "not-a-measure": ({ typed, measured, ways }) =>
     `${quoted(typed)} cannot be read as ${MEASURED[measured]}; write it as ${listed(ways, "or")}`,
-  "comma-in-figure": ({ typed, instead: written }) =>
-    `${quoted(typed)}: a comma can be read two ways; write a point, ${quoted(written)}`,
+  "comma-in-figure": ({ typed, ways }) =>
+    `${quoted(typed)}: a comma can be read two ways; write ${listed(ways, "or")}`,
   "inches-over-twelve": ({ typed, instead: written }) =>
     `${quoted(typed)}: beside feet there are fewer than 12 inches${written === null ? "" : `; write ${quoted(written)} if that is meant`}`,
   "out-of-limits": ({ typed, least, most }) =>

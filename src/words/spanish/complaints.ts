@@ -1,5 +1,6 @@
 import type { ComplaintPhrases, Kind, Measured, NameOf, YamlSlip } from "../../findings/complaint.js";
 import type { complaints as english } from "../english/complaints.js";
+import { exampleOf } from "../example.js";
 import { measureIn } from "../measure.js";
 import { listed, quoted } from "../quoted.js";
 
@@ -12,10 +13,9 @@ const KINDS: Readonly<Record<Kind, string>> = {
   nothing: "nada",
 };
 
-const WRITTEN: Readonly<Record<Kind, string>> = {
-  ...KINDS,
-  map: "claves con valores, como `{ left: 3 m, front: 2 m }`",
-  list: "una lista, como `[3 m, 2 m]`",
+const written = (kind: Kind, key: string | null): string => {
+  const example = exampleOf(kind, key);
+  return example === null ? KINDS[kind] : `${KINDS[kind]}, como ${quoted(example)}`;
 };
 
 const MEASURED: Readonly<Record<Measured, string>> = {
@@ -49,7 +49,8 @@ const SLIPS: Readonly<Record<YamlSlip, string>> = {
   "open-quote": "esta comilla no se cierra; ciérrela, o quítela si el valor no la necesita",
   "open-bracket": "este corchete o llave no se cierra; ciérrelo",
   "missing-mark": "falta una coma, o los dos puntos después de una clave",
-  indent: "esta línea empieza en otra columna que sus vecinas; alinéelas igual, con espacios",
+  indent:
+    "esta línea, o la de arriba, empieza en otra columna que sus vecinas; alinéelas igual, con espacios",
   "in-brackets":
     "dentro de corchetes falta una coma antes de este lugar, o un valor con guion o dos puntos necesita comillas",
   "no-colon":
@@ -60,6 +61,15 @@ const SLIPS: Readonly<Record<YamlSlip, string>> = {
     "una barra invertida entre comillas dobles empieza un código, y este no existe; use comillas simples",
   comma:
     "aquí hay algo que no pertenece al valor anterior; ponga el valor entre comillas o revise comas y corchetes",
+  "merge-mark":
+    "un programa de revisiones dejó aquí dos versiones del archivo; conserve las líneas de una y quite las que empiezan con `<<<<<<<`, `=======` y `>>>>>>>`",
+  "odd-space": "aquí hay un carácter que parece un espacio y no lo es; escriba un espacio común en su lugar",
+  "round-bracket":
+    "los paréntesis no significan nada aquí; escriba { } alrededor de claves con valores, [ ] alrededor de una lista",
+  semicolon: "un punto y coma no separa nada aquí; escriba una coma",
+  dash: "cada elemento de una lista empieza en su propia línea con un guion y un espacio, como en `- { ... }`",
+  "dash-among-keys":
+    "un guion empieza un elemento de una lista, y sus vecinas son claves; quite el guion, o empiece cada una con uno",
   other: "esto no se puede leer como YAML; revise comillas, corchetes y sangrías",
 };
 
@@ -101,8 +111,8 @@ const phrase: ComplaintPhrases = {
   "missing-key": ({ key }) =>
     `aquí falta ${quoted(key)}; agregue \`${key}: ${key === "baymark" ? "1" : "..."}\``,
   "nothing-written": ({ key }) => `${quoted(key)} no tiene valor; escríbalo o quite la clave`,
-  "wrong-kind": ({ wanted, found }) =>
-    `aquí va ${wanted.map((kind) => WRITTEN[kind]).join(" o ")}, y esto es ${KINDS[found]}`,
+  "wrong-kind": ({ wanted, found, key }) =>
+    `${key === null ? "" : `${quoted(key)}: `}aquí debe haber ${wanted.map((kind) => written(kind, key)).join(" o ")}, y hay ${KINDS[found]}`,
   "unknown-word": ({ typed, suggestion, choices }) =>
     `${quoted(typed)} no puede ir aquí${instead(suggestion, "escriba", choices)}`,
   "other-format": ({ typed }) =>
@@ -112,9 +122,9 @@ const phrase: ComplaintPhrases = {
   "unknown-unit": ({ typed, unit, ways }) =>
     `${quoted(typed)}: ${quoted(unit)} no es una unidad de aquí; escriba ${listed(ways, "o")}`,
   "not-a-measure": ({ typed, measured, ways }) =>
-    `${quoted(typed)} no se puede leer como ${MEASURED[measured]}; escriba como ${listed(ways, "o")}`,
-  "comma-in-figure": ({ typed, instead: written }) =>
-    `${quoted(typed)}: una coma se puede leer de dos maneras; escriba un punto, ${quoted(written)}`,
+    `${quoted(typed)} no se puede leer como ${MEASURED[measured]}; escríbalo así: ${listed(ways, "o")}`,
+  "comma-in-figure": ({ typed, ways }) =>
+    `${quoted(typed)}: una coma se puede leer de dos maneras; escriba ${listed(ways, "o")}`,
   "inches-over-twelve": ({ typed, instead: written }) =>
     `${quoted(typed)}: junto a los pies van menos de 12 pulgadas${written === null ? "" : `; escriba ${quoted(written)} si eso quiso decir`}`,
   "out-of-limits": ({ typed, least, most }) =>
@@ -124,7 +134,7 @@ const phrase: ComplaintPhrases = {
   "too-many": ({ of, count, most }) =>
     `${count} ${OF[of]}: a lo más caben ${most}; revise si hay un error al escribir`,
   "too-few": ({ count, least }) =>
-    `${count === 0 ? "no hay ninguno" : `solo hay ${count}`}; aquí van por lo menos ${least}`,
+    `${count === 0 ? "no hay ninguno" : `solo hay ${count}`}; aquí se espera por lo menos ${least}`,
 
   "text-empty": () => "este texto está vacío; escriba algo o quite la clave",
   "text-too-long": ({ count, most }) => `este texto tiene ${count} caracteres; en las hojas caben ${most}`,
