@@ -4,6 +4,7 @@ import type { Mounted } from "../listen/mounted.js";
 import { type Room, type Speaker, type SurfaceSpot, surfaceNamed } from "../room/room.js";
 import { USUAL_DIAMETER_MM, USUAL_SPOOL_MM } from "../standards/cable-practice.js";
 import { type Assumed, assumedFor } from "./assumed.js";
+import { routesAtOnce } from "./at-once/routes.js";
 import { type Hole, holesOf } from "./boring.js";
 import { type Box, boxOfArea, boxOfShape, isIn } from "./box.js";
 import { type Field, fieldOf } from "./field.js";
@@ -13,7 +14,7 @@ import { type Route, routeThrough } from "./route.js";
 import { type CableRun, type Ends, endsOf, runOf } from "./run.js";
 import { type PullPlan, pullPlanOf } from "./spools.js";
 import { withoutRimsPassedOver } from "./steps.js";
-import { trunkFrom } from "./trunk.js";
+import { trunkFrom, unwantedFrom } from "./trunk.js";
 import { alongMembers, boxToldOn, toldOn } from "./turned.js";
 
 export interface Cabling {
@@ -75,8 +76,31 @@ interface Routed {
   readonly route: Route | null;
 }
 
-/** The furthest first, so that the others can go along with it; given back in the room's order. */
+/** Given back in the room's order. */
 function routesTo(ways: Ways, all: readonly Mounted[], equipment: Vector): readonly Routed[] {
+  if (!isForOneSearch(ways, all)) return oneByOne(ways, all, equipment);
+  const unwanted = unwantedFrom(equipment);
+  const routes = allAtOnce(ways, all, { isForbidden: () => false, unwanted, everyBay: false });
+  return all.map((mounted, index) => ({ mounted, route: routes[index] ?? null }));
+}
+
+/** The shortest way to each of these loudspeakers; null where the allowed ways do not lead there. */
+export function routesToEach(ways: Ways, all: readonly Mounted[], boring: Boring): Iterable<Route | null> {
+  if (isForOneSearch(ways, all)) return allAtOnce(ways, all, boring);
+  return (function* () {
+    for (const mounted of all) yield routeTo(ways, mounted, boring);
+  })();
+}
+
+/** By one search for all of them. */
+export function allAtOnce(ways: Ways, all: readonly Mounted[], boring: Boring): readonly (Route | null)[] {
+  const spots = all.map((mounted) => spotsTo(ways, mounted));
+  const routes = routesAtOnce({ fields: ways.fields, others: ways.openings, spots, boring });
+  return routes.map((route) => withStart(ways, route));
+}
+
+/** The furthest first, so that the others can go along with it. */
+function oneByOne(ways: Ways, all: readonly Mounted[], equipment: Vector): readonly Routed[] {
   const offMm = ({ position }: Mounted): number => length(subtract(position, equipment));
   const trunk = trunkFrom(equipment);
   const routes = new Map<Mounted, Route | null>();
@@ -90,6 +114,23 @@ function routesTo(ways: Ways, all: readonly Mounted[], equipment: Vector): reado
     trunk.add(route?.legs ?? []);
   }
   return all.map((mounted) => ({ mounted, route: routes.get(mounted) ?? null }));
+}
+
+/*
+ * Each route by itself looks at the meetings of all lanes, so that it takes the longer the more corners there are, by
+ * their square. Where that comes to more than a few tenths of a second, one search finds them all.
+ */
+const CORNERS_TO_DOUBLE = 32;
+const MOST_ONE_BY_ONE = 300;
+
+function isForOneSearch({ fields }: Ways, all: readonly Mounted[]): boolean {
+  const corners = fields.reduce(
+    (sum, { blocks, outline, surface: { voids } }) =>
+      sum + 2 * blocks.length + outline.length + voids.reduce((more, { edges }) => more + edges.length, 0),
+    0,
+  );
+  const stages = all.reduce((sum, { speaker }) => sum + 1 + speaker.cable.via.length, 0);
+  return stages * (1 + corners / CORNERS_TO_DOUBLE) ** 2 > MOST_ONE_BY_ONE;
 }
 
 const diametersOf = ({ cable }: Room): Cabling["cableMm"] =>
@@ -161,15 +202,21 @@ function nearestWall(
   return nearest;
 }
 
-/** The shortest way to a loudspeaker by its own points; null where the allowed ways do not lead there. */
-export function routeTo(ways: Ways, { speaker, surface, centre }: Mounted, boring: Boring): Route | null {
-  const end = spotOn(ways, { surface: surface.name, at: centre });
+/** By a search of its own, the shortest way to a loudspeaker by its own points; null where the allowed ways do not lead there. */
+export function routeTo(ways: Ways, mounted: Mounted, boring: Boring): Route | null {
+  const spots = spotsTo(ways, mounted);
+  const end = spots.at(-1) ?? ways.start;
   const others = ways.openings.filter(({ field, box }) => field !== end.field || !isIn(box, end.at));
-  const route = routeThrough({
-    fields: ways.fields,
-    spots: [ways.start, ...speaker.cable.via.map((via) => spotOn(ways, via)), end],
-    others,
-    boring,
-  });
-  return route === null ? null : { ...route, lengthMm: route.lengthMm + ways.startMm };
+  return withStart(ways, routeThrough({ fields: ways.fields, spots, others, boring }));
 }
+
+/** Equipment, the points to go by, and the loudspeaker. */
+const spotsTo = (ways: Ways, { speaker, surface, centre }: Mounted): readonly Spot[] => [
+  ways.start,
+  ...speaker.cable.via.map((via) => spotOn(ways, via)),
+  spotOn(ways, { surface: surface.name, at: centre }),
+];
+
+/** With the way from the equipment to its wall. */
+const withStart = ({ startMm }: Ways, route: Route | null): Route | null =>
+  route === null ? null : { ...route, lengthMm: route.lengthMm + startMm };

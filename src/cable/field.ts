@@ -1,3 +1,4 @@
+import { countBelow } from "../geometry/ascending.js";
 import { distanceToSegmentMm, isInside, sidesOf } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { Polygon } from "../geometry/shape.js";
@@ -101,6 +102,10 @@ function bandsAlong(members: readonly Member[], axis: Axis): readonly Band[] {
     }));
 }
 
+/** Out of a stud or joist cable comes to one side, be it at a plate; never along in it. */
+export const isAcross = ({ surface: { framing } }: Field, axis: Axis): boolean =>
+  framing.kind === "known" && framing.run !== axis;
+
 const middleOf = ({ from, to }: Stretch): SurfacePoint => ({
   u: (from.u + to.u) / 2,
   v: (from.v + to.v) / 2,
@@ -123,7 +128,7 @@ export function isOpen(field: Field, stretch: Stretch, leavesWood: boolean): boo
 }
 
 /** Its middle in the outline, its ends in it or on it, and none of them in a void: a side at an angle parts no stretch. */
-function liesOn({ border, outline, surface }: Field, stretch: Stretch): boolean {
+export function liesOn({ border, outline, surface }: Field, stretch: Stretch): boolean {
   if (border.isAll && surface.voids.length === 0) return true;
   const middle = middleOf(stretch);
   const ends = [stretch.from, stretch.to];
@@ -145,16 +150,52 @@ const runsInWood = ({ bands }: Field, { axis }: Stretch, middle: SurfacePoint): 
     ({ lowMm, highMm }) => middle[axis] >= lowMm && middle[axis] <= highMm,
   );
 
-/** Of each surface's members those that hold a place across them, once for a place: every stretch of a lane asks. */
-const bandsFound = new WeakMap<readonly Band[], Map<number, readonly Band[]>>();
+/** Bands in the order of their places, with the widest's half width. */
+interface InOrder {
+  readonly bands: readonly Band[];
+  readonly placesMm: Float64Array;
+  readonly halfMm: number;
+}
 
-function bandsOver(bands: readonly Band[], acrossMm: number): readonly Band[] {
-  const known = bandsFound.get(bands) ?? new Map<number, readonly Band[]>();
-  bandsFound.set(bands, known);
-  const found = known.get(acrossMm) ?? bands.filter((band) => isInWood(band, acrossMm));
-  known.set(acrossMm, found);
+/** Of each surface's members once: every lane asks. */
+const ordered = new WeakMap<readonly Band[], InOrder>();
+
+export function inOrderOf(bands: readonly Band[]): InOrder {
+  const known = ordered.get(bands);
+  if (known !== undefined) return known;
+  const sorted = [...bands].sort((a, b) => a.atMm - b.atMm);
+  const found = {
+    bands: sorted,
+    placesMm: Float64Array.from(sorted, ({ atMm }) => atMm),
+    halfMm: sorted.reduce((most, { halfMm }) => Math.max(most, halfMm), 0),
+  };
+  ordered.set(bands, found);
   return found;
 }
+
+/** The bands that hold a place across them. */
+export function bandsOver(bands: readonly Band[], acrossMm: number): readonly Band[] {
+  const { bands: sorted, placesMm, halfMm } = inOrderOf(bands);
+  const over: Band[] = [];
+  for (let index = countBelow(placesMm, acrossMm - halfMm); index < sorted.length; index += 1) {
+    const band = sorted[index];
+    if (band === undefined || band.atMm > acrossMm + halfMm) break;
+    if (isInWood(band, acrossMm)) over.push(band);
+  }
+  return over;
+}
+
+/** Of what cable passes those that take a hole: none where it lies over them, no webs of a truss. */
+export function passable<One>(
+  { isOver, isOpenWeb }: Field,
+  all: readonly One[],
+  memberOf: (one: One) => Member,
+): readonly One[] {
+  if (isOver) return [];
+  return isOpenWeb ? all.filter((one) => !isRepeating(memberOf(one))) : all;
+}
+
+const isRepeating = ({ kind }: Member): boolean => kind === "joist" || kind === "stud";
 
 /** Along the border of a wall there is a floor, a ceiling or a corner, not a bay. */
 function isOnEdge({ border }: Field, { axis, from }: Stretch): boolean {
@@ -164,12 +205,8 @@ function isOnEdge({ border }: Field, { axis, from }: Stretch): boolean {
 }
 
 /** Members that a stretch passes through; each is counted on one side of its centre line only. */
-export function crossedBy(field: Field, stretch: Stretch): readonly Member[] {
-  const { isOver, isOpenWeb } = field;
-  if (isOver) return [];
-  const passed = passedBy(field, stretch);
-  return isOpenWeb ? passed.filter(({ kind }) => kind !== "joist" && kind !== "stud") : passed;
-}
+export const crossedBy = (field: Field, stretch: Stretch): readonly Member[] =>
+  passable(field, passedBy(field, stretch), (member) => member);
 
 function passedBy({ bands, aslant }: Field, stretch: Stretch): readonly Member[] {
   const { axis, from, to } = stretch;
@@ -177,8 +214,11 @@ function passedBy({ bands, aslant }: Field, stretch: Stretch): readonly Member[]
   const [low, high] = [Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])];
   const at = from[across];
   const square: Member[] = [];
-  for (const { member, atMm, lowMm, highMm } of bands[across]) {
-    if (atMm >= low && atMm < high && at >= lowMm && at <= highMm) square.push(member);
+  const { bands: sorted, placesMm } = inOrderOf(bands[across]);
+  for (let index = countBelow(placesMm, low); index < sorted.length; index += 1) {
+    const band = sorted[index];
+    if (band === undefined || band.atMm >= high) break;
+    if (at >= band.lowMm && at <= band.highMm) square.push(band.member);
   }
   return aslant.length === 0 ? square : [...square, ...aslant.filter((member) => isCut(member, stretch))];
 }

@@ -133,7 +133,7 @@ export function bayMiddles({ bands, border }: Field): readonly SurfacePoint[] {
 }
 
 /** Lanes reach across joins and back: through a wall, the ceiling and the wall at the other end. */
-const ROUNDS = 2;
+export const ROUNDS = 2;
 
 /** The lanes of every field through the given points, blocks and joins. */
 export function lanesOf(
@@ -200,7 +200,8 @@ type Beside = (value: number) => readonly number[];
 /** Of each surface's members once: every route asks again, and of the same corners. */
 const besideKnown = new WeakMap<readonly Band[], Beside>();
 
-function besideWoodOf(bands: readonly Band[]): Beside {
+/** The middles of the bays at both sides of the wood that a lane there would lie in, by the bands along it. */
+export function besideWoodOf(bands: readonly Band[]): Beside {
   const known = besideKnown.get(bands);
   if (known !== undefined) return known;
   const across = bands.filter(({ member }) => isRepeating(member.kind));

@@ -1,7 +1,16 @@
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
-import { type Axis, crossedBy, type Field, isOpen, isUncounted, otherAxis, type Stretch } from "./field.js";
+import {
+  type Axis,
+  crossedBy,
+  type Field,
+  isAcross,
+  isOpen,
+  isUncounted,
+  otherAxis,
+  type Stretch,
+} from "./field.js";
 import { carried, type Join, type Lanes, meetings, type Spot, turnMm } from "./lanes.js";
 import type { Link } from "./shortest.js";
 
@@ -35,9 +44,9 @@ export interface Boring {
  * other cables most, then the one with the fewest turns. All of it costs so little that it never makes up for a
  * length that anybody could measure.
  */
-const HOLE_COSTS_MM = 1e-3;
-const OWN_HOLE_COSTS_MM = 1e-5;
-const TURN_COSTS_MM = 1e-7;
+export const HOLE_COSTS_MM = 1e-3;
+export const OWN_HOLE_COSTS_MM = 1e-5;
+export const TURN_COSTS_MM = 1e-7;
 
 /** Each crossing of lanes is two nodes, by the axis on which cable came to it, so that turns can be counted. */
 const AXES: readonly Axis[] = ["u", "v"];
@@ -173,10 +182,6 @@ function stretchCost({ lanes: { field }, ends, boring }: Ground, low: Place, axi
   const own = crossed.reduce((sum, member) => sum + boring.unwanted(field, member, alongMm), 0);
   return lengthMm + (crossed.length + uncounted) * HOLE_COSTS_MM + own * OWN_HOLE_COSTS_MM;
 }
-
-/** Out of a stud or joist cable comes to one side, be it at a plate; never along in it. */
-const isAcross = ({ surface: { framing } }: Field, axis: Axis): boolean =>
-  framing.kind === "known" && framing.run !== axis;
 
 const isSame = (a: SurfacePoint, b: SurfacePoint): boolean =>
   Math.abs(a.u - b.u) < EPSILON_MM && Math.abs(a.v - b.v) < EPSILON_MM;

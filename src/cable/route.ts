@@ -151,7 +151,8 @@ function leastMm(from: Vector, to: Vector, isUpright: boolean): number {
 const isAligned = ({ surface: { frame } }: Field): boolean =>
   [frame.u, frame.v].every(({ x, y, z }) => Math.max(Math.abs(x), Math.abs(y), Math.abs(z)) > 1 - 1e-12);
 
-function routeOf(way: readonly Spot[]): Route {
+/** The legs of a way by the spots at which it turns or changes surfaces. */
+export function routeOf(way: readonly Spot[]): Route {
   const legs: Leg[] = [];
   let turnsMm = 0;
   let upMm = 0;

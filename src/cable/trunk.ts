@@ -1,6 +1,6 @@
 import { toWorld } from "../geometry/frame.js";
 import { length, subtract, type Vector } from "../geometry/vector.js";
-import type { Member, Surface } from "../room/room.js";
+import type { Member } from "../room/room.js";
 import { SHARED_WITHIN_MM } from "./boring.js";
 import { type Field, meeting, runOf } from "./field.js";
 import type { Boring } from "./network.js";
@@ -27,24 +27,28 @@ export function trunkFrom(equipment: Vector): Trunk {
   };
   // Every route asks again, of the same lanes.
   const alone = new Map<Member, Map<number, number>>();
-  const unwantedAlone = ({ surface }: Field, member: Member, alongMm: number): number => {
+  const unwanted = unwantedFrom(equipment);
+  const aloneAt = (field: Field, member: Member, alongMm: number): number => {
     const known = alone.get(member) ?? new Map<number, number>();
     alone.set(member, known);
-    const found = known.get(alongMm) ?? aloneAt(surface, member, alongMm);
+    const found = known.get(alongMm) ?? unwanted(field, member, alongMm);
     known.set(alongMm, found);
     return found;
   };
-  const aloneAt = ({ frame }: Surface, member: Member, alongMm: number): number => {
-    const at = meeting(member, runOf(member), alongMm) ?? member.from;
-    return 1 + Math.min(1, length(subtract(toWorld(frame, at), equipment)) / FAR_MM);
-  };
   return {
-    unwanted: (field, member, alongMm) =>
-      isShared(member, alongMm) ? 0 : unwantedAlone(field, member, alongMm),
+    unwanted: (field, member, alongMm) => (isShared(member, alongMm) ? 0 : aloneAt(field, member, alongMm)),
     add: (legs) => {
       for (const { crossed, from } of legs) {
         for (const member of crossed) addTo(member, from[runOf(member)]);
       }
     },
+  };
+}
+
+/** How little a hole is wanted that no other cable has made yet: more the further from the equipment, from 1 to 2. */
+export function unwantedFrom(equipment: Vector): Boring["unwanted"] {
+  return ({ surface: { frame } }, member, alongMm) => {
+    const at = meeting(member, runOf(member), alongMm) ?? member.from;
+    return 1 + Math.min(1, length(subtract(toWorld(frame, at), equipment)) / FAR_MM);
   };
 }

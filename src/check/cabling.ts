@@ -1,5 +1,5 @@
 import { type Hole, partedOver } from "../cable/boring.js";
-import { type Cabling, routeTo, waysIn } from "../cable/cabling.js";
+import { type Cabling, routesToEach, waysIn } from "../cable/cabling.js";
 import { isWithin, thinnestOf } from "../cable/gauge.js";
 import { type CableRun, sizesAtHand, wantedOf } from "../cable/run.js";
 import type { Finding, MemberName, OtherWay } from "../findings/finding.js";
@@ -117,12 +117,14 @@ function wayRound({ room, all, cabling }: Wired, holes: readonly Hole[]): OtherW
     unwanted: () => 1,
     everyBay: true,
   };
+  const led = all.filter(({ speaker }) => ids.has(speaker.id));
   let longerMm = Number.NEGATIVE_INFINITY;
-  for (const mounted of all.filter(({ speaker }) => ids.has(speaker.id))) {
-    const route = routeTo(ways, mounted, boring);
-    const run = cabling.runs.find(({ speaker }) => speaker.id === mounted.speaker.id);
+  let index = 0;
+  for (const route of routesToEach(ways, led, boring)) {
+    const run = cabling.runs.find(({ speaker }) => speaker.id === led[index]?.speaker.id);
     if (route === null || run === undefined) return null;
     longerMm = Math.max(longerMm, route.lengthMm - run.routeMm);
+    index += 1;
   }
   return { kind: "route", longerMm };
 }
