@@ -2,14 +2,13 @@
  * Runs in a process of its own, so that one that never comes back can be ended: types command lines as the program
  * itself would get them, and tells what was said and how long the processor was at it.
  */
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
+import { createRequire } from "node:module";
 import pico from "picocolors";
 import type { Terminal } from "../../../src/commands/terminal.js";
 
-/** The bundle that `npm run build` makes, which is what people run. */
-const BUILT = join(import.meta.dirname, "..", "..", "..", "bin", "built", "cli.js");
-const program: typeof import("../../../src/cli.js") = await import(pathToFileURL(BUILT).href);
+/** The bundle that `npm run build` makes, as it is loaded for people. */
+const { programFor } = createRequire(import.meta.url)("../../../bin/load.js");
+const program: typeof import("../../../src/cli.js") = programFor("report");
 
 export interface Order {
   readonly folder: string;
