@@ -1,8 +1,8 @@
-import { toWorld } from "../geometry/frame.js";
-import { length, subtract, type Vector } from "../geometry/vector.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
+import type { Vector } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
 import { SHARED_WITHIN_MM } from "./boring.js";
-import { type Field, meeting, runOf } from "./field.js";
+import { type Field, runOf } from "./field.js";
 import type { Boring } from "./network.js";
 import type { Leg } from "./route.js";
 
@@ -47,8 +47,18 @@ export function trunkFrom(equipment: Vector): Trunk {
 
 /** How little a hole is wanted that no other cable has made yet: more the further from the equipment, from 1 to 2. */
 export function unwantedFrom(equipment: Vector): Boring["unwanted"] {
+  // Asked of every member and lane: the place on the member's centre line, in the world, with nothing made for it.
   return ({ surface: { frame } }, member, alongMm) => {
-    const at = meeting(member, runOf(member), alongMm) ?? member.from;
-    return 1 + Math.min(1, length(subtract(toWorld(frame, at), equipment)) / FAR_MM);
+    const { from, to } = member;
+    const axis = runOf(member);
+    const lengthMm = to[axis] - from[axis];
+    const found = (alongMm - from[axis]) / lengthMm;
+    const share = Math.max(-found, found - 1) * Math.abs(lengthMm) > EPSILON_MM ? 0 : found;
+    const u = from.u + (to.u - from.u) * share;
+    const v = from.v + (to.v - from.v) * share;
+    const x = frame.origin.x + (frame.u.x * u + frame.v.x * v) - equipment.x;
+    const y = frame.origin.y + (frame.u.y * u + frame.v.y * v) - equipment.y;
+    const z = frame.origin.z + (frame.u.z * u + frame.v.z * v) - equipment.z;
+    return 1 + Math.min(1, Math.hypot(x, y, z) / FAR_MM);
   };
 }

@@ -94,12 +94,13 @@ type Along = Readonly<Record<Axis, readonly (readonly Seed[])[]>>;
 function along(field: Field, seeds: Seeds): Along {
   const grouped = (axis: Axis): readonly (readonly Seed[])[] => {
     const beside = besideWoodOf(field.bands[axis]);
-    const all = field.isOver
-      ? [...seeds[axis]]
-      : seeds[axis].flatMap((each) => [
-          each,
-          ...beside(each.laneMm).map((laneMm): Seed => ({ ...each, laneMm })),
-        ]);
+    const all = [...seeds[axis]];
+    if (!field.isOver) {
+      for (const each of seeds[axis]) {
+        const { lowMm, highMm, from } = each;
+        for (const laneMm of beside(each.laneMm)) all.push({ laneMm, lowMm, highMm, from });
+      }
+    }
     const groups: Seed[][] = [];
     let last = Number.NEGATIVE_INFINITY;
     for (const each of all.sort((a, b) => a.laneMm - b.laneMm)) {
