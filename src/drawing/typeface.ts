@@ -29,6 +29,8 @@ export interface Typeface extends FaceMetrics {
   readonly byCodePoint: ReadonlyMap<number, GlyphRow>;
   /** Of those, by code point too, the first 256, which nearly every letter is among. */
   readonly latin: readonly (GlyphRow | undefined)[];
+  /** No glyph has a higher number. */
+  readonly lastGlyph: number;
 }
 
 const LATIN = 256;
@@ -57,7 +59,8 @@ export function typeface(face: Face): Typeface {
   const metrics = JSON.parse(readTypefaceFile(TYPEFACE_FILES.metrics(face)).toString("utf8")) as FaceMetrics;
   const byCodePoint = new Map(metrics.rows.map((row) => [row[0], row]));
   const latin = Array.from({ length: LATIN }, (_, codePoint) => byCodePoint.get(codePoint));
-  const read = { ...metrics, byCodePoint, latin };
+  const lastGlyph = Math.max(...metrics.rows.map(([, glyph]) => glyph));
+  const read = { ...metrics, byCodePoint, latin, lastGlyph };
   opened[face] = read;
   return read;
 }

@@ -1,6 +1,7 @@
 import type { Group, Ink, Item, Layer, PagePoint, PathStep, Stroke } from "../drawing/drawing.js";
 import { figure } from "./figure.js";
-import { glyphsOf, type Literals, noLiterals, textOperators, type UsedGlyphs } from "./pdf-text.js";
+import type { UsedGlyphs } from "./pdf-glyphs.js";
+import { glyphsOf, type Literals, noLiterals, textOperators } from "./pdf-text.js";
 
 /** What drawing a page notes for the document around it. */
 export interface Noted {

@@ -1,7 +1,7 @@
 import { type PDFContext, type PDFRef, PDFString } from "pdf-lib";
 import { byText } from "../drawing/by-text.js";
 import type { Face } from "../drawing/drawing.js";
-import { TYPEFACE_FILES, type Typeface, typeface } from "../drawing/typeface.js";
+import { type GlyphRow, TYPEFACE_FILES, type Typeface, typeface } from "../drawing/typeface.js";
 import { readTypefaceFile } from "../drawing/typeface-files.js";
 import { deflated } from "./deflate.js";
 import { addStream } from "./pdf-stream.js";
@@ -14,10 +14,10 @@ const SYMBOLIC = 4;
 const STEM: Readonly<Record<Face, number>> = { regular: 88, bold: 160 };
 
 /**
- * The font as it was prepared, whole, with the widths and the text of the glyphs that were used
+ * The font as it was prepared, whole, with the widths and the text of the glyphs that were used, sorted by their number
  * (ISO 32000-1, 9.7: Type 0 font, Identity-H, glyphs by their own number).
  */
-export function embedFont(context: PDFContext, face: Face, used: ReadonlyMap<number, number>): PDFRef {
+export function embedFont(context: PDFContext, face: Face, used: readonly GlyphRow[]): PDFRef {
   const metrics = typeface(face);
   const name = `${SUBSET_TAG}+${metrics.name}`;
   const descendant = context.register(
@@ -68,29 +68,21 @@ const fontFile = (context: PDFContext, face: Face): PDFRef =>
   addStream(context, fileBytes(TYPEFACE_FILES.deflated(face)), { Length1: typeface(face).byteLength });
 
 /** Pairs of a glyph and the list with its width in thousandths of the em, exact so that nothing drifts. */
-function widths(
-  { byCodePoint, unitsPerEm }: Typeface,
-  used: ReadonlyMap<number, number>,
-): (number | number[])[] {
-  return [...used]
-    .toSorted(([a], [b]) => a - b)
-    .flatMap(([glyph, codePoint]) => [glyph, [((byCodePoint.get(codePoint)?.[2] ?? 0) * 1000) / unitsPerEm]]);
-}
+const widths = ({ unitsPerEm }: Typeface, used: readonly GlyphRow[]): (number | number[])[] =>
+  used.flatMap(([, glyph, advance]) => [glyph, [(advance * 1000) / unitsPerEm]]);
 
 /** Lines of one block of a character map may not pass 100 (ISO 32000-1, 9.7.5.4). */
 const BLOCK = 100;
 
 const hexOf = (number: number): string => number.toString(16).padStart(4, "0");
 
-function toUnicodeMap(context: PDFContext, used: ReadonlyMap<number, number>): PDFRef {
+function toUnicodeMap(context: PDFContext, used: readonly GlyphRow[]): PDFRef {
   return addStream(context, deflated(toUnicode(used)));
 }
 
 /** The character map by which readers get text back out of glyph numbers (ISO 32000-1, 9.10.3). */
-function toUnicode(used: ReadonlyMap<number, number>): string {
-  const lines = [...used]
-    .toSorted(([a], [b]) => a - b)
-    .map(([glyph, codePoint]) => `<${hexOf(glyph)}> <${hexOf(codePoint)}>`);
+function toUnicode(used: readonly GlyphRow[]): string {
+  const lines = used.map(([codePoint, glyph]) => `<${hexOf(glyph)}> <${hexOf(codePoint)}>`);
   const blocks = Array.from({ length: Math.ceil(lines.length / BLOCK) }, (_, index) => {
     const block = lines.slice(index * BLOCK, (index + 1) * BLOCK);
     return `${block.length} beginbfchar\n${block.join("\n")}\nendbfchar`;

@@ -1,11 +1,12 @@
 import type { PDFContext, PDFRef } from "pdf-lib";
-import type { Face, Page } from "../drawing/drawing.js";
+import type { Page } from "../drawing/drawing.js";
 import { InternalError } from "../findings/internal-error.js";
 import { MAX_PAGE_SIDE_PDF_UNITS, PDF_UNITS_PER_INCH } from "../standards/page-units.js";
 import { MM_PER_INCH } from "../units/definitions.js";
 import { deflated } from "./deflate.js";
 import { factor, figure } from "./figure.js";
 import { type Content, contentOf, type Noted } from "./pdf-content.js";
+import { glyphsOfAll } from "./pdf-glyphs.js";
 import { addStream } from "./pdf-stream.js";
 
 /** Nominal length over the one measured on paper, in each direction of the page; 1 where the printer is true. */
@@ -46,13 +47,8 @@ export function drawnPage(
 export function together(parts: readonly Noted[]): Noted {
   const [only] = parts;
   if (only !== undefined && parts.length === 1) return { glyphs: only.glyphs, layers: only.layers };
-  const of = (face: Face) => {
-    const all = new Map<number, number>();
-    for (const { glyphs } of parts) for (const [glyph, codePoint] of glyphs[face]) all.set(glyph, codePoint);
-    return all;
-  };
   return {
-    glyphs: { regular: of("regular"), bold: of("bold") },
+    glyphs: glyphsOfAll(parts.map(({ glyphs }) => glyphs)),
     layers: new Set(parts.flatMap(({ layers }) => [...layers])),
   };
 }

@@ -4,28 +4,27 @@ import type { Face, Text } from "../drawing/drawing.js";
 import { BEFORE, emMm, textWidthMm } from "../drawing/text.js";
 import { typeface } from "../drawing/typeface.js";
 import { factor, figure } from "./figure.js";
-
-/** Which code point a glyph that was drawn stands for, by face: what has to be embedded. */
-export type UsedGlyphs = Readonly<Record<Face, ReadonlyMap<number, number>>>;
+import { noGlyphs, noteGlyphs, type UsedGlyphs } from "./pdf-glyphs.js";
 
 /** Names of the fonts in every page's resources. */
 export const FONT_KEY: Readonly<Record<Face, string>> = { regular: "R", bold: "B" };
 
-/** A letter in a content stream: the number of its glyph, two bytes, high byte first, and what it stands for. */
+/** A letter in a content stream: the number of its glyph, and that as two bytes, high byte first. */
 interface Letter {
   readonly written: string;
   readonly glyph: number;
-  readonly codePoint: number;
 }
 
-const letters = byFace((face) => byText((character) => letterOf(character, face)));
+/** By face and code point, each as it is first drawn. */
+const letters: Readonly<Record<Face, Map<number, Letter>>> = { regular: new Map(), bold: new Map() };
 
-function letterOf(character: string, face: Face): Letter {
-  const codePoint = character.codePointAt(0) ?? 0;
+function letterOf(codePoint: number, face: Face): Letter {
   const glyph = typeface(face).byCodePoint.get(codePoint)?.[1] ?? 0;
   const bytes = String.fromCharCode(glyph >> 8, glyph & 0xff);
   const written = bytes.replace(NOT_AS_IT_IS, (byte) => AS_WRITTEN.get(byte) ?? `\\${byte}`);
-  return { written, glyph, codePoint };
+  const letter = { written, glyph };
+  letters[face].set(codePoint, letter);
+  return letter;
 }
 
 /** What means something else in a literal string (ISO 32000-1, 7.3.4.2): brackets, and line ends, which readers exchange. */
@@ -35,17 +34,28 @@ const AS_WRITTEN: ReadonlyMap<string, string> = new Map([
   ["\n", "\\n"],
 ]);
 
-/** A text as it stands in a content stream: a literal string, and its letters, each once. */
+/** A text as it stands in a content stream: a literal string, and the numbers of its glyphs, each once. */
 interface Literal {
   readonly literal: string;
-  readonly letters: readonly Letter[];
+  readonly glyphs: readonly number[];
 }
 
-const literals = byFace((face) => byText((text) => literalOf(drawable(text), letters[face])));
+const literals = byFace((face) => byText((text) => literalOf(drawable(text), face)));
 
-function literalOf(text: string, letter: (character: string) => Letter): Literal {
-  const used = Array.from(text, letter);
-  return { literal: `(${used.map(({ written }) => written).join("")})`, letters: [...new Set(used)] };
+const LAST_IN_ONE_UNIT = 0xffff;
+
+function literalOf(text: string, face: Face): Literal {
+  const known = letters[face];
+  const glyphs: number[] = [];
+  let literal = "(";
+  for (let at = 0; at < text.length; at++) {
+    const codePoint = text.codePointAt(at) ?? 0;
+    if (codePoint > LAST_IN_ONE_UNIT) at++;
+    const { written, glyph } = known.get(codePoint) ?? letterOf(codePoint, face);
+    literal += written;
+    if (!glyphs.includes(glyph)) glyphs.push(glyph);
+  }
+  return { literal: `${literal})`, glyphs };
 }
 
 /** The literals of a page, each once. */
@@ -53,14 +63,12 @@ export type Literals = Readonly<Record<Face, Set<Literal>>>;
 
 export const noLiterals = (): Literals => ({ regular: new Set(), bold: new Set() });
 
-export function glyphsOf(used: Literals): UsedGlyphs {
-  const of = (face: Face): ReadonlyMap<number, number> => {
-    const all = new Set<Letter>();
-    for (const literal of used[face]) for (const letter of literal.letters) all.add(letter);
-    return new Map(Array.from(all, ({ glyph, codePoint }) => [glyph, codePoint]));
-  };
-  return { regular: of("regular"), bold: of("bold") };
-}
+export const glyphsOf = (used: Literals): UsedGlyphs =>
+  byFace((face) => {
+    const noted = noGlyphs(face);
+    for (const { glyphs } of used[face]) noteGlyphs(noted, glyphs);
+    return noted;
+  });
 
 /**
  * The text matrix: the page has y down, letters have y up, so their second axis is turned over; both are turned

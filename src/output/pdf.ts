@@ -4,6 +4,7 @@ import type { Layer, Page } from "../drawing/drawing.js";
 import { cleanText } from "./clean-text.js";
 import type { Noted } from "./pdf-content.js";
 import { embedFont } from "./pdf-font.js";
+import { rowsOf } from "./pdf-glyphs.js";
 import { type LayerRefs, layerProperties, layersOf } from "./pdf-layers.js";
 import { type Bookmark, outlineOf } from "./pdf-outline.js";
 import { addPage, type DrawnPage, drawPage, type PrinterCorrection, together } from "./pdf-page.js";
@@ -64,8 +65,13 @@ export async function joinPdf(pages: readonly DrawnPage[], options: PdfOptions):
 const OBJECTS_IN_STREAM = 100;
 
 function resourcesOf(context: PDFContext, noted: Noted, layers: LayerRefs) {
-  const faces = (["regular", "bold"] as const).filter((face) => noted.glyphs[face].size > 0);
-  const fonts = faces.map((face) => [FONT_KEY[face], embedFont(context, face, noted.glyphs[face])]);
+  const used = (["regular", "bold"] as const).map((face) => ({
+    face,
+    rows: rowsOf(noted.glyphs[face], face),
+  }));
+  const fonts = used
+    .filter(({ rows }) => rows.length > 0)
+    .map(({ face, rows }) => [FONT_KEY[face], embedFont(context, face, rows)]);
   return {
     ...(fonts.length === 0 ? {} : { Font: Object.fromEntries(fonts) }),
     ...(layers.size === 0 ? {} : { Properties: Object.fromEntries(layers) }),
