@@ -1,5 +1,5 @@
 import { type Content, contentOf, type DrawnPage, drawnPage, type PrinterCorrection } from "../output/pdf.js";
-import { writeSvg } from "../output/svg.js";
+import { type SvgParts, svgParts } from "../output/svg.js";
 import type { Packet, PrintedPage } from "../sheets/packet.js";
 import type { Body } from "../sheets/sheet.js";
 
@@ -13,7 +13,7 @@ export interface MadePage extends Omit<PrintedPage, "page" | "body"> {
 export interface Made {
   readonly pages: readonly MadePage[];
   /** Drawings whole, by the sheet's name, as SVG; not written where none is asked for. */
-  readonly drawings: readonly { readonly sheet: string; readonly svg: Uint8Array | null }[];
+  readonly drawings: readonly { readonly sheet: string; readonly svg: SvgParts | null }[];
 }
 
 /** In what forms sheets are wanted. */
@@ -42,9 +42,7 @@ export function madeOf(
   };
   return {
     pages: pages.map((page) => told(madePage(page, forms, ahead))),
-    drawings: drawings.map(({ sheet, draw }) =>
-      told({ sheet, svg: forms.svg ? new TextEncoder().encode(writeSvg(draw())) : null }),
-    ),
+    drawings: drawings.map(({ sheet, draw }) => told({ sheet, svg: forms.svg ? svgParts(draw()) : null })),
   };
 }
 
@@ -64,7 +62,8 @@ export const madeFrom = (parts: readonly Made[]): Made => ({
 
 /** The memory of what is made that another thread can take over instead of copying it. */
 export function memoryOf({ pages, drawings }: Made): readonly ArrayBuffer[] {
-  const bytes = [...pages.map(({ drawn }) => drawn?.deflated), ...drawings.map(({ svg }) => svg)];
+  const written = drawings.flatMap(({ svg }) => [svg?.before, svg?.after]);
+  const bytes = [...pages.map(({ drawn }) => drawn?.deflated), ...written];
   return bytes.flatMap((each) => {
     const buffer = each?.buffer;
     // A small array may stand in memory that it shares with others.

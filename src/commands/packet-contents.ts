@@ -2,6 +2,7 @@ import type { Job } from "../job.js";
 import { jobJson } from "../job-json.js";
 import type { PacketFile } from "../output/folder.js";
 import { joinPdf, type PdfOptions } from "../output/pdf.js";
+import { piecesOf } from "../output/svg.js";
 import { bracketsCsv, cablesCsv, grillesCsv, openingsCsv } from "../sheets/csv.js";
 import type { Order } from "../sheets/sheet.js";
 import type { Asked } from "./asked.js";
@@ -10,8 +11,8 @@ import type { Made, MadePage } from "./made.js";
 /** Every file of a packet as bytes, by its path in the folder. */
 export async function packetFiles(order: Order, asked: Asked, made: Made): Promise<PacketFile[]> {
   const files: PacketFile[] = [];
-  const add = (path: string, bytes: Uint8Array | string): void => {
-    files.push({ path, bytes: typeof bytes === "string" ? new TextEncoder().encode(bytes) : bytes });
+  const add = (path: string, bytes: PacketFile["bytes"]): void => {
+    files.push({ path, bytes });
   };
   if (asked.pdf) {
     for (const { path, title, pages } of volumesOf(made, asked)) {
@@ -20,7 +21,7 @@ export async function packetFiles(order: Order, asked: Asked, made: Made): Promi
     }
   }
   for (const { sheet, svg } of made.drawings) {
-    if (svg !== null) add(`svg/${sheet}.svg`, svg);
+    if (svg !== null) add(`svg/${sheet}.svg`, piecesOf(svg));
   }
   if (asked.wanted === null) {
     add("csv/openings.csv", openingsCsv(order));

@@ -1,6 +1,8 @@
 import {
+  closeSync,
   existsSync,
   lstatSync,
+  openSync,
   readdirSync,
   readFileSync,
   renameSync,
@@ -116,7 +118,17 @@ function removeEmpty(lowest: string, topmost: string): void {
 function writeInto(folder: string, { path, bytes }: PacketFile): void {
   const file = join(folder, ...path.split("/"));
   makeFolder(dirname(file));
-  writeFileSync(file, bytes);
+  if (typeof bytes === "string" || bytes instanceof Uint8Array) writeFileSync(file, bytes);
+  else writePieces(file, bytes);
+}
+
+function writePieces(path: string, pieces: readonly Uint8Array[]): void {
+  const file = openSync(path, "w");
+  try {
+    for (const piece of pieces) writeFileSync(file, piece);
+  } finally {
+    closeSync(file);
+  }
 }
 
 /** Whoever prints into the same folder is done in a moment. Our own choice. */

@@ -1,9 +1,12 @@
 import { InternalError } from "../findings/internal-error.js";
 
+/** What stands in a file, as bytes or a text, or in pieces one after the other. */
+export type Contents = Uint8Array | string | readonly Uint8Array[];
+
 /** One file of a packet: its path below the packet's folder, parts joined by "/", and what stands in it. */
 export interface PacketFile {
   readonly path: string;
-  readonly bytes: Uint8Array | string;
+  readonly bytes: Contents;
 }
 
 /** The file by which a folder is known as a packet of ours, and which lists the others. */
@@ -45,11 +48,16 @@ export function refuseBadFiles(files: readonly PacketFile[]): void {
 }
 
 /** Paths that a marker lists under `files`, as texts or as objects with a `path`; null where it is no marker of ours. */
-export function listedIn(marker: Uint8Array | string): ReadonlySet<string> | null {
-  const content = parsed(typeof marker === "string" ? marker : new TextDecoder().decode(marker));
+export function listedIn(marker: Contents): ReadonlySet<string> | null {
+  const content = parsed(textOf(marker));
   if (!isRecord(content) || !("baymark" in content) || !Array.isArray(content.files)) return null;
   const paths = content.files.map((file: unknown) => (isRecord(file) ? file.path : file));
   return new Set(paths.filter((path): path is string => typeof path === "string"));
+}
+
+function textOf(contents: Contents): string {
+  if (typeof contents === "string") return contents;
+  return new TextDecoder().decode(contents instanceof Uint8Array ? contents : Buffer.concat(contents));
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>

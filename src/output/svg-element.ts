@@ -10,6 +10,9 @@ export const escaped = (text: string): string =>
 /** An attribute, with the space before it. */
 export const attribute = (name: string, value: string): string => ` ${name}="${escaped(value)}"`;
 
+export const opening = (name: string, attributes: string): string => `<${name}${attributes}>`;
+export const closing = (name: string): string => `</${name}>`;
+
 /** An element: its attributes, each made by `attribute`, and what stands in it, elements or escaped text. */
 export const element = (name: string, attributes: string, inside = ""): string =>
-  `<${name}${attributes}>${inside}</${name}>`;
+  opening(name, attributes) + inside + closing(name);

@@ -84,10 +84,11 @@ const refusal = (code: string, path: string): Error =>
 function half(name: Changing, [first, bytes]: readonly unknown[]): void {
   if (name === "writeSync" && typeof first === "number" && bytes instanceof Uint8Array)
     own.writeSync(first, bytes.slice(0, bytes.length / 2));
-  const path = String(first);
   if (name === "writeFileSync" && (typeof bytes === "string" || bytes instanceof Uint8Array)) {
-    own.writeFileSync(path, bytes.slice(0, bytes.length / 2));
+    // By its path, or as the next piece of one that is open.
+    own.writeFileSync(typeof first === "number" ? first : String(first), bytes.slice(0, bytes.length / 2));
   }
+  const path = String(first);
   if (name === "rmSync" && fs.existsSync(path) && fs.statSync(path).isDirectory()) {
     const inside = fs.readdirSync(path);
     for (const each of inside.slice(0, inside.length / 2)) own.rmSync(`${path}/${each}`, { recursive: true });

@@ -4,7 +4,11 @@ import { dirname, join } from "node:path";
 import type { PacketFile } from "../../../src/output/folder.js";
 import { hashesBelow } from "../command.js";
 
-const hashOf = (bytes: Uint8Array | string): string => createHash("sha256").update(bytes).digest("hex");
+function hashOf(bytes: PacketFile["bytes"]): string {
+  const hash = createHash("sha256");
+  for (const piece of Array.isArray(bytes) ? bytes : [bytes]) hash.update(piece);
+  return hash.digest("hex");
+}
 
 /** Paths and hashes in one text: what a folder holds, or would hold. */
 export const contents = (files: readonly PacketFile[]): string =>
