@@ -5,10 +5,10 @@ import { anyMeets, anyTouches, boxesMeet, grown, liesIn, touches } from "./touch
 /** A part of a drawing where words may still be put: inside `within`, on no ink, on no other words. */
 export interface Ground {
   readonly within: Window;
-  /** Ink that words must not stand on. */
+  /** Ink that words must not stand on, but for other words. */
   readonly items: readonly Item[];
   readonly taken: readonly Window[];
-  /** What is taken, with the air round it. */
+  /** What is taken, and the words of the drawing, with the air round them. */
   readonly closed: readonly Window[];
 }
 
@@ -24,12 +24,15 @@ export const NEAR_MM = 2;
 export function groundOf(items: readonly Item[], within: Window, taken: readonly Window[] = []): Ground {
   const near = grown(within, NEAR_MM);
   const boxes = taken.filter((box) => boxesMeet(grown(box, NEAR_MM), within));
+  // Layers are opened so that what they hold far away is not looked at again for every place that is tried; the box of
+  // words is not measured again either.
+  const all = opened(items.filter((item) => touches(item, within))).filter((item) => touches(item, near));
+  const written = all.flatMap((item) => (item.kind === "text" ? textBox(item) : []));
   return {
     within,
-    // Layers are opened so that what they hold far away is not looked at again for every place that is tried.
-    items: opened(items.filter((item) => touches(item, within))).filter((item) => touches(item, near)),
+    items: all.filter((item) => item.kind !== "text"),
     taken: boxes,
-    closed: boxes.map(withAir),
+    closed: [...boxes, ...written].map(withAir),
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Item, PagePoint, Window } from "./drawing.js";
 import { line, PEN, point } from "./pen.js";
-import { boxesMeet, liesIn } from "./touches.js";
+import { anyMeets, liesIn } from "./touches.js";
 
 /** A label that looks for a place on a drawing. */
 export interface LabelWish {
@@ -55,7 +55,7 @@ export const boxAbout = ({ x, y }: PagePoint, { widthMm, heightMm }: Size): Wind
 });
 
 const isFree = (box: Window, occupied: readonly Window[], bounds: Window): boolean =>
-  liesIn(box, bounds) && !occupied.some((other) => boxesMeet(box, other));
+  liesIn(box, bounds) && !anyMeets(occupied, box);
 
 /** A thin line between two boxes that stand apart, from edge to edge; nothing where they are near enough to be read as one. */
 export function leader(from: Window, to: Window): Item[] {
