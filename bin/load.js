@@ -62,4 +62,4 @@ function programFor(command, script = scriptFor(command)) {
   return module.exports;
 }
 
-module.exports = { REMEMBERED, memoryOf, programOf, programFor, scriptFor };
+module.exports = { REMEMBERED, setFlags, memoryOf, programOf, programFor, scriptFor };

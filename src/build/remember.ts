@@ -12,6 +12,7 @@ import type { Terminal } from "../commands/terminal.js";
 /** What `bin/load.js` exports, which is no TypeScript so that nothing has to be built before it. */
 interface Loading {
   readonly REMEMBERED: readonly string[];
+  readonly setFlags: () => void;
   readonly memoryOf: (command: string) => string;
   readonly scriptFor: (command: string) => Script;
   readonly programFor: (command: string, script: Script) => { readonly run: typeof run };
@@ -28,7 +29,7 @@ const quiet = (folder: string): Terminal => ({
 /**
  * Runs each command that is remembered with the example rooms and keeps what V8 compiled for it beside the program.
  * V8 compiles the same source once, so that what a later command keeps holds what an earlier one ran of it. Nothing that
- * was compiled may be thrown away meanwhile; the flag is as it was when V8 writes the flags it had.
+ * was compiled may be thrown away meanwhile; V8 writes which flags it had, so they are by then as they are at a start.
  */
 export async function rememberCompiled(root: string): Promise<void> {
   const loading: Loading = createRequire(import.meta.url)(join(root, "bin", "load.js"));
@@ -45,6 +46,7 @@ export async function rememberCompiled(root: string): Promise<void> {
     const shared = command === "print" ? files.slice(0, 1) : [];
     for (const file of shared) await program.run([command, file], { terminal: quiet(scratch), startThread });
     setFlagsFromString("--flush-bytecode");
+    loading.setFlags();
     await writeFile(loading.memoryOf(command), script.createCachedData());
   }
   await rm(scratch, { recursive: true });

@@ -248,6 +248,7 @@ describe("the built program", () => {
   test.skipIf(!built).each([
     { memory: "check", typed: ["check", "--help"], tells: /^Usage: baymark check / },
     { memory: "report", typed: ["--version"], tells: /^\d+\.\d+\.\d+\n$/ },
+    { memory: "print", typed: ["print", "--help"], tells: /^Usage: baymark print / },
   ])(
     "$typed starts from what V8 had compiled, and without it or with another's as well",
     ({ memory: command, typed, tells }) => {
