@@ -125,6 +125,8 @@ export interface FindingJson {
   readonly speaker: string | null;
   readonly fix: FixJson | null;
   readonly accepted: string | null;
+  /** Only where one finding tells of many: so many openings besides those that have findings of their own. */
+  readonly others?: { readonly count: number; readonly overlapping: number };
 }
 
 export interface FixJson {
@@ -259,7 +261,13 @@ export function findingJson(finding: LocatedFinding, units: UnitSystem): Finding
     speaker,
     fix: fix === null ? null : fixJson(fix, units),
     accepted,
+    ...othersJson(finding),
   };
+}
+
+function othersJson({ code, figures }: LocatedFinding): Pick<FindingJson, "others"> {
+  if (code !== "openings-too-close" || !("others" in figures)) return {};
+  return { others: { count: figures.others, overlapping: figures.overlapping } };
 }
 
 function fixJson({ at, u, v }: Fix, units: UnitSystem): FixJson {

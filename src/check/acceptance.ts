@@ -1,4 +1,4 @@
-import type { Finding } from "../findings/finding.js";
+import type { Finding, Level } from "../findings/finding.js";
 import type { Acceptance } from "../room/room.js";
 
 /**
@@ -6,25 +6,53 @@ import type { Acceptance } from "../room/room.js";
  * acceptance that serves nothing: there is no such finding, or it is no warning.
  */
 export function withAcceptances(findings: readonly Finding[], accept: readonly Acceptance[]): Finding[] {
+  const acceptedBy = byWhatTheySpeakOf(accept);
+  const levels = levelsSpokenOf(findings);
   return [
-    ...findings.map((finding) => ({ ...finding, accepted: reasonFor(finding, accept) })),
-    ...accept.flatMap((acceptance) => servesNothing(findings, acceptance)),
+    ...findings.map((finding) => ({ ...finding, accepted: reasonFor(finding, acceptedBy) })),
+    ...accept.flatMap((acceptance) => servesNothing(levels, acceptance)),
   ];
 }
 
-function reasonFor(finding: Finding, accept: readonly Acceptance[]): string | null {
-  if (finding.level !== "warning") return null;
-  return accept.find((acceptance) => speaksOf(acceptance, finding))?.why ?? null;
+/** A code and a loudspeaker; an acceptance that names none speaks of them all. */
+const spokenOf = (code: string, speaker: string | null): string => `${code} ${speaker ?? ""}`;
+
+/** The first acceptance of each code and loudspeaker, and its place among all. */
+type AcceptedBy = ReadonlyMap<string, { readonly why: string; readonly place: number }>;
+
+function byWhatTheySpeakOf(accept: readonly Acceptance[]): AcceptedBy {
+  const first = new Map<string, { why: string; place: number }>();
+  for (const [place, { code, speaker, why }] of accept.entries()) {
+    const key = spokenOf(code, speaker);
+    if (!first.has(key)) first.set(key, { why, place });
+  }
+  return first;
 }
 
-/** An acceptance that names no loudspeaker speaks of them all. */
-function speaksOf({ code, speaker }: Acceptance, finding: Finding): boolean {
-  return finding.code === code && (speaker === null || finding.speaker === speaker);
+/** Of two that speak of it the reason of the one that comes first in the file. */
+function reasonFor({ level, code, speaker }: Finding, acceptedBy: AcceptedBy): string | null {
+  if (level !== "warning") return null;
+  const ofAll = acceptedBy.get(spokenOf(code, null));
+  const ofIt = acceptedBy.get(spokenOf(code, speaker));
+  if (ofAll === undefined || ofIt === undefined) return (ofAll ?? ofIt)?.why ?? null;
+  return ofAll.place <= ofIt.place ? ofAll.why : ofIt.why;
 }
 
-function servesNothing(findings: readonly Finding[], acceptance: Acceptance): Finding[] {
-  const spokenOf = findings.filter((finding) => speaksOf(acceptance, finding));
-  if (spokenOf.some(({ level }) => level === "warning")) return [];
+/** The levels that findings of each code have, of each loudspeaker and of all together. */
+function levelsSpokenOf(findings: readonly Finding[]): ReadonlyMap<string, ReadonlySet<Level>> {
+  const levels = new Map<string, Set<Level>>();
+  for (const { code, speaker, level } of findings) {
+    for (const key of new Set([spokenOf(code, null), spokenOf(code, speaker)])) {
+      const before = levels.get(key) ?? new Set();
+      levels.set(key, before.add(level));
+    }
+  }
+  return levels;
+}
+
+function servesNothing(levels: ReadonlyMap<string, ReadonlySet<Level>>, acceptance: Acceptance): Finding[] {
+  const found = levels.get(spokenOf(acceptance.code, acceptance.speaker));
+  if (found?.has("warning") === true) return [];
   const { code, speaker, path } = acceptance;
   return [
     {
@@ -33,7 +61,7 @@ function servesNothing(findings: readonly Finding[], acceptance: Acceptance): Fi
       figures: {
         accepted: code,
         speaker,
-        because: spokenOf.length === 0 ? "nothing-found" : "not-a-warning",
+        because: found === undefined ? "nothing-found" : "not-a-warning",
       },
       speaker,
       surface: null,

@@ -8,6 +8,7 @@ import { withAcceptances } from "./acceptance.js";
 import { aimPastTilt, aimUndefined } from "./aiming.js";
 import { boardRange } from "./board-range.js";
 import { cablingFindings } from "./cabling.js";
+import { crowdingIn } from "./crowding.js";
 import { framingGap } from "./framing-gap.js";
 import { framingUnknown } from "./framing-unknown.js";
 import { jointThrough } from "./joints.js";
@@ -17,7 +18,7 @@ import { meetsObstruction } from "./obstruction.js";
 import { outsideSurface } from "./outside-surface.js";
 import { areasNotPlaced, placingFindings } from "./placing.js";
 import { secondSupport } from "./second-support.js";
-import { type Rule, type Setting, subjectOf } from "./subject.js";
+import { fixedNear, type Rule, type Setting, subjectOf } from "./subject.js";
 import {
   edgeGivenAsCentre,
   framingAssumed,
@@ -65,7 +66,13 @@ export function check(
   const openingsOn = new Map(
     room.surfaces.map(({ name }) => [name, mounted.filter(({ surface }) => surface.name === name)]),
   );
-  const setting: Setting = { room, openingsOn, groundOf: rememberedGrounds() };
+  const setting: Setting = {
+    room,
+    openingsOn,
+    groundOf: rememberedGrounds(),
+    crowdingOf: crowdingIn(room),
+    fixedNear: fixedNear(),
+  };
   const ofOpenings = mounted
     .map((one) => subjectOf(one, setting))
     .flatMap((subject) => RULES.flatMap((rule) => rule(subject)));

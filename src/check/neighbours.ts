@@ -4,7 +4,10 @@ import { about, type Distance, type Subject } from "./subject.js";
 
 type NeighbourDistance = Distance & { readonly what: { readonly kind: "neighbour" } };
 
-/** Other openings too near; of a pair each says so, for each is a paper of its own. */
+/**
+ * Other openings too near; of a pair each says so, for each is a paper of its own. Of very many the nearest, and how
+ * many more there are.
+ */
 export function tooClose(subject: Subject): Finding[] {
   // Between the openings comes before between the flanges: one message for one neighbour.
   const first = new Map<string, NeighbourDistance>();
@@ -12,7 +15,7 @@ export function tooClose(subject: Subject): Finding[] {
     const { id } = distance.what.neighbour.speaker;
     if (!first.has(id)) first.set(id, distance);
   }
-  return [...first.values()].map((distance) => finding(subject, distance));
+  return [...[...first.values()].map((distance) => finding(subject, distance)), ...others(subject)];
 }
 
 function isTooNear(distance: Distance): distance is NeighbourDistance {
@@ -28,4 +31,18 @@ function finding(subject: Subject, { what, mm, wantedMm }: NeighbourDistance): F
     figures: { other: neighbour.speaker.id, distanceMm: mm, wantedMm, edges },
     fix: subject.fix(),
   };
+}
+
+function others(subject: Subject): Finding[] {
+  const { count, overlapping } = subject.othersTooNear;
+  if (count === 0) return [];
+  return [
+    {
+      ...about(subject),
+      code: "openings-too-close",
+      level: overlapping > 0 ? "error" : "warning",
+      figures: { others: count, overlapping },
+      fix: null,
+    },
+  ];
 }

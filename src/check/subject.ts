@@ -1,11 +1,19 @@
 import type { Finding, Fix } from "../findings/finding.js";
+import type { SurfacePoint } from "../geometry/vector.js";
 import { type Aim, aimOf } from "../listen/aim.js";
 import type { Mounted } from "../listen/mounted.js";
-import { fittingOf, neighboursNear } from "../place/fitting.js";
+import { type Fitting, fittingOf, neighboursNear } from "../place/fitting.js";
 import { type MemberGap, memberGaps } from "../place/gaps.js";
 import { type GroundOf, nearestClearCentre, type Wanted } from "../place/nearest-clear.js";
-import { gapMm, mayBeTooNear, type Obstacle, obstaclesBesidesFraming } from "../place/obstacles.js";
+import {
+  gapMm,
+  mayBeTooNear,
+  neighbourObstacles,
+  type Obstacle,
+  obstaclesBesidesFraming,
+} from "../place/obstacles.js";
 import type { Room } from "../room/room.js";
+import type { CrowdingOf, Others } from "./crowding.js";
 
 /** One opening as the rules look at it. */
 export interface Subject extends Mounted {
@@ -15,6 +23,8 @@ export interface Subject extends Mounted {
   readonly gaps: readonly MemberGap[];
   /** All besides framing that it may be too near to, with the distance that it has; nothing that is surely far off. */
   readonly distances: readonly Distance[];
+  /** Openings too near to it that are not among those. */
+  readonly othersTooNear: Others;
   /** The nearest clear centre, off joints of the board too where there is one, found when first asked for. */
   fix(): Fix | null;
   /** The same, or none where nothing clear lies off the joints. */
@@ -34,22 +44,49 @@ export interface Setting {
   /** The openings of each surface, by its name. */
   readonly openingsOn: ReadonlyMap<string, readonly Mounted[]>;
   readonly groundOf: GroundOf;
+  readonly crowdingOf: CrowdingOf;
+  readonly fixedNear: FixedNear;
 }
 
-export function subjectOf(mounted: Mounted, { room, openingsOn, groundOf }: Setting): Subject {
+/** What but framing and other openings may be too near to an opening. */
+export type FixedNear = (mounted: Mounted, fitting: Fitting) => readonly Obstacle[];
+
+/** Of each surface and fitting looked up once, and for each opening passed over as far as it lies far off. */
+export function fixedNear(): FixedNear {
+  const known = new Map<
+    string,
+    readonly { obstacle: Obstacle; isNear: (centre: SurfacePoint) => boolean }[]
+  >();
+  return ({ surface, centre }, fitting) => {
+    const key = JSON.stringify([surface.name, fitting]);
+    const all =
+      known.get(key) ??
+      obstaclesBesidesFraming(surface, fitting).map((obstacle) => ({
+        obstacle,
+        isNear: mayBeTooNear(obstacle),
+      }));
+    known.set(key, all);
+    return all.filter(({ isNear }) => isNear(centre)).map(({ obstacle }) => obstacle);
+  };
+}
+
+export function subjectOf(mounted: Mounted, setting: Setting): Subject {
+  const { room, openingsOn, groundOf, crowdingOf, fixedNear } = setting;
   const { surface, speaker, centre } = mounted;
   const neighbours = openingsOn.get(surface.name) ?? [];
   const near = neighboursNear(mounted, neighbours, room.checks.clearMm).filter((each) => each !== mounted);
-  const obstacles = obstaclesBesidesFraming(surface, fittingOf(speaker, room.checks), near);
+  const { told, others } = crowdingOf(mounted, near);
+  const fitting = fittingOf(speaker, room.checks);
+  const besides = neighbourObstacles(told, fitting).filter((obstacle) => mayBeTooNear(obstacle)(centre));
+  const obstacles = [...fixedNear(mounted, fitting), ...besides];
   const fixOffJoints = once(() => fixOf({ room, mounted, neighbours, groundOf, offJoints: true }));
   return {
     ...mounted,
     room,
     aim: aimOf(mounted, room.stage),
     gaps: memberGaps(mounted) ?? [],
-    distances: obstacles
-      .filter((obstacle) => mayBeTooNear(obstacle, centre))
-      .map((obstacle) => ({ ...obstacle, mm: gapMm(obstacle, centre) })),
+    distances: obstacles.map((obstacle) => ({ ...obstacle, mm: gapMm(obstacle, centre) })),
+    othersTooNear: others,
     fix: once(() => fixOffJoints() ?? fixOf({ room, mounted, neighbours, groundOf })),
     fixOffJoints,
   };

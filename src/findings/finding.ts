@@ -25,13 +25,16 @@ export interface FiguresByCode {
   /** The flange reaches past the finished surface by `byMm`. */
   "opening-outside-surface": { edge: string; byMm: number };
   /** Overlapping flanges (distance below 0) or openings nearer than the clamps need. */
-  "openings-too-close": {
-    other: string;
-    distanceMm: number;
-    wantedMm: number;
-    /** Between which edges the distance is. */
-    edges: "openings" | "flanges";
-  };
+  "openings-too-close":
+    | {
+        other: string;
+        distanceMm: number;
+        wantedMm: number;
+        /** Between which edges the distance is. */
+        edges: "openings" | "flanges";
+      }
+    /** So many more than those that are told one by one, and of these those whose openings overlap. */
+    | { others: number; overlapping: number };
   "framing-unknown": { surface: string; beyondMeasured: boolean };
   "framing-assumed": {
     surface: string;

@@ -31,3 +31,11 @@ export const USUAL_LINE_DEG = 1;
  * seldom more. Our own choice.
  */
 export const USUAL_JOINT_DEG = 2;
+
+/**
+ * So many of the openings that are too near to one are told one by one, the nearest of them; of the others one finding
+ * tells how many they are. In rows that are set too close eight stand round each, and all of these are told: more come
+ * from a slip that many share (one position copied to hundreds), and two hundred thousand pairs are read by nobody.
+ * Our own choice.
+ */
+export const NEIGHBOURS_TOLD = 8;

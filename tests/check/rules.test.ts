@@ -130,6 +130,63 @@ describe("neighbours", () => {
       figures: { distanceMm: expect.closeTo(-10, 9), wantedMm: 0, edges: "flanges" },
     });
   });
+
+  /** Openings of 200 in a row at `apartMm`, S0 first. */
+  const inRow = (count: number, apartMm: number): Parts => ({
+    speakers: Array.from({ length: count }, (_, index) => ({
+      id: `S${index}`,
+      at: { left: `${1000 + index * apartMm} mm`, front: "900 mm" },
+    })),
+  });
+  const ofFirst = (parts: Parts) => findingsOf(parts).filter(({ speaker }) => speaker === "S0");
+  const others = (found: ReturnType<typeof findingsOf>) =>
+    found.flatMap((one) =>
+      one.code === "openings-too-close" && "other" in one.figures ? [one.figures.other] : [],
+    );
+
+  test("eight too near are told one by one", () => {
+    const found = ofFirst(inRow(9, 20));
+    expect(others(found)).toEqual(["S1", "S2", "S3", "S4", "S5", "S6", "S7", "S8"]);
+    expect(found).toHaveLength(8);
+  });
+
+  test("of more the eight nearest, and how many more and how many of these overlap: 200 / 20 leaves the tenth clear", () => {
+    // S10 touches, 200 off; S11 is 220 off, less than 230.35; S12 is not too near.
+    const found = ofFirst(inRow(13, 20));
+    expect(others(found)).toEqual(["S1", "S2", "S3", "S4", "S5", "S6", "S7", "S8"]);
+    expect(found[8]).toMatchObject({
+      code: "openings-too-close",
+      level: "error",
+      figures: { others: 3, overlapping: 1 },
+      fix: null,
+    });
+    expect(found).toHaveLength(9);
+  });
+
+  test("where none of the others overlap, that is a warning: nine round one", () => {
+    const round = (index: number) => {
+      const turn = (index * 2 * Math.PI) / 9;
+      // The first eight overlap it, the ninth is 10 off.
+      const awayMm = index < 8 ? 190 : 210;
+      return {
+        left: `${2000 + awayMm * Math.cos(turn)} mm`,
+        front: `${900 + awayMm * Math.sin(turn)} mm`,
+      };
+    };
+    const speakers = [
+      { id: "S0", at: CLEAR },
+      ...Array.from({ length: 9 }, (_, index) => ({ id: `R${index}`, at: round(index) })),
+    ];
+    // An acceptance of what is too near speaks of these too.
+    const accept = [{ code: "openings-too-close", speaker: "S0", why: "shown to the owner" }];
+    const found = ofFirst({ speakers, accept }).filter(({ code }) => code === "openings-too-close");
+    expect(others(found)).toHaveLength(8);
+    expect(found[8]).toMatchObject({
+      level: "warning",
+      figures: { others: 1, overlapping: 0 },
+      accepted: "shown to the owner",
+    });
+  });
 });
 
 test("board outside the clamps' range is an error, at either end passes", () => {

@@ -48,6 +48,10 @@ const phrase: Phrases = {
   "opening-outside-surface": (outside, measure) =>
     `reaches ${measure.length(outside.byMm)} past the finished edge at ${frame.wall(outside.edge)}`,
   "openings-too-close": (close, measure) => {
+    if ("others" in close) {
+      const overlapping = close.overlapping === 0 ? "" : `; openings that overlap: ${close.overlapping}`;
+      return `is too near to others as well; how many more: ${close.others}${overlapping}`;
+    }
     const between = { openings: "the opening", flanges: "the flange" }[close.edges];
     if (close.distanceMm < 0) {
       return `${between} overlaps that of ${close.other} by ${measure.length(-close.distanceMm)}`;

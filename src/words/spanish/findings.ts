@@ -50,6 +50,10 @@ const phrase: Phrases = {
   "opening-outside-surface": (outside, measure) =>
     `pasa ${measure.length(outside.byMm)} del borde terminado en ${frame.wall(outside.edge)}`,
   "openings-too-close": (close, measure) => {
+    if ("others" in close) {
+      const overlapping = close.overlapping === 0 ? "" : `; hoyos que se enciman: ${close.overlapping}`;
+      return `también está muy cerca de otros; cuántos más: ${close.others}${overlapping}`;
+    }
     const [between, other] = {
       openings: ["el hoyo", "el"],
       flanges: ["el aro", "el"],
