@@ -59,6 +59,10 @@ export function distanceToBodyMm(point: SurfacePoint, body: Body): number {
 export const isHeldBy = ({ core, radiusMm }: Body, holder: Body, spareMm: number): boolean =>
   core.every((corner) => distanceToBodyMm(corner, holder) + radiusMm <= -spareMm);
 
+/** Those bodies that no other holds with so much to spare: a flange's disc often lies well within its opening's. */
+export const unheld = (bodies: readonly Body[], spareMm: number): Body[] =>
+  bodies.filter((body) => !bodies.some((other) => other !== body && isHeldBy(body, other, spareMm)));
+
 /**
  * Distance from edge to edge, in mm: exact where the bodies are apart; where they overlap, minus the shortest way
  * that one must move to come free.

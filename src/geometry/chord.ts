@@ -33,6 +33,51 @@ function isAside(core: Polygon, byMm: number, line: Line): boolean {
   return Math.min(...asides) > byMm || Math.max(...asides) < -byMm;
 }
 
+/**
+ * The same for one body and very many lines of one direction, each told by how far aside it lies (`outer` of the
+ * direction and any point of it); along such a line it is measured from where that is square to the surface's zero.
+ */
+export function chordsOf(body: Body, direction: SurfacePoint): (asideMm: number) => Chord | null {
+  const { core, radiusMm } = body;
+  if (radiusMm < 0) {
+    const aside = quarterTurn(direction);
+    return (mm) => chordOf(body, { origin: times(aside, mm), direction });
+  }
+  const flat = (point: SurfacePoint): Flat => ({
+    at: inner(direction, point),
+    aside: outer(direction, point),
+  });
+  const corners = core.map(flat);
+  const sides = sidesOf(core).map((side): readonly [Flat, Flat] => {
+    const { from, to } = movedOut(side, radiusMm);
+    return [flat(from), flat(to)];
+  });
+  return (asideMm) => {
+    let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    for (const { at, aside } of corners) {
+      const square = radiusMm * radiusMm - (aside - asideMm) * (aside - asideMm);
+      if (square <= 0) continue;
+      const half = Math.sqrt(square);
+      least = Math.min(least, at - half);
+      most = Math.max(most, at + half);
+    }
+    for (const [from, to] of sides) {
+      const [a, b] = [from.aside - asideMm, to.aside - asideMm];
+      if (a > 0 === b > 0) continue;
+      const at = from.at + (to.at - from.at) * (a / (a - b));
+      least = Math.min(least, at);
+      most = Math.max(most, at);
+    }
+    return least <= most ? [least, most] : null;
+  };
+}
+
+/** A point as lines of one direction see it: how far along them, and how far aside. */
+interface Flat {
+  readonly at: number;
+  readonly aside: number;
+}
+
 const asideMm = ({ origin, direction }: Line, point: SurfacePoint): number =>
   outer(direction, minus(point, origin));
 

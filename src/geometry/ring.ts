@@ -74,10 +74,38 @@ export function spansInside(
       return [inner(direction, minus(plus(from, times(minus(to, from), a / (a - b))), origin))];
     })
     .sort((a, b) => a - b);
-  return crossings.flatMap((start, index) => {
+  return pairsOf(crossings);
+}
+
+/** From each first crossing to the second after it. */
+const pairsOf = (crossings: readonly number[]): readonly (readonly [number, number])[] =>
+  crossings.flatMap((start, index) => {
     const end = crossings[index + 1];
     return index % 2 === 0 && end !== undefined && end > start ? [[start, end] as const] : [];
   });
+
+/**
+ * The same for one polygon and very many lines of one direction, each told by how far aside it lies (`outer` of the
+ * direction and any point of it); along such a line it is measured from where that is square to the surface's zero.
+ */
+export function spansOf(
+  polygon: Polygon,
+  direction: SurfacePoint,
+): (asideMm: number) => readonly (readonly [number, number])[] {
+  const sides = sidesOf(polygon).map(({ from, to }) => ({
+    ...{ a: outer(direction, from), b: outer(direction, to) },
+    ...{ from: inner(direction, from), to: inner(direction, to) },
+  }));
+  const least = Math.min(...sides.map(({ a }) => a));
+  const most = Math.max(...sides.map(({ a }) => a));
+  return (asideMm) => {
+    if (asideMm < least || asideMm > most) return [];
+    const crossings: number[] = [];
+    for (const { a, b, from, to } of sides) {
+      if (a > asideMm !== b > asideMm) crossings.push(from + ((to - from) * (a - asideMm)) / (a - b));
+    }
+    return pairsOf(crossings.sort((a, b) => a - b));
+  };
 }
 
 /** The first two sides that cross or touch where they are not neighbours, by their places in the ring; null for none. */

@@ -16,16 +16,45 @@ export interface Bay {
 export function bayOf(mounted: Mounted): Bay | null {
   const framing = framingAt(mounted);
   if (framing === null) return null;
-  const atMm = fromZeroMm(framing.layout, mounted.centre);
-  const members = framing.members.filter(repeats);
-  const passed = numbersOf(members.filter(({ from }) => fromZeroMm(framing.layout, from) < atMm));
-  const against = members.some((member) => standsAgainstWall(member, framing));
-  return { number: Math.max(1, passed.size + (against ? 0 : 1)), from: framing.layout.from };
+  const lines = linesFound.get(framing) ?? linesOf(framing);
+  linesFound.set(framing, lines);
+  const passed = countBelow(lines.fromZeroMm, fromZeroMm(framing.layout, mounted.centre));
+  return { number: Math.max(1, passed + (lines.isAgainstWall ? 0 : 1)), from: framing.layout.from };
 }
 
+/** Members as they are counted: how far from the wall each number comes first, in ascending order. */
+interface Lines {
+  readonly fromZeroMm: readonly number[];
+  readonly isAgainstWall: boolean;
+}
+
+/** Of each framing once, however many openings ask. */
+const linesFound = new WeakMap<KnownFraming, Lines>();
+
 /** In an L a joist's line may come twice; it is counted once. */
-const numbersOf = (members: readonly Member[]): ReadonlySet<number> =>
-  new Set(members.map(({ number }) => number));
+function linesOf(framing: KnownFraming): Lines {
+  const members = framing.members.filter(repeats);
+  const first = new Map<number, number>();
+  for (const { number, from } of members) {
+    const mm = fromZeroMm(framing.layout, from);
+    first.set(number, Math.min(mm, first.get(number) ?? mm));
+  }
+  return {
+    fromZeroMm: [...first.values()].sort((a, b) => a - b),
+    isAgainstWall: members.some((member) => standsAgainstWall(member, framing)),
+  };
+}
+
+/** How many of ascending figures are less than one. */
+function countBelow(ascending: readonly number[], figure: number): number {
+  let [least, most] = [0, ascending.length];
+  while (least < most) {
+    const middle = (least + most) >> 1;
+    if ((ascending[middle] ?? figure) < figure) least = middle + 1;
+    else most = middle;
+  }
+  return least;
+}
 
 /** Nearer to the wall than its own width, a member leaves no bay that anybody would count. Our own choice. */
 const standsAgainstWall = ({ from, widthMm }: Member, framing: KnownFraming): boolean =>

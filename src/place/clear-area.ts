@@ -1,4 +1,4 @@
-import { type Body, isHeldBy } from "../geometry/body.js";
+import { type Body, unheld } from "../geometry/body.js";
 import { difference, grow, growMitred, type Region } from "../geometry/clip.js";
 import type { Segment } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
@@ -77,10 +77,6 @@ export function reachingInto(area: Region, takings: readonly Taking[]): readonly
 export function besideBoxMm({ u, v }: SurfacePoint, { box: { low, high } }: Taking): number {
   return Math.hypot(Math.max(low.u - u, 0, u - high.u), Math.max(low.v - v, 0, v - high.v));
 }
-
-/** Those bodies that no other holds with so much to spare: a flange's disc often lies well within its opening's. */
-const unheld = (bodies: readonly Body[], spareMm: number): Body[] =>
-  bodies.filter((body) => !bodies.some((other) => other !== body && isHeldBy(body, other, spareMm)));
 
 /** The finished surface without what lies in it and is not of it. */
 const wholeOf = ({ finished, voids }: Surface): Region =>

@@ -1,71 +1,107 @@
+import { unheld } from "../geometry/body.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import { takingOf } from "./clear.js";
 import type { Fitting } from "./fitting.js";
 import { neighbourObstacles, takenBy } from "./obstacles.js";
-import { byRow, type InRows, type Marks, marksIn, type Rows, rowsOver } from "./rows.js";
+import { byRow, type InRows, type Marks, type RowAt, type Rows, rowAt, rowsOver } from "./rows.js";
 
 /** Openings on a surface as the centre of one fitting finds them, worked out once for all of these that ask. */
 export interface Crowd {
-  /** What the others take of a row's marks, in ascending order of their beginnings. */
-  readonly takenIn: (row: number, own: Mounted) => readonly Marks[];
+  /** What the openings leave of a row's free marks, in ascending order: to all, or to the one whose own they are. */
+  readonly leftIn: (row: number) => LeftIn;
   /** Whether one of the others takes a point of the row, by the exact distances. */
   readonly takes: (row: number, at: SurfacePoint, own: Mounted) => boolean;
+}
+
+interface LeftIn {
+  readonly at: RowAt;
+  readonly stretches: readonly OwnedMarks[];
 }
 
 /** What one opening takes of a fitting's centres: between the openings, or between the flanges. */
 export interface OwnedBody extends InRows {
   readonly owner: Mounted;
   readonly takes: (centre: SurfacePoint) => boolean;
-  readonly marksIn: (row: number) => readonly OwnedMarks[];
 }
 
-/** Marks next to each other, and whose they are where they are one opening's alone; null for several. */
+/** Marks next to each other, and whose they are where they are one opening's alone. */
 interface OwnedMarks {
   readonly marks: Marks;
   readonly owner: Mounted | null;
 }
 
+/** What lies well within another, as the flange's mostly does within the opening's, takes nothing of its own. */
 export function bodiesOf(rows: Rows, owner: Mounted, fitting: Fitting): readonly OwnedBody[] {
-  return neighbourObstacles([owner], fitting)
-    .map(takenBy)
-    .map((body) => {
-      const inRows = rowsOver(rows, body);
-      const known = new Map<number, readonly OwnedMarks[]>();
-      const ownMarksIn = (row: number): readonly OwnedMarks[] => {
-        const own = known.get(row) ?? marksIn(rows, row, [inRows]).map((marks) => ({ owner, marks }));
-        known.set(row, own);
-        return own;
-      };
-      return { ...inRows, owner, takes: takingOf(body), marksIn: ownMarksIn };
-    });
+  return unheld(neighbourObstacles([owner], fitting).map(takenBy), EPSILON_MM).map((body) => ({
+    ...rowsOver(rows, body),
+    owner,
+    takes: takingOf(body),
+  }));
 }
 
-export function crowdOf(bodies: readonly OwnedBody[]): Crowd {
+/** The crowd of these on rows whose free marks are known while nothing is let in. */
+export function crowdOf(
+  rows: Rows,
+  bodies: readonly OwnedBody[],
+  freeIn: (row: number) => readonly Marks[],
+): Crowd {
   const near = byRow(bodies);
-  const known = new Map<number, readonly OwnedMarks[]>();
-  const stretchesIn = (row: number): readonly OwnedMarks[] => {
-    const stretches = known.get(row) ?? inOrder(near(row).flatMap((body) => body.marksIn(row)));
-    known.set(row, stretches);
-    return stretches;
+  const known = new Map<number, LeftIn>();
+  const leftIn = (row: number): LeftIn => {
+    const before = known.get(row);
+    if (before !== undefined) return before;
+    const at = rowAt(rows, row);
+    const left = { at, stretches: leftBy(withoutOverlaps(ownMarksIn(near(row), at)), freeIn(row)) };
+    known.set(row, left);
+    return left;
   };
   return {
-    takenIn: (row, own) => stretchesIn(row).flatMap(({ owner, marks }) => (owner === own ? [] : [marks])),
+    leftIn,
     takes: (row, at, own) => near(row).some(({ owner, takes }) => owner !== own && takes(at)),
   };
 }
 
-/** Stretches of which so many come into a row mostly lie over one another. */
-const MANY = 32;
+function ownMarksIn(bodies: readonly OwnedBody[], at: RowAt): readonly OwnedMarks[] {
+  const own: OwnedMarks[] = [];
+  for (const { owner, first, last, marksIn } of bodies) {
+    const marks = first < at.row && last > at.row ? marksIn(at) : null;
+    if (marks !== null) own.push({ owner, marks });
+  }
+  return own;
+}
 
-const inOrder = (all: readonly OwnedMarks[]): readonly OwnedMarks[] =>
-  all.length < MANY ? [...all].sort((a, b) => a.marks[0] - b.marks[0]) : withoutOverlaps(all);
+/** Of free marks what nothing takes, and what one opening takes alone, which is free to that one. */
+function leftBy(taken: readonly OwnedMarks[], free: readonly Marks[]): readonly OwnedMarks[] {
+  if (taken.length === 0) return free.map((marks) => ({ owner: null, marks }));
+  const left: OwnedMarks[] = [];
+  let index = 0;
+  for (const [first, last] of free) {
+    let next = first;
+    for (; ; index += 1) {
+      const one = taken[index];
+      if (one === undefined || one.marks[0] > last) break;
+      const [from, to] = [Math.max(one.marks[0], first), Math.min(one.marks[1], last)];
+      if (from <= to) {
+        if (from > next) left.push({ owner: null, marks: [next, from - 1] });
+        if (one.owner !== null) left.push({ owner: one.owner, marks: [from, to] });
+        next = to + 1;
+      }
+      // It may reach into the next free stretch too.
+      if (one.marks[1] > last) break;
+    }
+    if (next <= last) left.push({ owner: null, marks: [next, last] });
+  }
+  return left;
+}
 
 /**
- * The same marks as stretches that do not overlap, in ascending order: where hundreds stand in one place, one that
- * asks looks at a few stretches and not at all of them.
+ * The same marks as stretches that do not overlap, in ascending order, and without an owner where they are several
+ * openings': where hundreds stand in one place, one that asks looks at a few stretches and not at all of them.
  */
 function withoutOverlaps(all: readonly OwnedMarks[]): readonly OwnedMarks[] {
+  if (all.length < 2) return all;
   const changes = all
     .flatMap(({ owner, marks: [first, last] }) => [
       { at: first, owner, by: 1 },

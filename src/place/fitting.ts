@@ -40,5 +40,6 @@ export function neighboursNear(
 export const reachMm = ({ opening, flange, model }: Pick<Speaker, "opening" | "flange" | "model">): number =>
   Math.max(longestMm(opening), longestMm(flange)) / 2 + model.clampReachMm;
 
-const longestMm = (shape: Shape): number =>
+/** The longest way across a shape. */
+export const longestMm = (shape: Shape): number =>
   shape.kind === "round" ? shape.diameterMm : Math.hypot(shape.widthMm, shape.heightMm);

@@ -1,15 +1,17 @@
 import type { Fix } from "../findings/finding.js";
+import { EPSILON_MM } from "../geometry/epsilon.js";
 import { distanceMm } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Room, UnitSystem } from "../room/room.js";
 import { MM_PER_INCH } from "../units/definitions.js";
-import { isClearOf } from "./clear.js";
+import { liesOnTest, takingOf } from "./clear.js";
 import { bodiesOf, type Crowd, crowdOf, type OwnedBody } from "./crowd.js";
 import { fittingOf } from "./fitting.js";
 import { fixedObstacles, jointObstacles, takenBy } from "./obstacles.js";
 import {
   byRow,
+  leastAwayMm,
   type Marks,
   markNearest,
   marksFree,
@@ -17,8 +19,8 @@ import {
   type Rows,
   rowsOf,
   rowsOver,
-  without,
 } from "./rows.js";
+import { allRowsLeft, type RowsLeft } from "./rows-left.js";
 import { tapeLine } from "./tapes.js";
 
 /** The finest mark that a fix is given to: what a tape shows. */
@@ -43,7 +45,10 @@ export interface Wanted {
 interface Ground {
   readonly rows: Rows;
   readonly freeIn: (row: number) => readonly Marks[];
-  readonly isClear: (centre: SurfacePoint) => boolean;
+  /** By the exact rule, of a point of the row. */
+  readonly isClear: (row: number, at: SurfacePoint) => boolean;
+  /** Those in which something is free. */
+  readonly left: RowsLeft;
   readonly crowdOf: (openings: readonly Mounted[]) => Crowd;
 }
 
@@ -64,12 +69,16 @@ function groundOf(room: Room, { surface, speaker }: Mounted, { from, offJoints }
   const ofOne = remembered(new WeakMap<Mounted, readonly OwnedBody[]>(), (owner) =>
     bodiesOf(rows, owner, fitting),
   );
-  const near = byRow(taken.map((body) => rowsOver(rows, body)));
+  const near = byRow(taken.map((body) => ({ ...rowsOver(rows, body), takes: takingOf(body) })));
+  const liesOn = liesOnTest(surface);
+  const freeOf = marksFree(rows);
+  const freeIn = remembered(new Map<number, readonly Marks[]>(), (row) => freeOf(row, near(row)));
   return {
     rows,
-    freeIn: remembered(new Map(), (row) => marksFree(rows, row, near(row))),
-    isClear: isClearOf(surface, taken),
-    crowdOf: remembered(new WeakMap(), (openings) => crowdOf(openings.flatMap(ofOne))),
+    freeIn,
+    isClear: (row, at) => liesOn(at) && !near(row).some(({ takes }) => takes(at)),
+    left: allRowsLeft(),
+    crowdOf: remembered(new WeakMap(), (openings) => crowdOf(rows, openings.flatMap(ofOne), freeIn)),
   };
 }
 
@@ -133,13 +142,21 @@ function nearestMark(search: Search): Mark | null {
   if (withoutRoom.has(ground)) return null;
   let nearest: Mark | null = null;
   let isFull = true;
-  for (const { row, awayMm } of outwardFrom(ground.rows, mounted.centre)) {
+  for (const { row, awayMm } of outwardFrom(ground.rows, mounted.centre, ground.left)) {
     if (awayMm > withinMm || (nearest !== null && awayMm >= nearest.awayMm)) return nearest;
     const free = ground.freeIn(row);
-    if (free.length === 0) continue;
+    if (free.length === 0) {
+      ground.left.leaveOut(row);
+      continue;
+    }
     isFull = false;
-    for (const stretch of without(free, crowd.takenIn(row, mounted))) {
-      const found = nearestIn(search, { row, stretch, underMm: nearest?.awayMm ?? Number.POSITIVE_INFINITY });
+    const { at, stretches } = crowd.leftIn(row);
+    for (const { owner, marks: stretch } of stretches) {
+      if (owner !== null && owner !== mounted) continue;
+      const underMm = nearest?.awayMm ?? Number.POSITIVE_INFINITY;
+      // Most stretches are too far off, which is told without looking for their nearest mark.
+      if (leastAwayMm(ground.rows, at, stretch, mounted.centre) > underMm + EPSILON_MM) continue;
+      const found = nearestIn(search, { row, stretch, underMm });
       if (found === null || found.awayMm > withinMm) continue;
       if (nearest === null || found.awayMm < nearest.awayMm) nearest = found;
     }
@@ -164,7 +181,7 @@ function nearestIn(search: Search, { row, stretch: [first, last], underMm }: Loo
   if (awayMm(nearest) >= underMm) return null;
   for (const mark of [nearest, nearest + 1, nearest - 1]) {
     const at = ground.rows.pointAt(row, mark);
-    if (mark >= first && mark <= last && ground.isClear(at) && !crowd.takes(row, at, mounted)) {
+    if (mark >= first && mark <= last && ground.isClear(row, at) && !crowd.takes(row, at, mounted)) {
       return { row, mark, at, awayMm: awayMm(mark) };
     }
   }

@@ -9,7 +9,7 @@ import {
 } from "../geometry/body.js";
 import { convexHull } from "../geometry/convex.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
-import type { Polygon, Shape } from "../geometry/shape.js";
+import type { Shape } from "../geometry/shape.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import { edgesOn, voidEdgesOn } from "../listen/edges.js";
 import type { Mounted } from "../listen/mounted.js";
@@ -41,17 +41,9 @@ export function obstaclesOn(surface: Surface, fitting: Fitting, neighbours: read
   return [...fixedObstacles(surface, fitting), ...neighbourObstacles(neighbours, fitting)];
 }
 
-/** Of these all but the framing, to which the gaps are measured. */
-export function obstaclesBesidesFraming(
-  surface: Surface,
-  fitting: Fitting,
-  neighbours: readonly Mounted[],
-): Obstacle[] {
-  return [
-    ...edgeObstacles(surface, fitting),
-    ...obstructionObstacles(surface, fitting),
-    ...neighbourObstacles(neighbours, fitting),
-  ];
+/** Of what is there whatever else is let in all but the framing, to which the gaps are measured. */
+export function obstaclesBesidesFraming(surface: Surface, fitting: Fitting): Obstacle[] {
+  return [...edgeObstacles(surface, fitting), ...obstructionObstacles(surface, fitting)];
 }
 
 /** What is there whatever else is let into the surface. */
@@ -149,25 +141,19 @@ export function gapMm({ body, mover }: Obstacle, centre: SurfacePoint): number {
 }
 
 /**
- * False where a fitting with its centre there is surely no nearer than it may be, by the upright boxes round the two:
- * most of what is on a surface is far away, and need not be measured to.
+ * Tells of a fitting's centre whether that may be too near to an obstacle: false where it surely is not, by the upright
+ * boxes round the two. Most of what is on a surface is far away, and need not be measured to.
  */
-export function mayBeTooNear({ body, mover, wantedMm }: Obstacle, centre: SurfacePoint): boolean {
+export function mayBeTooNear({ body, mover, wantedMm }: Obstacle): (centre: SurfacePoint) => boolean {
   const withinMm = body.radiusMm + halfMm(mover) + wantedMm;
-  return (
-    liesWithin(body.core, ({ u }) => u - centre.u, withinMm) &&
-    liesWithin(body.core, ({ v }) => v - centre.v, withinMm)
-  );
+  const [us, vs] = [body.core.map(({ u }) => u), body.core.map(({ v }) => v)];
+  const [left, right] = [Math.min(...us) - withinMm, Math.max(...us) + withinMm];
+  const [below, above] = [Math.min(...vs) - withinMm, Math.max(...vs) + withinMm];
+  return ({ u, v }) => u >= left && u <= right && v >= below && v <= above;
 }
 
 const halfMm = (shape: Shape): number =>
   (shape.kind === "round" ? shape.diameterMm : Math.max(shape.widthMm, shape.heightMm)) / 2;
-
-/** Whether any point of a figure lies so near, on one axis. */
-function liesWithin(core: Polygon, offMm: (point: SurfacePoint) => number, withinMm: number): boolean {
-  const offs = core.map(offMm);
-  return Math.min(...offs) <= withinMm && Math.max(...offs) >= -withinMm;
-}
 
 /** The centres that the obstacle takes away, but for what may pass as exactly at its limit. */
 export function takenBy({ body, mover, wantedMm }: Omit<Obstacle, "what">): Body {

@@ -1,9 +1,10 @@
 import type { Body } from "../geometry/body.js";
-import { type Chord, chordOf, type Line } from "../geometry/chord.js";
-import { spansInside } from "../geometry/ring.js";
+import { type Chord, chordsOf } from "../geometry/chord.js";
+import { spansOf } from "../geometry/ring.js";
 import { directionOf, inner, lengthMm, minus, outer } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Surface } from "../room/room.js";
+import type { RowsLeft } from "./rows-left.js";
 import { pointAt, type TapeLine, tapeMm } from "./tapes.js";
 
 /** Whole marks next to each other in a row, both ends included. */
@@ -60,64 +61,106 @@ function liesMoreAlong({ framing }: Surface, one: SurfacePoint, other: SurfacePo
 /** Which row a point lies on; between two rows it is no whole number. */
 const rowOf = ({ held, tapeStepMm }: Rows, point: SurfacePoint): number => tapeMm(held, point) / tapeStepMm;
 
-const lineOf = ({ direction, pointAt: at }: Rows, row: number): Line => ({ origin: at(row, 0), direction });
-
 /** The whole mark of a row that is nearest to a point. */
 export const markNearest = (rows: Rows, row: number, point: SurfacePoint): number =>
   Math.round(inner(rows.direction, minus(point, rows.pointAt(row, 0))) / rows.stepMm);
 
-/** All rows that come over the surface, the nearest to a point first, and how far off it they lie. */
+/** All rows over the surface that may hold something, the nearest to a point first, and how far off it they lie. */
 export function* outwardFrom(
   rows: Rows,
   point: SurfacePoint,
+  left: RowsLeft,
 ): Generator<{ readonly row: number; readonly awayMm: number }> {
   const at = rowOf(rows, point);
   const corners = rows.surface.finished.map((corner) => rowOf(rows, corner));
   const [least, most] = [Math.floor(Math.min(...corners)), Math.ceil(Math.max(...corners))];
-  let [below, above] = [Math.min(Math.floor(at), most), Math.max(Math.floor(at) + 1, least)];
+  let below = left.below(Math.min(Math.floor(at), most));
+  let above = left.above(Math.max(Math.floor(at) + 1, least));
   while (below >= least || above <= most) {
     const isBelow = below >= least && (above > most || at - below <= above - at);
-    const row = isBelow ? below-- : above++;
+    const row = isBelow ? below : above;
     yield { row, awayMm: Math.abs(row - at) * rows.pitchMm };
+    if (isBelow) below = left.below(row - 1);
+    else above = left.above(row + 1);
   }
 }
 
-/** A body and the rows that it comes into. */
+/** No mark of a stretch in a row is nearer to a point than this. */
+export function leastAwayMm(rows: Rows, at: RowAt, [first, last]: Marks, point: SurfacePoint): number {
+  const { direction, stepMm } = rows;
+  const along = (inner(direction, point) - at.zeroMm) / stepMm;
+  const besideMm = Math.max(0, first - along, along - last) * stepMm;
+  return Math.hypot(besideMm, outer(direction, point) - at.asideMm);
+}
+
+/** A body and the rows that it comes into, with the marks that it takes of each; null for none. */
 export interface InRows {
-  readonly body: Body;
   readonly first: number;
   readonly last: number;
+  readonly marksIn: (at: RowAt) => Marks | null;
+}
+
+/** A row, and where its line lies: how far aside, and how far along it the first mark is. */
+export interface RowAt {
+  readonly row: number;
+  readonly asideMm: number;
+  readonly zeroMm: number;
+}
+
+export function rowAt({ direction, pointAt: at }: Rows, row: number): RowAt {
+  const zero = at(row, 0);
+  return { row, asideMm: outer(direction, zero), zeroMm: inner(direction, zero) };
 }
 
 export function rowsOver(rows: Rows, body: Body): InRows {
   const middles = body.core.map((corner) => rowOf(rows, corner));
   const reach = body.radiusMm / rows.tapeStepMm;
-  return { body, first: Math.min(...middles) - reach, last: Math.max(...middles) + reach };
+  const chordAt = chordsOf(body, rows.direction);
+  return {
+    first: Math.min(...middles) - reach,
+    last: Math.max(...middles) + reach,
+    marksIn: (at) => {
+      const chord = chordAt(at.asideMm);
+      return chord === null ? null : takenBetween(rows, at, chord);
+    },
+  };
 }
 
 /** A part of a mark's step: marks this near to an edge are left to the exact rule. */
 const NEAR_EDGE = 1e-6;
 
-/** The marks of a row that lie on the surface and in none of the bodies, or so near to an edge that it is not sure. */
-export function marksFree(rows: Rows, row: number, taken: readonly InRows[]): readonly Marks[] {
-  const line = lineOf(rows, row);
+/** Finds the marks of a row that lie on the surface and in none of the bodies, or so near to an edge that it is not sure. */
+export function marksFree(rows: Rows): (row: number, taken: readonly InRows[]) => readonly Marks[] {
   const { finished, voids } = rows.surface;
-  const inside = spansInside(finished, line).flatMap((span) => marksWithin(rows, span));
-  const inVoids = voids.flatMap((each) => spansInside(each.finished, line));
-  return without(without(inside, marksTaken(rows, inVoids)), marksIn(rows, row, taken));
+  const outline = spansOf(finished, rows.direction);
+  const holes = voids.map((each) => spansOf(each.finished, rows.direction));
+  return (row, taken) => {
+    const at = rowAt(rows, row);
+    const inside = outline(at.asideMm).flatMap((span) => marksWithin(rows, at, span));
+    if (inside.length === 0) return inside;
+    const inHoles = holes
+      .flatMap((hole) => hole(at.asideMm))
+      .map((span) => takenBetween(rows, at, span))
+      .filter((marks) => marks !== null);
+    const inBodies = marksIn(at, taken, [inside[0]?.[0] ?? 0, inside.at(-1)?.[1] ?? 0]);
+    return inBodies === null ? [] : without(without(inside, ascending(inHoles)), ascending(inBodies));
+  };
 }
 
-/** The marks of a row that bodies take, in ascending order of their beginnings. */
-export function marksIn(rows: Rows, row: number, taken: readonly InRows[]): readonly Marks[] {
-  const here = taken.filter(({ first, last }) => first < row && last > row);
-  if (here.length === 0) return [];
-  const line = lineOf(rows, row);
-  const chords = here.flatMap(({ body }) => {
-    const chord = chordOf(body, line);
-    return chord === null ? [] : [chord];
-  });
-  return marksTaken(rows, chords);
+/** The marks of a row that bodies take; null where one of them takes all of those asked about. */
+function marksIn(at: RowAt, taken: readonly InRows[], [first, last]: Marks): Marks[] | null {
+  const marks: Marks[] = [];
+  for (const body of taken) {
+    if (body.first >= at.row || body.last <= at.row) continue;
+    const own = body.marksIn(at);
+    if (own === null) continue;
+    if (own[0] <= first && own[1] >= last) return null;
+    marks.push(own);
+  }
+  return marks;
 }
+
+const ascending = (marks: Marks[]): readonly Marks[] => marks.sort((a, b) => a[0] - b[0]);
 
 const ROWS_IN_BLOCK = 64;
 
@@ -133,24 +176,20 @@ export function byRow<Each extends InRows>(bodies: readonly Each[]): (row: numbe
   };
 }
 
-function marksWithin({ stepMm }: Rows, [fromMm, toMm]: Chord): readonly Marks[] {
-  const [first, last] = [Math.ceil(fromMm / stepMm - NEAR_EDGE), Math.floor(toMm / stepMm + NEAR_EDGE)];
+function marksWithin({ stepMm }: Rows, { zeroMm }: RowAt, [fromMm, toMm]: Chord): readonly Marks[] {
+  const first = Math.ceil((fromMm - zeroMm) / stepMm - NEAR_EDGE);
+  const last = Math.floor((toMm - zeroMm) / stepMm + NEAR_EDGE);
   return first <= last ? [[first, last]] : [];
 }
 
-/** In ascending order. */
-function marksTaken({ stepMm }: Rows, taken: readonly Chord[]): readonly Marks[] {
-  return taken
-    .map(
-      ([fromMm, toMm]) =>
-        [Math.ceil(fromMm / stepMm + NEAR_EDGE), Math.floor(toMm / stepMm - NEAR_EDGE)] as const,
-    )
-    .filter(([first, last]) => first <= last)
-    .sort((a, b) => a[0] - b[0]);
+function takenBetween({ stepMm }: Rows, { zeroMm }: RowAt, [fromMm, toMm]: Chord): Marks | null {
+  const first = Math.ceil((fromMm - zeroMm) / stepMm + NEAR_EDGE);
+  const last = Math.floor((toMm - zeroMm) / stepMm - NEAR_EDGE);
+  return first <= last ? [first, last] : null;
 }
 
 /** What is left of free marks; what takes them comes in ascending order of its beginnings. */
-export function without(free: readonly Marks[], taken: readonly Marks[]): readonly Marks[] {
+function without(free: readonly Marks[], taken: readonly Marks[]): readonly Marks[] {
   if (taken.length === 0) return free;
   return free.flatMap(([first, last]) => {
     const left: Marks[] = [];

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { type Body, distanceToBodyMm } from "../../src/geometry/body.js";
-import { chordOf } from "../../src/geometry/chord.js";
+import { chordOf, chordsOf } from "../../src/geometry/chord.js";
 import { convexHull } from "../../src/geometry/convex.js";
-import { plus, times } from "../../src/geometry/surface-point.js";
+import { inner, outer, plus, times } from "../../src/geometry/surface-point.js";
 import type { SurfacePoint } from "../../src/geometry/vector.js";
 
 const at = (u: number, v: number): SurfacePoint => ({ u, v });
@@ -36,6 +36,11 @@ test("a chord holds just the points of its line that lie within the body", () =>
       const radians = (turn * Math.PI) / 180;
       const direction = at(Math.cos(radians), Math.sin(radians));
       const chord = chordOf(one, { origin, direction });
+      const same = chordsOf(one, direction)(outer(direction, origin));
+      const alongOrigin = inner(direction, origin);
+      expect(same === null).toBe(chord === null);
+      expect((same?.[0] ?? 0) - alongOrigin).toBeCloseTo(chord?.[0] ?? -alongOrigin, 6);
+      expect((same?.[1] ?? 0) - alongOrigin).toBeCloseTo(chord?.[1] ?? -alongOrigin, 6);
       const outMm = distanceToBodyMm(plus(origin, times(direction, alongMm)), one);
       if (Math.abs(outMm) < 1e-6) return;
       if (chord !== null) met += 1;

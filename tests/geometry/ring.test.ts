@@ -6,6 +6,7 @@ import {
   movedIn,
   shortestSideMm,
   spansInside,
+  spansOf,
   twiceAreaMm2,
 } from "../../src/geometry/ring.js";
 import type { Polygon } from "../../src/geometry/shape.js";
@@ -127,6 +128,10 @@ describe("stretches of a line inside an outline", () => {
     expect(spansInside(BOX, across(1000))).toEqual([[0, 4000]]);
     expect(spansInside(BOX, across(1000, 1500))).toEqual([[-1500, 2500]]);
     expect(spansInside(BOX, { origin: at(1500, 1000), direction: at(-1, 0) })).toEqual([[-2500, 1500]]);
+    // Along a line of that direction it is measured from where that passes the zero: 1500 less.
+    expect(spansOf(BOX, at(-1, 0))(-1000)).toEqual([[-4000, 0]]);
+    expect(spansOf(BOX, at(1, 0))(1000)).toEqual([[0, 4000]]);
+    expect(spansOf(BOX, at(1, 0))(-1)).toEqual([]);
     expect(spansInside(BOX, { origin: at(500, 500), direction: at(0, 1) })).toEqual([[-500, 5500]]);
     expect(spansInside(BOX, across(7000))).toEqual([]);
     expect(spansInside(BOX, across(-1))).toEqual([]);

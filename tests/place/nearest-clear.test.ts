@@ -213,7 +213,7 @@ describe("among many", () => {
               if (gapMm(obstacle, mounted.centre) >= obstacle.wantedMm) continue;
               near += 1;
               expect(looked).toContain(other);
-              expect(mayBeTooNear(obstacle, mounted.centre)).toBe(true);
+              expect(mayBeTooNear(obstacle)(mounted.centre)).toBe(true);
             }
           }
         }
