@@ -125,8 +125,8 @@ export interface FindingJson {
   readonly speaker: string | null;
   readonly fix: FixJson | null;
   readonly accepted: string | null;
-  /** Only where one finding tells of many: so many openings besides those that have findings of their own. */
-  readonly others?: { readonly count: number; readonly overlapping: number };
+  /** Only where one finding tells of many: how many besides those that have findings of their own. */
+  readonly others?: { readonly count: number; readonly errors: number };
 }
 
 export interface FixJson {
@@ -265,9 +265,8 @@ export function findingJson(finding: LocatedFinding, units: UnitSystem): Finding
   };
 }
 
-function othersJson({ code, figures }: LocatedFinding): Pick<FindingJson, "others"> {
-  if (code !== "openings-too-close" || !("others" in figures)) return {};
-  return { others: { count: figures.others, overlapping: figures.overlapping } };
+function othersJson({ figures }: LocatedFinding): Pick<FindingJson, "others"> {
+  return "others" in figures ? { others: { count: figures.others, errors: figures.errors } } : {};
 }
 
 function fixJson({ at, u, v }: Fix, units: UnitSystem): FixJson {

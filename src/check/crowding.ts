@@ -1,3 +1,4 @@
+import type { Others } from "../findings/finding.js";
 import { type DistanceMm, distanceFrom } from "../geometry/distance-from.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { surfacePoint } from "../geometry/surface-point.js";
@@ -5,7 +6,7 @@ import { type Mounted, mount } from "../listen/mounted.js";
 import { fittingOf } from "../place/fitting.js";
 import { neighbourObstacles, takenBy } from "../place/obstacles.js";
 import type { Room } from "../room/room.js";
-import { NEIGHBOURS_TOLD } from "../standards/house-limits.js";
+import { TOLD_ONE_BY_ONE } from "../standards/house-limits.js";
 
 /** Of the openings round one those that are told one by one, and of the others that are too near how many. */
 export interface Crowding {
@@ -13,15 +14,9 @@ export interface Crowding {
   readonly others: Others;
 }
 
-export interface Others {
-  readonly count: number;
-  /** Of these those whose openings overlap. */
-  readonly overlapping: number;
-}
-
 export type CrowdingOf = (mounted: Mounted, near: readonly Mounted[]) => Crowding;
 
-const NO_OTHERS: Others = { count: 0, overlapping: 0 };
+const NO_OTHERS: Others = { others: 0, errors: 0 };
 
 /**
  * Tells of a room's openings, and of those that may be too near to each, which are told one by one: all of them, or
@@ -30,14 +25,14 @@ const NO_OTHERS: Others = { count: 0, overlapping: 0 };
 export function crowdingIn(room: Room): CrowdingOf {
   const tooNearOf = nearnessIn(room);
   return (mounted, near) => {
-    if (near.length <= NEIGHBOURS_TOLD) return { told: near, others: NO_OTHERS };
+    if (near.length <= TOLD_ONE_BY_ONE) return { told: near, others: NO_OTHERS };
     const tooNear = near.flatMap((other) => tooNearOf(mounted, other) ?? []);
-    if (tooNear.length <= NEIGHBOURS_TOLD) return { told: near, others: NO_OTHERS };
+    if (tooNear.length <= TOLD_ONE_BY_ONE) return { told: near, others: NO_OTHERS };
     const nearestFirst = [...tooNear].sort((a, b) => a.gapMm - b.gapMm);
-    const told = new Set(nearestFirst.slice(0, NEIGHBOURS_TOLD).map(({ other }) => other));
-    const others = nearestFirst.slice(NEIGHBOURS_TOLD);
-    const overlapping = others.filter(({ gapMm }) => gapMm < -EPSILON_MM).length;
-    return { told: near.filter((other) => told.has(other)), others: { count: others.length, overlapping } };
+    const told = new Set(nearestFirst.slice(0, TOLD_ONE_BY_ONE).map(({ other }) => other));
+    const others = nearestFirst.slice(TOLD_ONE_BY_ONE);
+    const errors = others.filter(({ gapMm }) => gapMm < -EPSILON_MM).length;
+    return { told: near.filter((other) => told.has(other)), others: { others: others.length, errors } };
   };
 }
 

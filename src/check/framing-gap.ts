@@ -3,7 +3,7 @@ import { EPSILON_MM } from "../geometry/epsilon.js";
 import { fittingOf } from "../place/fitting.js";
 import type { MemberGap } from "../place/gaps.js";
 import { wantedFromFramingMm } from "../place/obstacles.js";
-import { about, type Subject } from "./subject.js";
+import { about, othersToo, type Subject, toldOf } from "./subject.js";
 
 /**
  * How near the opening comes to the framing. One finding for a member, the worst: every member that the cut goes
@@ -13,8 +13,10 @@ export function framingGap(subject: Subject): Finding[] {
   const cut = subject.gaps.filter(({ mm }) => mm < -EPSILON_MM);
   const cutSides = new Set(cut.map(({ side }) => side));
   const nearest = nearestOnEachSide(subject.gaps).filter(({ side }) => !cutSides.has(side));
+  const [told, others] = toldOf(cut, ({ mm }) => mm);
   return [
-    ...cut.map((gap) => cutsMember(subject, gap)),
+    ...told.map((gap) => cutsMember(subject, gap)),
+    ...othersToo(subject, "opening-cuts-member", { others: others.length, errors: others.length }),
     ...nearest.flatMap((gap) => blocksClamps(subject, gap) ?? isNear(subject, gap) ?? []),
   ];
 }

@@ -1,6 +1,6 @@
 import type { Finding } from "../findings/finding.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
-import { about, type Distance, type Subject } from "./subject.js";
+import { about, type Distance, othersToo, type Subject } from "./subject.js";
 
 type NeighbourDistance = Distance & { readonly what: { readonly kind: "neighbour" } };
 
@@ -15,7 +15,10 @@ export function tooClose(subject: Subject): Finding[] {
     const { id } = distance.what.neighbour.speaker;
     if (!first.has(id)) first.set(id, distance);
   }
-  return [...[...first.values()].map((distance) => finding(subject, distance)), ...others(subject)];
+  return [
+    ...[...first.values()].map((distance) => finding(subject, distance)),
+    ...othersToo(subject, "openings-too-close", subject.othersTooNear),
+  ];
 }
 
 function isTooNear(distance: Distance): distance is NeighbourDistance {
@@ -31,18 +34,4 @@ function finding(subject: Subject, { what, mm, wantedMm }: NeighbourDistance): F
     figures: { other: neighbour.speaker.id, distanceMm: mm, wantedMm, edges },
     fix: subject.fix(),
   };
-}
-
-function others(subject: Subject): Finding[] {
-  const { count, overlapping } = subject.othersTooNear;
-  if (count === 0) return [];
-  return [
-    {
-      ...about(subject),
-      code: "openings-too-close",
-      level: overlapping > 0 ? "error" : "warning",
-      figures: { others: count, overlapping },
-      fix: null,
-    },
-  ];
 }

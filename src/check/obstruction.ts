@@ -1,15 +1,24 @@
 import type { Finding, Level } from "../findings/finding.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { Obstruction } from "../room/room.js";
-import { about, type Distance, type Subject } from "./subject.js";
+import { about, type Distance, othersToo, type Subject, toldOf } from "./subject.js";
 
-/** Obstructions that the opening goes through or comes too near to, each once. */
+/** Obstructions that the opening goes through or comes too near to, each once; of very many the nearest. */
 export function meetsObstruction(subject: Subject): Finding[] {
-  return subject.distances.flatMap((distance) => {
+  const met = subject.distances.flatMap((distance) => {
     const { what, mm, wantedMm } = distance;
-    if (what.kind !== "obstruction" || mm >= wantedMm - EPSILON_MM) return [];
-    return [finding(subject, what.obstruction, distance)];
+    return what.kind === "obstruction" && mm < wantedMm - EPSILON_MM
+      ? [{ obstruction: what.obstruction, distance }]
+      : [];
   });
+  const [told, others] = toldOf(met, ({ distance }) => distance.mm);
+  const errors = others.filter(
+    ({ obstruction, distance }) => levelOf(subject, obstruction, distance.mm) === "error",
+  ).length;
+  return [
+    ...told.map(({ obstruction, distance }) => finding(subject, obstruction, distance)),
+    ...othersToo(subject, "opening-meets-obstruction", { others: others.length, errors }),
+  ];
 }
 
 function finding(subject: Subject, obstruction: Obstruction, { mm, wantedMm }: Distance): Finding {

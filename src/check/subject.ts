@@ -1,4 +1,4 @@
-import type { Finding, Fix } from "../findings/finding.js";
+import type { Finding, Fix, Others } from "../findings/finding.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import { type Aim, aimOf } from "../listen/aim.js";
 import type { Mounted } from "../listen/mounted.js";
@@ -13,7 +13,8 @@ import {
   obstaclesBesidesFraming,
 } from "../place/obstacles.js";
 import type { Room } from "../room/room.js";
-import type { CrowdingOf, Others } from "./crowding.js";
+import { TOLD_ONE_BY_ONE } from "../standards/house-limits.js";
+import type { CrowdingOf } from "./crowding.js";
 
 /** One opening as the rules look at it. */
 export interface Subject extends Mounted {
@@ -114,3 +115,19 @@ export const about = ({ speaker, surface }: Subject) => ({
   path: speaker.path,
   accepted: null,
 });
+
+type ToldOfOthers = "openings-too-close" | "opening-meets-obstruction" | "opening-cuts-member";
+
+/** How many more there are than those that are told one by one; nothing where there are none. */
+export function othersToo(subject: Subject, code: ToldOfOthers, others: Others): Finding[] {
+  if (others.others === 0) return [];
+  const level = others.errors > 0 ? "error" : "warning";
+  return [{ ...about(subject), code, level, figures: others, fix: null }];
+}
+
+/** Those that are told one by one, in the order that they come in: the first so many by a figure. The others too. */
+export function toldOf<Each>(all: readonly Each[], mm: (each: Each) => number): readonly [Each[], Each[]] {
+  if (all.length <= TOLD_ONE_BY_ONE) return [[...all], []];
+  const first = new Set([...all].sort((a, b) => mm(a) - mm(b)).slice(0, TOLD_ONE_BY_ONE));
+  return [all.filter((each) => first.has(each)), all.filter((each) => !first.has(each))];
+}

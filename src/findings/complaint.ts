@@ -160,7 +160,8 @@ export interface FiguresByComplaint {
       | "tilted"
       | "no-coverage"
       | "too-wide"
-      | "ears-too-high";
+      | "ears-too-high"
+      | "over-others";
   };
 }
 

@@ -7,21 +7,24 @@ import type { ConductorSize } from "../standards/wire.js";
 
 export type Level = "error" | "warning" | "note";
 
+/** So many more than those that are told one by one, and how many of them are errors. */
+export interface Others {
+  readonly others: number;
+  readonly errors: number;
+}
+
 /** Figures of each code; lengths in mm, angles in degrees. */
 export interface FiguresByCode {
   /** The cut goes `byMm` into the member. */
-  "opening-cuts-member": { member: MemberName; byMm: number };
+  "opening-cuts-member": { member: MemberName; byMm: number } | Others;
   /** The opening is nearer than asked for beyond the clamps. */
   "opening-near-member": { member: MemberName; gapMm: number; wantedMm: number };
   /** The clamps cannot swing out. */
   "clamps-blocked": { member: MemberName; gapMm: number; reachMm: number };
   "too-deep": { neededMm: number; availableMm: number; memberDepthMm: number; boardMm: number };
-  "opening-meets-obstruction": {
-    obstruction: string;
-    distanceMm: number;
-    wantedMm: number;
-    behindMm: number | null;
-  };
+  "opening-meets-obstruction":
+    | { obstruction: string; distanceMm: number; wantedMm: number; behindMm: number | null }
+    | Others;
   /** The flange reaches past the finished surface by `byMm`. */
   "opening-outside-surface": { edge: string; byMm: number };
   /** Overlapping flanges (distance below 0) or openings nearer than the clamps need. */
@@ -33,8 +36,7 @@ export interface FiguresByCode {
         /** Between which edges the distance is. */
         edges: "openings" | "flanges";
       }
-    /** So many more than those that are told one by one, and of these those whose openings overlap. */
-    | { others: number; overlapping: number };
+    | Others;
   "framing-unknown": { surface: string; beyondMeasured: boolean };
   "framing-assumed": {
     surface: string;

@@ -48,12 +48,13 @@ export function chordsOf(body: Body, direction: SurfacePoint): (asideMm: number)
     aside: outer(direction, point),
   });
   const corners = core.map(flat);
-  const sides = sidesOf(core).map((side): readonly [Flat, Flat] => {
-    const { from, to } = movedOut(side, radiusMm);
-    return [flat(from), flat(to)];
+  const sides = sidesOf(core).map((side) => {
+    const moved = movedOut(side, radiusMm);
+    return { from: flat(moved.from), to: flat(moved.to) };
   });
   return (asideMm) => {
-    let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+    let least = Number.POSITIVE_INFINITY;
+    let most = Number.NEGATIVE_INFINITY;
     for (const { at, aside } of corners) {
       const square = radiusMm * radiusMm - (aside - asideMm) * (aside - asideMm);
       if (square <= 0) continue;
@@ -61,8 +62,9 @@ export function chordsOf(body: Body, direction: SurfacePoint): (asideMm: number)
       least = Math.min(least, at - half);
       most = Math.max(most, at + half);
     }
-    for (const [from, to] of sides) {
-      const [a, b] = [from.aside - asideMm, to.aside - asideMm];
+    for (const { from, to } of sides) {
+      const a = from.aside - asideMm;
+      const b = to.aside - asideMm;
       if (a > 0 === b > 0) continue;
       const at = from.at + (to.at - from.at) * (a / (a - b));
       least = Math.min(least, at);

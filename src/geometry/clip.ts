@@ -31,6 +31,11 @@ export function intersection(a: Region, b: Region): Region {
   return regionOf(Clipper.intersect(pathsOf(a), pathsOf(b), FillRule.NonZero));
 }
 
+/** What lies in any of them. */
+export function union(...regions: readonly Region[]): Region {
+  return regionOf(Clipper.union(regions.flatMap(pathsOf), [], FillRule.NonZero));
+}
+
 /**
  * Everything within `byMm` of the polygon (a single point and a segment too), its arcs as chords that lie inside the
  * true arc by `arcMm` at most.

@@ -78,11 +78,15 @@ export function spansInside(
 }
 
 /** From each first crossing to the second after it. */
-const pairsOf = (crossings: readonly number[]): readonly (readonly [number, number])[] =>
-  crossings.flatMap((start, index) => {
-    const end = crossings[index + 1];
-    return index % 2 === 0 && end !== undefined && end > start ? [[start, end] as const] : [];
-  });
+function pairsOf(crossings: readonly number[]): readonly (readonly [number, number])[] {
+  const pairs: (readonly [number, number])[] = [];
+  for (let index = 0; index + 1 < crossings.length; index += 2) {
+    const start = crossings[index] ?? 0;
+    const end = crossings[index + 1] ?? start;
+    if (end > start) pairs.push([start, end]);
+  }
+  return pairs;
+}
 
 /**
  * The same for one polygon and very many lines of one direction, each told by how far aside it lies (`outer` of the

@@ -77,12 +77,15 @@ function leftBy(taken: readonly OwnedMarks[], free: readonly Marks[]): readonly 
   if (taken.length === 0) return free.map((marks) => ({ owner: null, marks }));
   const left: OwnedMarks[] = [];
   let index = 0;
-  for (const [first, last] of free) {
+  for (const stretch of free) {
+    const first = stretch[0];
+    const last = stretch[1];
     let next = first;
     for (; ; index += 1) {
       const one = taken[index];
       if (one === undefined || one.marks[0] > last) break;
-      const [from, to] = [Math.max(one.marks[0], first), Math.min(one.marks[1], last)];
+      const from = Math.max(one.marks[0], first);
+      const to = Math.min(one.marks[1], last);
       if (from <= to) {
         if (from > next) left.push({ owner: null, marks: [next, from - 1] });
         if (one.owner !== null) left.push({ owner: one.owner, marks: [from, to] });

@@ -1,7 +1,6 @@
 import type { MemberName } from "../findings/finding.js";
 import { type Body, bodyOfBand, bodyOfShape, separationMm } from "../geometry/body.js";
 import { convexHull } from "../geometry/convex.js";
-import { nearestOnSegment } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { inner, minus, plus, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
@@ -54,7 +53,7 @@ export function memberGaps(mounted: Mounted): readonly MemberGap[] | null {
 function gapsTo(framing: KnownFraming, mounted: Mounted): readonly MemberGap[] {
   const opening = bodyOfShape(mounted.speaker.opening, mounted.centre);
   return nearestOf(framing, mounted)
-    .map(({ banded: { of, body }, side }) => ({
+    .map(({ of, body, side }) => ({
       mm: separationMm(body, opening),
       member: { surface: mounted.surface.name, kind: of.kind, number: of.number },
       side,
@@ -63,84 +62,104 @@ function gapsTo(framing: KnownFraming, mounted: Mounted): readonly MemberGap[] {
     .sort((a, b) => a.mm - b.mm);
 }
 
-/** A member and the part of the surface that it takes. */
-interface Banded {
-  readonly of: Member;
-  readonly body: Body;
-  readonly runsAlong: boolean;
-  readonly middle: SurfacePoint;
+/** The members of a framing, with figures of each that every opening asks for: one after another, to be read fast. */
+interface Bands {
+  readonly members: readonly Member[];
+  readonly bodies: readonly Body[];
+  readonly figures: Float64Array;
+}
+
+/** Of each member: where it begins, how far it goes, half its width, its middle, and whether it lies along the run. */
+const FIGURES = 8;
+
+function figuresOf(member: Member, framing: KnownFraming): readonly number[] {
+  const { from, to, widthMm } = member;
+  const along = minus(to, from);
+  const middle = middleOf(member);
+  const runs = runsWithFraming(member, framing) ? 1 : 0;
+  return [from.u, from.v, along.u, along.v, widthMm / 2, middle.u, middle.v, runs];
 }
 
 /** Of each framing once, however many openings ask. */
-const bandsFound = new WeakMap<KnownFraming, readonly Banded[]>();
+const bandsFound = new WeakMap<KnownFraming, Bands>();
 
-function bandsOf(framing: KnownFraming): readonly Banded[] {
-  const found = bandsFound.get(framing) ?? framing.members.map((of) => bandedOf(of, framing));
-  bandsFound.set(framing, found);
-  return found;
+function bandsOf(framing: KnownFraming): Bands {
+  const found = bandsFound.get(framing);
+  if (found !== undefined) return found;
+  const { members } = framing;
+  const figures = Float64Array.from(members.flatMap((member) => figuresOf(member, framing)));
+  const bands = { members, bodies: members.map(bodyOfBand), figures };
+  bandsFound.set(framing, bands);
+  return bands;
 }
 
-const bandedOf = (of: Member, framing: KnownFraming): Banded => ({
-  ...{ of, body: bodyOfBand(of), runsAlong: runsWithFraming(of, framing) },
-  middle: middleOf(of),
-});
-
-/** Before or after an opening across the run; null for a member that does not lie along that. */
-type Way = "before" | "after" | null;
-
 interface Seen {
-  readonly banded: Banded;
+  readonly of: Member;
+  readonly body: Body;
   readonly side: Side;
 }
 
 /**
- * The members that may be the nearest on their side or their way, and all that the opening may go into: of thousands
- * very few have to be measured to.
+ * The members that may be the nearest on their side, or before or after the opening across the run, and all that the
+ * opening may go into. Of thousands very few have to be measured to, which plain figures tell of all of them.
  */
 function nearestOf(framing: KnownFraming, { speaker, centre }: Mounted): readonly Seen[] {
   const opening = bodyOfShape(speaker.opening, centre);
   const ownMm = longestMm(speaker.opening) / 2;
-  const bands = bandsOf(framing);
-  const sides: Side[] = [];
-  const ways: Way[] = [];
-  const least: number[] = [];
-  const first = new Map<Side | Way, { readonly leastMm: number; readonly body: Body }>();
-  const note = (key: Side | Way, leastMm: number, body: Body): void => {
-    if (leastMm < (first.get(key)?.leastMm ?? Number.POSITIVE_INFINITY)) first.set(key, { leastMm, body });
-  };
-  for (const { of, body, runsAlong, middle } of bands) {
-    const off = minus(nearestOnSegment(centre, of), centre);
-    const side = sideOf(of, off);
-    const way = runsAlong ? wayTo(middle, centre, framing) : null;
-    const leastMm = Math.hypot(off.u, off.v) - of.widthMm / 2 - ownMm;
-    sides.push(side);
-    ways.push(way);
-    least.push(leastMm);
-    note(side, leastMm, body);
-    if (way !== null) note(way, leastMm, body);
+  const { away } = framing.layout.zero;
+  const { members, bodies, figures } = bandsOf(framing);
+  const kinds = new Uint8Array(members.length);
+  /** The gap is no less than this. */
+  const leastMm = new Float64Array(members.length);
+  const first = new Int32Array(KINDS).fill(-1);
+  const least = new Float64Array(KINDS).fill(Number.POSITIVE_INFINITY);
+  for (let index = 0, at = 0; index < members.length; index += 1, at += FIGURES) {
+    const fromU = (figures[at] ?? 0) - centre.u;
+    const fromV = (figures[at + 1] ?? 0) - centre.v;
+    const alongU = figures[at + 2] ?? 0;
+    const alongV = figures[at + 3] ?? 0;
+    const square = alongU * alongU + alongV * alongV;
+    const share = square === 0 ? 0 : -(fromU * alongU + fromV * alongV) / square;
+    const kept = Math.min(1, Math.max(0, share));
+    const u = fromU + alongU * kept;
+    const v = fromV + alongV * kept;
+    const afterMm =
+      ((figures[at + 5] ?? 0) - centre.u) * away.u + ((figures[at + 6] ?? 0) - centre.v) * away.v;
+    const way = figures[at + 7] === 0 ? 0 : afterMm > 0 ? 1 : 2;
+    const runsUp = Math.abs(alongV) > Math.abs(alongU);
+    const kind = WAYS * sideOf(runsUp, u, v) + way;
+    const mm = Math.sqrt(u * u + v * v) - (figures[at + 4] ?? 0) - ownMm;
+    kinds[index] = kind;
+    leastMm[index] = mm;
+    if (mm >= (least[kind] ?? 0)) continue;
+    least[kind] = mm;
+    first[kind] = index;
   }
-  // None of which the least is over this is the nearest, nor does the opening go into it.
-  const upToMm = new Map(
-    [...first].map(([key, { body }]) => [key, Math.max(0, separationMm(body, opening)) + EPSILON_MM]),
-  );
-  const mayBeNearest = (key: Side | Way | undefined, mm: number): boolean =>
-    key !== undefined && key !== null && mm <= (upToMm.get(key) ?? 0);
-  return bands.flatMap((banded, index) => {
-    const [side, mm] = [sides[index], least[index] ?? 0];
-    if (side === undefined) return [];
-    return mayBeNearest(side, mm) || mayBeNearest(ways[index], mm) ? [{ banded, side }] : [];
+  // What is further off than this is not the nearest of its kind, nor does the opening go into it.
+  const mostMm = Float64Array.from(first, (index) => {
+    const body = bodies[index];
+    return body === undefined ? 0 : Math.max(0, separationMm(body, opening)) + EPSILON_MM;
   });
+  const seen: Seen[] = [];
+  for (let index = 0; index < members.length; index += 1) {
+    const kind = kinds[index] ?? 0;
+    if ((leastMm[index] ?? 0) > (mostMm[kind] ?? 0)) continue;
+    const [of, body, side] = [members[index], bodies[index], SIDES[Math.floor(kind / WAYS)]];
+    if (of !== undefined && body !== undefined && side !== undefined) seen.push({ of, body, side });
+  }
+  return seen;
 }
 
-const wayTo = (middle: SurfacePoint, centre: SurfacePoint, { layout }: KnownFraming): Way =>
-  inner(minus(middle, centre), layout.zero.away) > 0 ? "after" : "before";
+const SIDES = ["left", "right", "above", "below"] as const satisfies readonly Side[];
+/** After the opening across the run, before it, or not along the run. */
+const WAYS = 3;
+const KINDS = SIDES.length * WAYS;
 
 /** The side on which a member's centre line passes the point nearest; left or below where it goes through it. */
-function sideOf(member: Member, { u, v }: SurfacePoint): Side {
-  const runsUp = Math.abs(member.to.v - member.from.v) > Math.abs(member.to.u - member.from.u);
+function sideOf(runsUp: boolean, u: number, v: number): number {
   const sideways = u === 0 && v === 0 ? runsUp : Math.abs(u) >= Math.abs(v);
-  if (sideways) return u > 0 ? "right" : "left";
-  return v > 0 ? "above" : "below";
+  if (sideways) return u > 0 ? 1 : 0;
+  return v > 0 ? 2 : 3;
 }
 
 export interface SideGaps {
@@ -156,8 +175,9 @@ export function sideGaps(mounted: Mounted): SideGaps {
   const framing = framingAt(mounted);
   const gaps = memberGaps(mounted);
   if (framing === null || gaps === null) return { before: null, after: null };
+  const { away } = framing.layout.zero;
   const along = gaps.filter(({ of }) => runsWithFraming(of, framing));
-  const isAfter = ({ of }: MemberGap): boolean => wayTo(middleOf(of), mounted.centre, framing) === "after";
+  const isAfter = ({ of }: MemberGap): boolean => inner(minus(middleOf(of), mounted.centre), away) > 0;
   return {
     before: plain(along.find((gap) => !isAfter(gap))),
     after: plain(along.find(isAfter)),

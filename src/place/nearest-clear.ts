@@ -1,4 +1,5 @@
 import type { Fix } from "../findings/finding.js";
+import type { Body } from "../geometry/body.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { distanceMm } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
@@ -8,15 +9,18 @@ import { MM_PER_INCH } from "../units/definitions.js";
 import { liesOnTest, takingOf } from "./clear.js";
 import { bodiesOf, type Crowd, crowdOf, type OwnedBody } from "./crowd.js";
 import { fittingOf } from "./fitting.js";
+import { mayBeClear } from "./may-be-clear.js";
 import { fixedObstacles, jointObstacles, takenBy } from "./obstacles.js";
 import {
   byRow,
+  endRows,
   leastAwayMm,
   type Marks,
   markNearest,
   marksFree,
   outwardFrom,
   type Rows,
+  rowsBeside,
   rowsOf,
   rowsOver,
 } from "./rows.js";
@@ -77,8 +81,28 @@ function groundOf(room: Room, { surface, speaker }: Mounted, { from, offJoints }
     rows,
     freeIn,
     isClear: (row, at) => liesOn(at) && !near(row).some(({ takes }) => takes(at)),
-    left: allRowsLeft(),
+    left: rowsLeftOf(rows, taken),
     crowdOf: remembered(new WeakMap(), (openings) => crowdOf(rows, openings.flatMap(ofOne), freeIn)),
+  };
+}
+
+/** So many rows that hold nothing are looked at one by one. */
+const MANY_EMPTY = 2000;
+/** Of more, which are dense joists, one mostly takes whole rows, and that is found out sooner. */
+const MOST_LAID_TOGETHER = 2500;
+
+/** Once many rows hold nothing, most others will not either: then all are left out on which nothing can be clear. */
+function rowsLeftOf(rows: Rows, taken: readonly Body[]): RowsLeft {
+  const left = allRowsLeft(...endRows(rows));
+  let empty = 0;
+  return {
+    ...left,
+    leaveOut(row) {
+      left.leaveOut(row);
+      empty += 1;
+      if (empty !== MANY_EMPTY || taken.length > MOST_LAID_TOGETHER) return;
+      for (const beside of rowsBeside(rows, mayBeClear(rows.surface, taken))) left.leaveOut(beside);
+    },
   };
 }
 

@@ -8,6 +8,7 @@ import { keptApart } from "./best/keep-apart.js";
 import { onLines } from "./best/lines.js";
 import { mountedOf } from "./best/meeting.js";
 import { apart, type Paired, pairUp, type Unmatched } from "./best/pairing.js";
+import { rememberedSearches, type Searches } from "./best/searches.js";
 import { type Solved, solve } from "./best/solve.js";
 import { TAPE_STEP_MM } from "./nearest-clear.js";
 
@@ -47,7 +48,8 @@ export function placeAll(room: Room): Placing {
   const settled = mountedIn(room);
   const asked = room.speakers.filter(({ position }) => position.kind === "best").map(askedIn(room, settled));
   const askings = asked.flatMap(({ asking }) => asking ?? []);
-  const answers = pairUp(room, askings, settled).flatMap((paired) => answer(room, paired));
+  const searches = rememberedSearches();
+  const answers = pairUp(room, askings, settled).flatMap((paired) => answer(room, paired, searches));
   const { solved } = keptApart(
     room,
     answers.flatMap((one) => one.solved ?? []),
@@ -65,13 +67,13 @@ interface Answer extends Paired {
 }
 
 /** A pair for which nothing matching is clear is answered one by one. */
-function answer(room: Room, paired: Paired): readonly Answer[] {
+function answer(room: Room, paired: Paired, searches: Searches): readonly Answer[] {
   const { decision } = paired;
-  const solved = solve(room, decision);
+  const solved = solve(room, decision, searches);
   if (solved !== null || decision.kind === "single") return [{ ...paired, solved }];
   return apart(decision.leader, decision.follower, "nothing-clear").map((one) => ({
     ...one,
-    solved: solve(room, one.decision),
+    solved: solve(room, one.decision, searches),
   }));
 }
 

@@ -10,26 +10,30 @@ export interface RowsLeft {
   leaveOut(row: number): void;
 }
 
-export function allRowsLeft(): RowsLeft {
-  const [down, up] = [new Map<number, number>(), new Map<number, number>()];
+/** All from the first to the last; asked about none past these but the ones next to them. */
+export function allRowsLeft(first: number, last: number): RowsLeft {
+  /** Of each row how far it is to the next one that may hold something, as far as that is known. */
+  let steps: { readonly down: Int32Array; readonly up: Int32Array } | null = null;
+  const length = last - first + 3;
   return {
-    below: (row) => endOf(down, row),
-    above: (row) => endOf(up, row),
+    below: (row) => (steps === null ? row : row - walk(steps.down, row - first + 1, -1)),
+    above: (row) => (steps === null ? row : row + walk(steps.up, row - first + 1, 1)),
     leaveOut(row) {
-      down.set(row, row - 1);
-      up.set(row, row + 1);
+      steps ??= { down: new Int32Array(length), up: new Int32Array(length) };
+      steps.down[row - first + 1] = 1;
+      steps.up[row - first + 1] = 1;
     },
   };
 }
 
-/** Where the way of steps from a row ends; each row on the way then leads there in one step. */
-function endOf(next: Map<number, number>, row: number): number {
-  let end = row;
-  for (let step = next.get(end); step !== undefined; step = next.get(end)) end = step;
-  for (let at = row; at !== end; ) {
-    const step = next.get(at) ?? end;
-    next.set(at, end);
-    at = step;
+/** How far the way of steps from a row leads; each row on the way then leads there in one step. */
+function walk(steps: Int32Array, from: number, way: 1 | -1): number {
+  let end = from;
+  for (let step = steps[end] ?? 0; step > 0; step = steps[end] ?? 0) end += way * step;
+  for (let at = from; at !== end; ) {
+    const step = steps[at] ?? 0;
+    steps[at] = Math.abs(end - at);
+    at += way * step;
   }
-  return end;
+  return Math.abs(end - from);
 }

@@ -1,5 +1,6 @@
 import type { Body } from "../geometry/body.js";
 import { type Chord, chordsOf } from "../geometry/chord.js";
+import type { Region } from "../geometry/clip.js";
 import { spansOf } from "../geometry/ring.js";
 import { directionOf, inner, lengthMm, minus, outer } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
@@ -65,6 +66,12 @@ const rowOf = ({ held, tapeStepMm }: Rows, point: SurfacePoint): number => tapeM
 export const markNearest = (rows: Rows, row: number, point: SurfacePoint): number =>
   Math.round(inner(rows.direction, minus(point, rows.pointAt(row, 0))) / rows.stepMm);
 
+/** The first and the last that come over the surface. */
+export function endRows(rows: Rows): readonly [least: number, most: number] {
+  const corners = rows.surface.finished.map((corner) => rowOf(rows, corner));
+  return [Math.floor(Math.min(...corners)), Math.ceil(Math.max(...corners))];
+}
+
 /** All rows over the surface that may hold something, the nearest to a point first, and how far off it they lie. */
 export function* outwardFrom(
   rows: Rows,
@@ -72,8 +79,7 @@ export function* outwardFrom(
   left: RowsLeft,
 ): Generator<{ readonly row: number; readonly awayMm: number }> {
   const at = rowOf(rows, point);
-  const corners = rows.surface.finished.map((corner) => rowOf(rows, corner));
-  const [least, most] = [Math.floor(Math.min(...corners)), Math.ceil(Math.max(...corners))];
+  const [least, most] = endRows(rows);
   let below = left.below(Math.min(Math.floor(at), most));
   let above = left.above(Math.max(Math.floor(at) + 1, least));
   while (below >= least || above <= most) {
@@ -85,12 +91,29 @@ export function* outwardFrom(
   }
 }
 
+/** The rows that no outline of a region comes into, nor next to. */
+export function rowsBeside(rows: Rows, region: Region): readonly number[] {
+  const spans = region
+    .map((ring) => ring.map((corner) => rowOf(rows, corner)))
+    .map((corners) => [Math.min(...corners) - 1, Math.max(...corners) + 1] as const)
+    .sort((a, b) => a[0] - b[0]);
+  const [least, most] = endRows(rows);
+  const beside: number[] = [];
+  let next = least;
+  for (const [from, to] of [...spans, [most + 1, most + 1] as const]) {
+    for (; next < from; next += 1) beside.push(next);
+    next = Math.max(next, Math.floor(to) + 1);
+  }
+  return beside;
+}
+
 /** No mark of a stretch in a row is nearer to a point than this. */
-export function leastAwayMm(rows: Rows, at: RowAt, [first, last]: Marks, point: SurfacePoint): number {
+export function leastAwayMm(rows: Rows, at: RowAt, marks: Marks, point: SurfacePoint): number {
   const { direction, stepMm } = rows;
   const along = (inner(direction, point) - at.zeroMm) / stepMm;
-  const besideMm = Math.max(0, first - along, along - last) * stepMm;
-  return Math.hypot(besideMm, outer(direction, point) - at.asideMm);
+  const besideMm = Math.max(0, marks[0] - along, along - marks[1]) * stepMm;
+  const asideMm = outer(direction, point) - at.asideMm;
+  return Math.sqrt(besideMm * besideMm + asideMm * asideMm);
 }
 
 /** A body and the rows that it comes into, with the marks that it takes of each; null for none. */
@@ -148,13 +171,13 @@ export function marksFree(rows: Rows): (row: number, taken: readonly InRows[]) =
 }
 
 /** The marks of a row that bodies take; null where one of them takes all of those asked about. */
-function marksIn(at: RowAt, taken: readonly InRows[], [first, last]: Marks): Marks[] | null {
+function marksIn(at: RowAt, taken: readonly InRows[], all: Marks): Marks[] | null {
   const marks: Marks[] = [];
   for (const body of taken) {
     if (body.first >= at.row || body.last <= at.row) continue;
     const own = body.marksIn(at);
     if (own === null) continue;
-    if (own[0] <= first && own[1] >= last) return null;
+    if (own[0] <= all[0] && own[1] >= all[1]) return null;
     marks.push(own);
   }
   return marks;
@@ -163,17 +186,38 @@ function marksIn(at: RowAt, taken: readonly InRows[], [first, last]: Marks): Mar
 const ascending = (marks: Marks[]): readonly Marks[] => marks.sort((a, b) => a[0] - b[0]);
 
 const ROWS_IN_BLOCK = 64;
+/** What comes into more blocks than this is looked for when a row is asked about, and not put into each. */
+const FEW_BLOCKS = 16;
 
 /** The bodies that come into a row or the one beside it, and few more: of thousands most lie far from it. */
 export function byRow<Each extends InRows>(bodies: readonly Each[]): (row: number) => readonly Each[] {
+  const short = new Map<number, Each[]>();
+  const long: Each[] = [];
+  const blockOf = (row: number): number => Math.floor(row / ROWS_IN_BLOCK);
+  for (const body of bodies) {
+    const [from, to] = [blockOf(body.first - 1), blockOf(body.last + 1)];
+    if (to - from > FEW_BLOCKS) long.push(body);
+    else for (let block = from; block <= to; block += 1) pushTo(short, block, body);
+  }
   const blocks = new Map<number, readonly Each[]>();
   return (row) => {
-    const block = Math.floor(row / ROWS_IN_BLOCK);
+    const block = blockOf(row);
+    const known = blocks.get(block);
+    if (known !== undefined) return known;
     const [least, most] = [block * ROWS_IN_BLOCK - 1, (block + 1) * ROWS_IN_BLOCK];
-    const near = blocks.get(block) ?? bodies.filter(({ first, last }) => first < most && last > least);
+    const near = [
+      ...(short.get(block) ?? []),
+      ...long.filter(({ first, last }) => first < most && last > least),
+    ];
     blocks.set(block, near);
     return near;
   };
+}
+
+function pushTo<Key, Each>(lists: Map<Key, Each[]>, key: Key, each: Each): void {
+  const list = lists.get(key);
+  if (list === undefined) lists.set(key, [each]);
+  else list.push(each);
 }
 
 function marksWithin({ stepMm }: Rows, { zeroMm }: RowAt, [fromMm, toMm]: Chord): readonly Marks[] {
@@ -191,14 +235,17 @@ function takenBetween({ stepMm }: Rows, { zeroMm }: RowAt, [fromMm, toMm]: Chord
 /** What is left of free marks; what takes them comes in ascending order of its beginnings. */
 function without(free: readonly Marks[], taken: readonly Marks[]): readonly Marks[] {
   if (taken.length === 0) return free;
-  return free.flatMap(([first, last]) => {
-    const left: Marks[] = [];
-    let next = first;
-    for (const [from, to] of taken) {
+  const left: Marks[] = [];
+  for (const stretch of free) {
+    const last = stretch[1];
+    let next = stretch[0];
+    for (const one of taken) {
+      const from = one[0];
       if (from > last) break;
       if (from > next) left.push([next, from - 1]);
-      next = Math.max(next, to + 1);
+      next = Math.max(next, one[1] + 1);
     }
-    return next <= last ? [...left, [next, last] as const] : left;
-  });
+    if (next <= last) left.push([next, last]);
+  }
+  return left;
 }

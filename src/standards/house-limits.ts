@@ -34,8 +34,16 @@ export const USUAL_JOINT_DEG = 2;
 
 /**
  * So many of the openings that are too near to one are told one by one, the nearest of them; of the others one finding
- * tells how many they are. In rows that are set too close eight stand round each, and all of these are told: more come
- * from a slip that many share (one position copied to hundreds), and two hundred thousand pairs are read by nobody.
+ * tells how many they are. So it is with obstructions that an opening meets and members that it cuts. In rows that are
+ * set too close eight stand round each, and all of these are told: more come from a slip that many share (one position
+ * copied to hundreds, feet typed for inches), and two hundred thousand pairs are read by nobody. Our own choice.
+ */
+export const TOLD_ONE_BY_ONE = 8;
+
+/**
+ * So many areas may lie over each other in one place: music, announcements and alarms may each have loudspeakers of
+ * their own over the same floor, and one is left for what else there is. More are a slip, such as a list of areas none
+ * of which says its corners; the loudspeakers of each would be pushed ever further from where its pattern wants them.
  * Our own choice.
  */
-export const NEIGHBOURS_TOLD = 8;
+export const AREAS_OVER_EACH_OTHER = 4;

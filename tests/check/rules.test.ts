@@ -157,7 +157,7 @@ describe("neighbours", () => {
     expect(found[8]).toMatchObject({
       code: "openings-too-close",
       level: "error",
-      figures: { others: 3, overlapping: 1 },
+      figures: { others: 3, errors: 1 },
       fix: null,
     });
     expect(found).toHaveLength(9);
@@ -183,7 +183,7 @@ describe("neighbours", () => {
     expect(others(found)).toHaveLength(8);
     expect(found[8]).toMatchObject({
       level: "warning",
-      figures: { others: 1, overlapping: 0 },
+      figures: { others: 1, errors: 0 },
       accepted: "shown to the owner",
     });
   });

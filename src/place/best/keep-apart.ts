@@ -4,8 +4,9 @@ import { type Asking, alsoKept } from "./asking.js";
 import { bestOfBoth, costOfBoth } from "./both.js";
 import { type Decision, fieldFor } from "./decision.js";
 import type { Field } from "./field.js";
-import { takenByNeighbours } from "./ground.js";
+import { type Ground, type Taken, takenByNeighbours } from "./ground.js";
 import { groupsThatMeet, mountedOf } from "./meeting.js";
+import { rememberedSearches } from "./searches.js";
 import { type Solved, solve } from "./solve.js";
 
 /*
@@ -67,8 +68,11 @@ function oneAfterTheOther(room: Room, alone: readonly Solved[]): KeptApart {
   const solved: Solved[] = [];
   const nowhere: Decision[] = [];
   const standing: Mounted[] = [];
+  // Those after it stay away from all that it does, and from more.
+  const searches = rememberedSearches();
+  const takenBy = takingsFinder();
   for (const { decision } of alone) {
-    const found = solve(room, beside(decision, standing));
+    const found = solve(room, beside(decision, standing, takenBy), searches);
     if (found === null) nowhere.push(decision);
     else {
       solved.push({ ...found, decision });
@@ -79,17 +83,33 @@ function oneAfterTheOther(room: Room, alone: readonly Solved[]): KeptApart {
 }
 
 /** The decision with these loudspeakers to stay away from. */
-function beside(decision: Decision, standing: readonly Mounted[]): Decision {
-  const leader = keeping(decision.leader, standing);
+function beside(decision: Decision, standing: readonly Mounted[], takenBy: TakenBy): Decision {
+  const leader = keeping(decision.leader, standing, takenBy);
   return decision.kind === "single"
     ? { ...decision, leader }
-    : { ...decision, leader, follower: keeping(decision.follower, standing) };
+    : { ...decision, leader, follower: keeping(decision.follower, standing, takenBy) };
 }
 
-function keeping(asking: Asking, standing: readonly Mounted[]): Asking {
-  const { surface, fitting } = asking.ground;
-  const here = standing.filter((one) => one.surface.name === surface.name);
-  return alsoKept(asking, takenByNeighbours(here, fitting));
+function keeping(asking: Asking, standing: readonly Mounted[], takenBy: TakenBy): Asking {
+  const here = standing.filter((one) => one.surface.name === asking.ground.surface.name);
+  return alsoKept(
+    asking,
+    here.flatMap((one) => takenBy(one, asking.ground)),
+  );
+}
+
+/** What one that stands takes of a ground. */
+type TakenBy = (standing: Mounted, ground: Ground) => readonly Taken[];
+
+/** Works it out once for all that ask. */
+function takingsFinder(): TakenBy {
+  const known = new Map<Mounted, Map<Ground, readonly Taken[]>>();
+  return (standing, ground) => {
+    const ofIt = known.get(standing) ?? new Map<Ground, readonly Taken[]>();
+    const taken = ofIt.get(ground) ?? takenByNeighbours([standing], ground.fitting);
+    known.set(standing, ofIt.set(ground, taken));
+    return taken;
+  };
 }
 
 /** Of two, what costs least: one after the other either way round, or any two places that are better by enough. */
@@ -143,4 +163,4 @@ function betteredBeside(all: readonly Solved[], a: Solved, b: Solved): readonly 
 }
 
 const fieldBeside = ({ decision, tapes, field }: Solved, standing: readonly Mounted[]): Field | null =>
-  fieldFor(beside(decision, standing), tapes, field.spots[0].marks.axes[0].stepMm);
+  fieldFor(beside(decision, standing, takingsFinder()), tapes, field.spots[0].marks.axes[0].stepMm);

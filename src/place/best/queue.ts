@@ -6,6 +6,8 @@ export interface Queued {
 /** Takes the least first; of equal ones the one that came first, so that every run goes the same way. */
 export interface Queue<Item extends Queued> {
   add(item: Item): void;
+  /** The one that is to be taken next. */
+  next(): Item | undefined;
   take(): Item | undefined;
 }
 
@@ -24,6 +26,7 @@ export function queueOf<Item extends Queued>(): Queue<Item> {
       turns += 1;
       rise(heap, heap.length - 1);
     },
+    next: () => heap[0]?.item,
     take() {
       const [first] = heap;
       const last = heap.pop();

@@ -33,6 +33,8 @@ export interface Node extends Queued {
   readonly inTheWay: readonly (readonly Taken[])[];
   /** Joints of the board that come into them, likewise. */
   readonly joints: readonly (readonly Taken[])[];
+  /** Of how much that must not be met besides account is taken, likewise. */
+  readonly kept: readonly number[];
 }
 
 /** The best place: for each loudspeaker of the field its tapes, its centre and what it costs. */
@@ -57,19 +59,53 @@ export function bestIn(
   field: Field,
   { box = leaderMarks(field), belowDeg = Infinity }: Limits = {},
 ): Found | null {
-  const queue = queueOf<Node>();
-  const add = (node: Node | null): void => {
-    if (node !== null && node.costDeg < belowDeg) queue.add(node);
-  };
-  add(rootOf(field, box));
-  for (let node = queue.take(); node !== undefined; node = queue.take()) {
-    if (isSingle(node.box)) {
-      const found = lookAt(field, node.box);
-      if (found !== null && found.costDeg < belowDeg) return found;
-    } else for (const half of branchesOf(field, node)) add(half);
-  }
-  return null;
+  return searchOf(field, box).best(field, belowDeg);
 }
+
+/** A search that goes on from where it came to. */
+export interface Search {
+  /**
+   * The clear marks that cost least; null where there are none, or none below the limit. Asked again, the field may be
+   * of another loudspeaker that wants the same, with more to stay away from after all that there was before.
+   */
+  best(field: Field, belowDeg: number): Found | null;
+}
+
+export function searchOf(start: Field, box: Box = leaderMarks(start)): Search {
+  const queue = queueOf<Node>();
+  const root = rootOf(start, box);
+  if (root !== null) queue.add(root);
+  return {
+    best(field, belowDeg) {
+      for (let node = queue.next(); node !== undefined; node = queue.next()) {
+        if (node.costDeg >= belowDeg) return null;
+        const found = isSingle(node.box) ? lookAt(field, node.box) : null;
+        // It stays where it is: the next that asks may be answered by it too.
+        if (found !== null) return found.costDeg < belowDeg ? found : null;
+        queue.take();
+        if (isSingle(node.box)) continue;
+        const now = besideMore(field, node);
+        if (now !== null) for (const half of branchesOf(field, now)) queue.add(half);
+      }
+      return null;
+    },
+  };
+}
+
+/** A node with what there is to stay away from since it was made; null where that takes all of it. */
+function besideMore({ spots }: Field, node: Node): Node | null {
+  if (spots.every(({ asking }, index) => asking.kept.length === node.kept[index])) return node;
+  const inTheWay: (readonly Taken[])[] = [];
+  for (const [index, { asking }] of spots.entries()) {
+    const hull = node.hulls[index];
+    const more = hull && stillInTheWay(hull, asking.kept.slice(node.kept[index]));
+    if (more === undefined || more === null) return null;
+    inTheWay.push([...(node.inTheWay[index] ?? []), ...more]);
+  }
+  return { ...node, inTheWay, kept: keptIn(spots) };
+}
+
+const keptIn = (spots: Field["spots"]): readonly number[] => spots.map(({ asking }) => asking.kept.length);
 
 const leaderMarks = ({ spots: [leader] }: Field): Box => allMarks(leader.marks);
 
@@ -78,7 +114,7 @@ export function rootOf(field: Field, box: Box = leaderMarks(field)): Node | null
   const joints = field.spots.map(({ asking: { ground, wish } }) =>
     wish.jointDeg > 0 ? ground.overJoints : [],
   );
-  return isEmpty(box) ? null : nodeOf(field, box, { inTheWay: all, joints });
+  return isEmpty(box) ? null : nodeOf(field, box, { inTheWay: all, joints, kept: keptIn(field.spots) });
 }
 
 /** Both halves of a node that may hold something. */
@@ -87,7 +123,7 @@ export function branchesOf(field: Field, node: Node): readonly Node[] {
 }
 
 /** Null where nothing in the box is clear. */
-function nodeOf(field: Field, box: Box, before: Pick<Node, "inTheWay" | "joints">): Node | null {
+function nodeOf(field: Field, box: Box, before: Pick<Node, "inTheWay" | "joints" | "kept">): Node | null {
   const leader = field.spots[0].marks;
   const hulls = field.spots.map((spot) => hullOf(spot.marks, boxFor(spot, box, leader)));
   if (field.apart.some((apart) => areTooClose(apart, hulls))) return null;
@@ -104,7 +140,7 @@ function nodeOf(field: Field, box: Box, before: Pick<Node, "inTheWay" | "joints"
     joints.push(over.near);
     costs.push(leastCost(spot, hull, over));
   }
-  return { box, hulls, inTheWay, joints, costDeg: totalDeg(worstOf(costs)) };
+  return { box, hulls, inTheWay, joints, kept: before.kept, costDeg: totalDeg(worstOf(costs)) };
 }
 
 /** Whether no two places of the two hulls are far enough apart. */

@@ -11,7 +11,8 @@ import {
   tapesOfDecision,
 } from "./decision.js";
 import type { Field } from "./field.js";
-import { bestIn, type Found } from "./search.js";
+import { type Found, searchOf } from "./search.js";
+import type { Searches } from "./searches.js";
 import { sightOn } from "./sight.js";
 import { agreesWith } from "./tape-choice.js";
 
@@ -31,14 +32,14 @@ export interface Solved {
  * The best clear place on marks of the nearest tapes: whole ones where that costs next to nothing, else finer ones.
  * Null where nothing is clear.
  */
-export function solve(room: Room, decision: Decision): Solved | null {
+export function solve(room: Room, decision: Decision, searches: Searches = searchOf): Solved | null {
   const [wholeMm, ...finerMm] = STEPS_MM[room.units];
   const start = startOf(decision);
-  const onMarks = solveByTheNearest(room, decision, { near: start, stepMm: wholeMm });
+  const onMarks = solveByTheNearest(room, decision, { near: start, stepMm: wholeMm, searches });
   const near = onMarks?.found.centres[0] ?? start;
   const belowDeg = (onMarks?.found.costDeg ?? Number.POSITIVE_INFINITY) - ROUNDING_DEG;
-  const finest = solveNear(room, decision, { near, stepMm: FINEST_MM, belowDeg });
-  return finest === null ? onMarks : roundedTo(room, decision, { finest, finerMm });
+  const finest = solveNear(room, decision, { near, stepMm: FINEST_MM, belowDeg, searches });
+  return finest === null ? onMarks : roundedTo(room, decision, { finest, finerMm, searches });
 }
 
 /** Rounding to marks may cost this much; what is left of a twentieth of a degree is for the finest ones. */
@@ -56,20 +57,21 @@ interface Near {
   readonly near: SurfacePoint;
   readonly stepMm: number;
   readonly belowDeg?: number;
+  readonly searches: Searches;
 }
 
-interface Finer {
+interface Finer extends Pick<Near, "searches"> {
   readonly finest: Solved;
   readonly finerMm: readonly number[];
 }
 
 /** Whole marks of the tapes cost more than they may: the coarsest that do not. */
-function roundedTo(room: Room, decision: Decision, { finest, finerMm }: Finer): Solved {
+function roundedTo(room: Room, decision: Decision, { finest, finerMm, searches }: Finer): Solved {
   const [near] = finest.found.centres;
   const belowDeg = finest.found.costDeg + ROUNDING_DEG;
   if (near === undefined) return finest;
   for (const stepMm of finerMm) {
-    const finer = solveNear(room, decision, { near, stepMm, belowDeg });
+    const finer = solveNear(room, decision, { near, stepMm, belowDeg, searches });
     if (finer !== null) return finer;
   }
   return finest;
@@ -85,21 +87,27 @@ function solveByTheNearest(room: Room, decision: Decision, near: Near): Solved |
   return solveNear(room, decision, { ...near, near: centre }) ?? solved;
 }
 
-function solveNear(room: Room, decision: Decision, { near, stepMm, belowDeg }: Near): Solved | null {
+function solveNear(
+  room: Room,
+  decision: Decision,
+  { near, belowDeg = Number.POSITIVE_INFINITY, ...on }: Near,
+): Solved | null {
   const tapes = tapesOfDecision(room, decision, near);
-  return tapes && solveOn(room, decision, { tapes, stepMm, belowDeg: belowDeg ?? Number.POSITIVE_INFINITY });
+  return tapes && solveOn(room, decision, { ...on, tapes, belowDeg });
 }
 
 export interface On {
   readonly tapes: DecisionTapes;
   readonly stepMm: number;
   readonly belowDeg: number;
+  readonly searches?: Searches;
 }
 
 /** The best place on the marks of these tapes. */
-export function solveOn(room: Room, decision: Decision, { tapes, stepMm, belowDeg }: On): Solved | null {
+export function solveOn(room: Room, decision: Decision, on: On): Solved | null {
+  const { tapes, stepMm, belowDeg, searches = searchOf } = on;
   const field = fieldFor(decision, tapes, stepMm);
-  const found = field && bestIn(field, { belowDeg });
+  const found = field && searches(field).best(field, belowDeg);
   if (field === null || found === null || !holdsAll(room, decision, found)) return null;
   return { decision, tapes, field, found, lines: [], lineDeg: 0 };
 }

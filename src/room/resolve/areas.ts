@@ -1,11 +1,12 @@
 import type { Problem } from "../../findings/complaint.js";
 import { InternalError } from "../../findings/internal-error.js";
-import { areaMm2, difference, intersection, type Region } from "../../geometry/clip.js";
+import { areaMm2, difference, intersection, type Region, union } from "../../geometry/clip.js";
 import { rectangle } from "../../geometry/convex.js";
 import { toWorld } from "../../geometry/frame.js";
 import { crossingSides, twiceAreaMm2 } from "../../geometry/ring.js";
 import type { Polygon } from "../../geometry/shape.js";
 import { coverageDiameterMm, type Overlap, spacingMm } from "../../standards/coverage-spacing.js";
+import { AREAS_OVER_EACH_OTHER } from "../../standards/house-limits.js";
 import type { CoveredArea, Model, Path } from "../room.js";
 import type { AreaFile } from "../schema/areas.js";
 import type { RoomFile } from "../schema.js";
@@ -23,9 +24,41 @@ export interface AreaPlace {
 /** The areas that are filled evenly, or why one cannot be. */
 export function areasOf(file: RoomFile, place: AreaPlace): Resolved<readonly CoveredArea[]> {
   const floorMm = file.floor?.build_up ?? 0;
-  return all(
+  const areas = all(
     (file.areas ?? []).map((entry, index) => areaOf(entry, place, { floorMm, path: ["areas", index] })),
   );
+  if (!areas.ok) return areas;
+  const tooMany = laidOverTooMany(areas.value);
+  return tooMany.length > 0 ? refused(...tooMany) : areas;
+}
+
+/** Those that lie, with some part of them, where so many lie already as may lie over each other. */
+function laidOverTooMany(areas: readonly CoveredArea[]): readonly Problem[] {
+  const known = new Map<string, Region[]>();
+  return areas.flatMap(({ name, surface, region, path }): readonly Problem[] => {
+    const layers = known.get(surface) ?? [];
+    known.set(surface, layers);
+    if (isLaidOn(layers, region)) return [];
+    return [
+      { code: "area-not-fillable", path, at: "value", figures: { area: name, because: "over-others" } },
+    ];
+  });
+}
+
+/**
+ * Lays an area on those before it: the first layer is where any lies, the second where two lie over each other, and so
+ * on. False where that makes more layers than there may be.
+ */
+function isLaidOn(layers: Region[], area: Region): boolean {
+  let laid = area;
+  for (let index = 0; index < AREAS_OVER_EACH_OTHER; index += 1) {
+    const layer = layers[index];
+    layers[index] = layer === undefined ? laid : union(layer, laid);
+    if (layer === undefined) return true;
+    laid = intersection(layer, laid);
+    if (areaMm2(laid) < LEAST_AREA_MM2) return true;
+  }
+  return false;
 }
 
 interface At {

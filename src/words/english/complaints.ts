@@ -1,4 +1,5 @@
 import type { ComplaintPhrases, Kind, Measured, NameOf, YamlSlip } from "../../findings/complaint.js";
+import { AREAS_OVER_EACH_OTHER } from "../../standards/house-limits.js";
 import { exampleOf } from "../example.js";
 import { measureIn } from "../measure.js";
 import { listed, quoted } from "../quoted.js";
@@ -235,6 +236,7 @@ const NOT_FILLABLE = {
   "too-wide":
     "this model's `coverage` is 180 deg or more and makes no circle; state the `spacing` as a length",
   "ears-too-high": "the ears are not below that ceiling; check `ear` and the room's height",
+  "over-others": `${AREAS_OVER_EACH_OTHER} areas lie over each other there already; give its \`corner\` and \`opposite\`, or its \`corners\`, where fewer do`,
 } as const;
 
 const BAD = {

@@ -24,7 +24,9 @@ const member = ({ kind, number }: MemberName): string => `${MEMBERS[kind]} ${num
 
 const phrase: Phrases = {
   "opening-cuts-member": (cut, measure) =>
-    `the opening cuts ${member(cut.member)} by ${measure.length(cut.byMm)}`,
+    "others" in cut
+      ? `the opening cuts other members as well; how many more: ${cut.others}`
+      : `the opening cuts ${member(cut.member)} by ${measure.length(cut.byMm)}`,
   "opening-near-member": (near, measure) => {
     const [gap, wanted] = measure.lengths(near.gapMm, near.wantedMm);
     return `the opening is ${gap} from ${member(near.member)}; ${wanted} is asked for`;
@@ -39,6 +41,9 @@ const phrase: Phrases = {
     return `needs ${needed} behind the finished face, and there are ${available}: cavity ${cavity}, board ${measure.length(deep.boardMm)}`;
   },
   "opening-meets-obstruction": (met, measure) => {
+    if ("others" in met) {
+      return `the opening is in or too near to other obstructions as well; how many more: ${met.others}`;
+    }
     const behind = met.behindMm === null ? "" : ` (${measure.length(met.behindMm)} behind the framing face)`;
     const name = `${met.obstruction}${behind}`;
     const [distance, wanted] = measure.lengths(met.distanceMm, met.wantedMm);
@@ -49,7 +54,7 @@ const phrase: Phrases = {
     `reaches ${measure.length(outside.byMm)} past the finished edge at ${frame.wall(outside.edge)}`,
   "openings-too-close": (close, measure) => {
     if ("others" in close) {
-      const overlapping = close.overlapping === 0 ? "" : `; openings that overlap: ${close.overlapping}`;
+      const overlapping = close.errors === 0 ? "" : `; openings that overlap: ${close.errors}`;
       return `is too near to others as well; how many more: ${close.others}${overlapping}`;
     }
     const between = { openings: "the opening", flanges: "the flange" }[close.edges];

@@ -1,4 +1,5 @@
 import type { ComplaintPhrases, Kind, Measured, NameOf, YamlSlip } from "../../findings/complaint.js";
+import { AREAS_OVER_EACH_OTHER } from "../../standards/house-limits.js";
 import type { complaints as english } from "../english/complaints.js";
 import { exampleOf } from "../example.js";
 import { measureIn } from "../measure.js";
@@ -236,6 +237,7 @@ const NOT_FILLABLE = {
   "too-wide":
     "la `coverage` de este modelo es de 180 deg o más y no forma un círculo; dé `spacing` como medida",
   "ears-too-high": "los oídos no quedan debajo de ese techo; revise `ear` y la altura del cuarto",
+  "over-others": `ahí ya hay ${AREAS_OVER_EACH_OTHER} zonas una sobre otra; dé su \`corner\` y \`opposite\`, o sus \`corners\`, donde haya menos`,
 } as const;
 
 const BAD = {

@@ -25,7 +25,9 @@ const member = ({ kind, number }: MemberName): string => `${MEMBERS[kind]} ${num
 
 const phrase: Phrases = {
   "opening-cuts-member": (cut, measure) =>
-    `el hoyo corta ${member(cut.member)} por ${measure.length(cut.byMm)}`,
+    "others" in cut
+      ? `el hoyo corta también otras piezas; cuántas más: ${cut.others}`
+      : `el hoyo corta ${member(cut.member)} por ${measure.length(cut.byMm)}`,
   "opening-near-member": (near, measure) => {
     const [gap, wanted] = measure.lengths(near.gapMm, near.wantedMm);
     return `el hoyo está a ${gap} de ${member(near.member)}; se piden ${wanted}`;
@@ -40,6 +42,9 @@ const phrase: Phrases = {
     return `necesita ${needed} detrás de la cara terminada y hay ${available}: hueco ${cavity}, tablaroca ${measure.length(deep.boardMm)}`;
   },
   "opening-meets-obstruction": (met, measure) => {
+    if ("others" in met) {
+      return `el hoyo entra en otros obstáculos o queda muy cerca de ellos; cuántos más: ${met.others}`;
+    }
     const behind =
       met.behindMm === null ? "" : ` (${measure.length(met.behindMm)} detrás de la cara de la estructura)`;
     const name = `${met.obstruction}${behind}`;
@@ -51,7 +56,7 @@ const phrase: Phrases = {
     `pasa ${measure.length(outside.byMm)} del borde terminado en ${frame.wall(outside.edge)}`,
   "openings-too-close": (close, measure) => {
     if ("others" in close) {
-      const overlapping = close.overlapping === 0 ? "" : `; hoyos que se enciman: ${close.overlapping}`;
+      const overlapping = close.errors === 0 ? "" : `; hoyos que se enciman: ${close.errors}`;
       return `también está muy cerca de otros; cuántos más: ${close.others}${overlapping}`;
     }
     const [between, other] = {
