@@ -15,8 +15,13 @@ export function mayBeClear({ finished, voids }: Surface, bodies: readonly Body[]
     voids.map((each) => each.finished),
   );
   const inOrder = [...bodies].sort((a, b) => firstOf(a) - firstOf(b));
-  return difference(ofIt, together(inOrder.map(withinBody)));
+  const everyNth = Math.ceil(inOrder.length / MOST_LAID_TOGETHER);
+  const some = inOrder.filter((_, index) => index % everyNth === 0);
+  return difference(ofIt, together(some.map(withinBody)));
 }
+
+/** Of more, which are dense joists, those beside one take nearly the same as it does. */
+const MOST_LAID_TOGETHER = 2000;
 
 const firstOf = ({ core }: Body): number => (core[0]?.u ?? 0) + (core[0]?.v ?? 0);
 

@@ -88,8 +88,6 @@ function groundOf(room: Room, { surface, speaker }: Mounted, { from, offJoints }
 
 /** So many rows that hold nothing are looked at one by one. */
 const MANY_EMPTY = 2000;
-/** Of more, which are dense joists, one mostly takes whole rows, and that is found out sooner. */
-const MOST_LAID_TOGETHER = 2500;
 
 /** Once many rows hold nothing, most others will not either: then all are left out on which nothing can be clear. */
 function rowsLeftOf(rows: Rows, taken: readonly Body[]): RowsLeft {
@@ -100,7 +98,7 @@ function rowsLeftOf(rows: Rows, taken: readonly Body[]): RowsLeft {
     leaveOut(row) {
       left.leaveOut(row);
       empty += 1;
-      if (empty !== MANY_EMPTY || taken.length > MOST_LAID_TOGETHER) return;
+      if (empty !== MANY_EMPTY) return;
       for (const beside of rowsBeside(rows, mayBeClear(rows.surface, taken))) left.leaveOut(beside);
     },
   };

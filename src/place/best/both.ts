@@ -29,8 +29,27 @@ export const costOfBoth = ([first, second]: FoundBoth): number => first.costDeg 
 /** Sums nearer to each other than this are not told apart: a millimetre is more, from any seat. */
 export const ENOUGH_DEG = 0.02;
 
-/** The places of both that cost least together, if that is less than `belowDeg` by enough to matter; else null. */
-export function bestOfBoth(first: Field, second: Field, belowDeg: number): FoundBoth | null {
+/** How many boxes of two may yet be looked at for a room. */
+export interface Allowance {
+  boxes: number;
+}
+
+/**
+ * What searches of two may take for one room: where hundreds of narrow places lie beside each other they would go on for
+ * minutes. None of the examples needs any. Past it, what was found one after the other is kept. It is a count and no time,
+ * so that a file has one answer everywhere.
+ */
+export const allowance = (): Allowance => ({ boxes: 40_000 });
+
+/**
+ * The places of both that cost least together, if that is less than `belowDeg` by enough to matter, as far as the
+ * allowance goes; else null.
+ */
+export function bestOfBoth(
+  first: Field,
+  second: Field,
+  { belowDeg, left }: { readonly belowDeg: number; readonly left: Allowance },
+): FoundBoth | null {
   const fields = fieldsOf(first, second);
   const queue = queueOf<Both>();
   const [a, b] = [rootOf(first), rootOf(second)];
@@ -38,7 +57,8 @@ export function bestOfBoth(first: Field, second: Field, belowDeg: number): Found
   let best: FoundBoth | null = null;
   let limitDeg = belowDeg - ENOUGH_DEG;
   for (let both = queue.take(); both !== undefined; both = queue.take()) {
-    if (both.costDeg >= limitDeg) return best;
+    left.boxes -= 1;
+    if (both.costDeg >= limitDeg || left.boxes < 0) return best;
     const tried = tryAt(fields, both);
     if (tried !== null && costOfBoth(tried) < limitDeg) {
       best = tried;

@@ -5,7 +5,7 @@ import { breachesOf, type Window } from "../../listen/window.js";
 import { AZIMUTH_COMPARED_TO_DEG } from "../../standards/house-limits.js";
 import type { Cost } from "./cost.js";
 import type { Spot } from "./field.js";
-import type { Taken } from "./ground.js";
+import type { Piece, Taken } from "./ground.js";
 import type { Hull } from "./marks.js";
 import { idealIn, leastOffDegOn, viewTo } from "./sight.js";
 
@@ -23,6 +23,14 @@ export function stillInTheWay(hull: Hull, taken: readonly Taken[]): readonly Tak
     inTheWay.push(one);
   }
   return inTheWay;
+}
+
+/** Whether any of these pieces comes into the hull. */
+export function isIn({ centre: { u, v }, radiusMm }: Hull, pieces: readonly Piece[]): boolean {
+  return pieces.some(
+    ({ least, most }) =>
+      least.u <= u + radiusMm && most.u >= u - radiusMm && least.v <= v + radiusMm && most.v >= v - radiusMm,
+  );
 }
 
 /** What is taken is convex: where it holds the corners it holds the hull. */

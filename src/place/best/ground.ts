@@ -1,9 +1,14 @@
+import { areaMm2, intersection, type Region } from "../../geometry/clip.js";
+import { rectangle } from "../../geometry/convex.js";
 import { type DistanceMm, distanceFrom } from "../../geometry/distance-from.js";
+import { extentOf } from "../../geometry/region.js";
+import { surfacePoint } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Mounted } from "../../listen/mounted.js";
 import type { Surface } from "../../room/room.js";
 import { clearTest } from "../clear.js";
 import type { Fitting } from "../fitting.js";
+import { mayBeClear } from "../may-be-clear.js";
 import {
   jointObstacles,
   neighbourObstacles,
@@ -44,6 +49,42 @@ function groundOf(surface: Surface, fitting: Fitting): Ground {
     overJoints: jointObstacles(surface, fitting).map(takenOf),
     isClear: clearTest(surface, fitting, []),
   };
+}
+
+/** An upright box round a piece of a ground where something may be clear. */
+export interface Piece {
+  readonly least: SurfacePoint;
+  readonly most: SurfacePoint;
+}
+
+const piecesFound = new WeakMap<Ground, readonly Piece[]>();
+
+/** The pieces of a ground outside which nothing is clear; none where nothing is. Worked out once for all that ask. */
+export function piecesOf(ground: Ground): readonly Piece[] {
+  const found = piecesFound.get(ground);
+  if (found !== undefined) return found;
+  const { surface, fitting } = ground;
+  const region = mayBeClear(surface, obstaclesOn(surface, fitting, []).map(takenBy));
+  const pieces = boxesOver(region, MOST_HALVINGS);
+  piecesFound.set(ground, pieces);
+  return pieces;
+}
+
+const MOST_HALVINGS = 9;
+
+/** Boxes that hold all of a region and little else: one that it fills less than half of is halved. */
+function boxesOver(region: Region, halvings: number): readonly Piece[] {
+  if (region.length === 0) return [];
+  const { least, most } = extentOf(region);
+  const [across, up] = [most.u - least.u, most.v - least.v];
+  if (halvings === 0 || areaMm2(region) > (across * up) / 2) return [{ least, most }];
+  const middle = surfacePoint(least.u + across / 2, least.v + up / 2);
+  const isWide = across > up;
+  const halves = [
+    rectangle(least, isWide ? surfacePoint(middle.u, most.v) : surfacePoint(most.u, middle.v)),
+    rectangle(isWide ? surfacePoint(middle.u, least.v) : surfacePoint(least.u, middle.v), most),
+  ];
+  return halves.flatMap((half) => boxesOver(intersection(region, [half]), halvings - 1));
 }
 
 /** Finds the ground of a surface and a fitting, each once however many loudspeakers ask for it. */

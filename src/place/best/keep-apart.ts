@@ -1,7 +1,7 @@
 import type { Mounted } from "../../listen/mounted.js";
 import type { Room } from "../../room/room.js";
 import { type Asking, alsoKept } from "./asking.js";
-import { bestOfBoth, costOfBoth } from "./both.js";
+import { type Allowance, allowance, bestOfBoth, costOfBoth } from "./both.js";
 import { type Decision, fieldFor } from "./decision.js";
 import type { Field } from "./field.js";
 import { type Ground, type Taken, takenByNeighbours } from "./ground.js";
@@ -31,6 +31,7 @@ interface Cluster extends KeptApart {
 
 /** The decisions where none comes too close to another. */
 export function keptApart(room: Room, alone: readonly Solved[]): KeptApart {
+  const left = allowance();
   let clusters: readonly Cluster[] = alone.map((one) => ({ alone: [one], solved: [one], nowhere: [] }));
   for (;;) {
     const groups = groupsThatMeet(clusters.map(({ solved }) => solved));
@@ -39,6 +40,7 @@ export function keptApart(room: Room, alone: readonly Solved[]): KeptApart {
       settleTogether(
         room,
         group.flatMap((index) => clusters[index] ?? []),
+        left,
       ),
     );
     const met = new Set(groups.flat());
@@ -53,14 +55,14 @@ const allOf = (clusters: readonly Cluster[]): KeptApart => ({
 
 const indexOf = ({ decision: { leader } }: Solved): number => Number(leader.speaker.path.at(-1));
 
-function settleTogether(room: Room, clusters: readonly Cluster[]): Cluster {
+function settleTogether(room: Room, clusters: readonly Cluster[], left: Allowance): Cluster {
   const alone = clusters.flatMap((cluster) => cluster.alone).sort((a, b) => indexOf(a) - indexOf(b));
   const inTurn = oneAfterTheOther(room, alone);
   const [first, second, ...more] = alone;
   if (first !== undefined && second !== undefined && more.length === 0) {
-    return { alone, ...bestOfTwo(room, [first, second], inTurn) };
+    return { alone, ...bestOfTwo(room, [first, second], { inTurn, left }) };
   }
-  return { alone, ...(alone.length > MOST_BETTERED ? inTurn : bettered(inTurn)) };
+  return { alone, ...(alone.length > MOST_BETTERED ? inTurn : bettered(inTurn, left)) };
 }
 
 /** Each at the best place that those before it leave. */
@@ -113,9 +115,18 @@ function takingsFinder(): TakenBy {
 }
 
 /** Of two, what costs least: one after the other either way round, or any two places that are better by enough. */
-function bestOfTwo(room: Room, [first, second]: readonly [Solved, Solved], inTurn: KeptApart): KeptApart {
+interface InTurn {
+  readonly inTurn: KeptApart;
+  readonly left: Allowance;
+}
+
+function bestOfTwo(
+  room: Room,
+  [first, second]: readonly [Solved, Solved],
+  { inTurn, left }: InTurn,
+): KeptApart {
   const other = oneAfterTheOther(room, [second, first]);
-  return betteredTwo([first, second], sumDeg(other) < sumDeg(inTurn) ? other : inTurn);
+  return betteredTwo([first, second], { inTurn: sumDeg(other) < sumDeg(inTurn) ? other : inTurn, left });
 }
 
 /** What all of them cost; without an end where one has no place. */
@@ -124,9 +135,9 @@ function sumDeg({ solved, nowhere }: KeptApart): number {
   return solved.reduce((sum, { found }) => sum + found.costDeg, 0);
 }
 
-function betteredTwo([first, second]: readonly [Solved, Solved], before: KeptApart): KeptApart {
-  const found = bestOfBoth(first.field, second.field, sumDeg(before));
-  if (found === null) return before;
+function betteredTwo([first, second]: readonly [Solved, Solved], { inTurn, left }: InTurn): KeptApart {
+  const found = bestOfBoth(first.field, second.field, { belowDeg: sumDeg(inTurn), left });
+  if (found === null) return inTurn;
   return {
     solved: [
       { ...first, found: found[0] },
@@ -137,12 +148,12 @@ function betteredTwo([first, second]: readonly [Solved, Solved], before: KeptApa
 }
 
 /** Every two of them searched together beside the others, until that betters none. */
-function bettered(before: KeptApart): KeptApart {
+function bettered(before: KeptApart, left: Allowance): KeptApart {
   for (const [a, b] of everyTwo(before.solved)) {
-    const found = betteredBeside(before.solved, a, b);
+    const found = betteredBeside(before.solved, [a, b], left);
     if (found === null) continue;
     const solved = before.solved.map((one) => (one === a ? found[0] : one === b ? found[1] : one));
-    return bettered({ ...before, solved });
+    return bettered({ ...before, solved }, left);
   }
   return before;
 }
@@ -150,10 +161,16 @@ function bettered(before: KeptApart): KeptApart {
 const everyTwo = (all: readonly Solved[]): readonly (readonly [Solved, Solved])[] =>
   all.flatMap((a, index) => all.slice(index + 1).map((b) => [a, b] as const));
 
-function betteredBeside(all: readonly Solved[], a: Solved, b: Solved): readonly [Solved, Solved] | null {
+function betteredBeside(
+  all: readonly Solved[],
+  [a, b]: readonly [Solved, Solved],
+  left: Allowance,
+): readonly [Solved, Solved] | null {
+  if (left.boxes <= 0) return null;
   const standing = all.filter((one) => one !== a && one !== b).flatMap(mountedOf);
   const [first, second] = [fieldBeside(a, standing), fieldBeside(b, standing)];
-  const found = first && second && bestOfBoth(first, second, costOfBoth([a.found, b.found]));
+  const found =
+    first && second && bestOfBoth(first, second, { belowDeg: costOfBoth([a.found, b.found]), left });
   return (
     found && [
       { ...a, found: found[0] },

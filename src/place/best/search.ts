@@ -2,10 +2,10 @@ import type { SurfacePoint } from "../../geometry/vector.js";
 import { mount } from "../../listen/mounted.js";
 import type { Tape } from "../../room/room.js";
 import { isClearFor, isOverJoint } from "./asking.js";
-import { leastCost, liesOutside, overJoints, stillInTheWay } from "./bound.js";
+import { isIn, leastCost, liesOutside, overJoints, stillInTheWay } from "./bound.js";
 import { type Cost, costAt, totalDeg, worstOf } from "./cost.js";
 import { type Apart, boxFor, type Field, type Spot } from "./field.js";
-import type { Taken } from "./ground.js";
+import { piecesOf, type Taken } from "./ground.js";
 import {
   type Axis,
   allMarks,
@@ -75,6 +75,7 @@ export function searchOf(start: Field, box: Box = leaderMarks(start)): Search {
   const queue = queueOf<Node>();
   const root = rootOf(start, box);
   if (root !== null) queue.add(root);
+  let looked = 0;
   return {
     best(field, belowDeg) {
       for (let node = queue.next(); node !== undefined; node = queue.next()) {
@@ -83,7 +84,8 @@ export function searchOf(start: Field, box: Box = leaderMarks(start)): Search {
         // It stays where it is: the next that asks may be answered by it too.
         if (found !== null) return found.costDeg < belowDeg ? found : null;
         queue.take();
-        if (isSingle(node.box)) continue;
+        looked += 1;
+        if (isSingle(node.box) || (looked > MANY && !mayHold(field, node))) continue;
         const now = besideMore(field, node);
         if (now !== null) for (const half of branchesOf(field, now)) queue.add(half);
       }
@@ -91,6 +93,19 @@ export function searchOf(start: Field, box: Box = leaderMarks(start)): Search {
     },
   };
 }
+
+/** So many boxes are looked at before it is asked which pieces of a ground may hold anything, which takes long. */
+const MANY = 4000;
+
+/**
+ * Whether anything in the node may be clear of what stands on the grounds: of many things together no single one of
+ * which takes all of a box.
+ */
+const mayHold = ({ spots }: Field, { hulls }: Node): boolean =>
+  spots.every(({ asking }, index) => {
+    const hull = hulls[index];
+    return hull !== undefined && isIn(hull, piecesOf(asking.ground));
+  });
 
 /** A node with what there is to stay away from since it was made; null where that takes all of it. */
 function besideMore({ spots }: Field, node: Node): Node | null {
