@@ -223,6 +223,18 @@ describe("all ways at once are as long as each by itself, and take as many holes
         })),
       },
     },
+    {
+      what: "by points in their own openings, and by their centres",
+      said: {
+        ...RACK,
+        ...DUCTS,
+        speakers: [
+          { id: "I", at: at(700, 900), cable: { via: [{ on: "ceiling", at: at(650, 940) }] } },
+          { id: "J", at: at(1500, 2100), cable: { via: [{ on: "ceiling", at: at(1500, 2060) }] } },
+          { id: "K", at: at(3300, 3300), cable: { via: [{ on: "ceiling", at: at(3300, 3300) }] } },
+        ],
+      },
+    },
   ])("$what", ({ said }) => {
     const { ways, all } = wired(said);
     const routes = allAtOnce(ways, all, BORING);

@@ -1,9 +1,11 @@
+import { isIn } from "../box.js";
 import type { Field } from "../field.js";
 import { joinsOf, type Spot } from "../lanes.js";
 import { type Ask, type Route, routeOf } from "../route.js";
 import { causedLanesOf } from "./caused-lanes.js";
 import { type Exits, exitsOf } from "./exits.js";
-import { type Network, networkOf } from "./network.js";
+import { heldBy } from "./held.js";
+import { type Network, networkOf, spotAt } from "./network.js";
 import { Search } from "./search.js";
 
 /*
@@ -95,13 +97,33 @@ function stagesFrom(
 ): ReadonlyMap<Spot, Route | null> {
   const search = new Search(network, closedTo(network, from));
   search.startFrom(exitsFrom(from));
-  search.run();
+  search.run([...to].map(exitsFrom));
   return new Map(
     [...to].map((spot) => {
-      const way = search.wayTo(exitsFrom(spot));
+      const way = wayWithin(network, [from, spot], exitsFrom) ?? search.wayTo(exitsFrom(spot));
       return [spot, way === null ? null : routeOf(way)];
     }),
   );
+}
+
+/** The way between two spots of which one lies in what holds the other, as in one opening: no network is there. */
+function wayWithin(
+  { sides }: Network,
+  [from, to]: readonly [Spot, Spot],
+  exitsFrom: (spot: Spot) => Exits,
+): readonly Spot[] | null {
+  if (from === to) return [from];
+  if (from.field !== to.field || !(isIn(heldBy(from), to.at) || isIn(heldBy(to), from.at))) return null;
+  const ways = exitsFrom(from).passed.flatMap((one) =>
+    exitsFrom(to)
+      .passed.filter(
+        ({ meeting }) => meeting.column === one.meeting.column && meeting.row === one.meeting.row,
+      )
+      .map((other) => ({ one, other, cost: one.cost + other.cost })),
+  );
+  const [least] = ways.sort((a, b) => a.cost - b.cost);
+  if (least === undefined) return null;
+  return [...least.one.way, spotAt(sides, least.one.meeting), ...[...least.other.way].reverse()];
 }
 
 /** Only cable to a wall goes into it, and all into the one that it comes from. */

@@ -6,6 +6,9 @@ import { Heap } from "./heap.js";
 import { Labels, PORTAL, type Reached, SAME_MM } from "./labels.js";
 import { type Meeting, type Network, placedAt, spotAt, tracksThrough } from "./network.js";
 
+/** After so many looks it is first asked whether everything is known that was to be, then after twice as many. */
+const FIRST_ASKED = 4096;
+
 /*
  * Least costs through a network, as Dijkstra's algorithm finds them, but by tracks instead of by meetings: what is
  * reached at one place of a track is reached all along it. So a track holds a few labels, and at a meeting it takes one
@@ -46,10 +49,18 @@ export class Search {
     }
   }
 
-  /** Looks until the least to everywhere is known. */
-  run(): void {
+  /** Looks until the least to all of these is known, or to everywhere. */
+  run(goals: readonly Exits[]): void {
     const { heap, labels } = this;
+    let looks = 0;
+    let askedAt = FIRST_ASKED;
     while (heap.leastKey < Number.POSITIVE_INFINITY) {
+      looks += 1;
+      if (looks === askedAt) {
+        if (goals.every((goal) => (this.leastTo(goal)?.cost ?? Number.POSITIVE_INFINITY) <= heap.leastKey))
+          return;
+        askedAt *= 2;
+      }
       const label = heap.pop();
       if (labels.isGone(label)) continue;
       if (labels.trackOf(label) === PORTAL) this.passPortal(label);
@@ -58,7 +69,15 @@ export class Search {
   }
 
   /** The spots at which the least way to one of these exits and on to their spot turns; null where none leads there. */
-  wayTo({ exits }: Exits): readonly Spot[] | null {
+  wayTo(goal: Exits): readonly Spot[] | null {
+    const least = this.leastTo(goal);
+    if (least === null) return null;
+    const { exit, label } = least;
+    return [...this.wayToLabel(label), spotAt(this.network.sides, exit.meeting), ...[...exit.way].reverse()];
+  }
+
+  /** The least to one of these exits and on to their spot. */
+  private leastTo({ exits }: Exits): (Reached & { readonly exit: Exit }) | null {
     let best: (Reached & { readonly exit: Exit }) | null = null;
     for (const exit of exits) {
       const [u, v] = tracksThrough(this.network, exit.meeting);
@@ -73,9 +92,7 @@ export class Search {
         }
       }
     }
-    if (best === null) return null;
-    const { exit, label } = best;
-    return [...this.wayToLabel(label), spotAt(this.network.sides, exit.meeting), ...[...exit.way].reverse()];
+    return best;
   }
 
   private leastAt(track: number, place: number): Reached | null {
