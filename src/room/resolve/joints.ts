@@ -2,6 +2,7 @@ import { EPSILON_MM } from "../../geometry/epsilon.js";
 import { spansInside } from "../../geometry/ring.js";
 import { inner, times } from "../../geometry/surface-point.js";
 import type { Edge, Faces, Joint, Path } from "../room.js";
+import { MOST_JOINTS } from "../schema/limits.js";
 import type { SheetsFile } from "../schema/sheets.js";
 import type { RoomFile } from "../schema.js";
 import { linesToMeasureFrom } from "./hooks.js";
@@ -19,8 +20,10 @@ export function jointsOf(surface: BareSurface, file: RoomFile, shell: Shell): Re
   const path: Path = ["board", "sheets", surface.name];
   const rows = startOf(surface, { from: told.from, lines, path });
   if (!rows.ok) return rows;
-  const long = longJoints(told, rows.value, faces);
   const { ends, length } = told;
+  const longCount = rowsOf(told, rows.value, faces).length;
+  if (longCount > MOST_JOINTS) return tooMany(longCount, [...path, "width"]);
+  const long = longJoints(told, rows.value, faces);
   if (ends === undefined || length === undefined) return resolved(long);
   const across = startOf(surface, {
     from: ends.from,
@@ -28,10 +31,18 @@ export function jointsOf(surface: BareSurface, file: RoomFile, shell: Shell): Re
     path: [...path, "ends"],
     square: rows.value.strip,
   });
+  if (!across.ok) return across;
+  const count = longCount + Math.ceil((longCount + 1) * (across.value.strip.extentMm / length));
+  if (count > MOST_JOINTS) return tooMany(count, [...path, "length"]);
   return andThen(across, (start) => [
     ...long,
     ...buttJoints({ ...told, ends, length }, { rows: rows.value, start, faces }),
   ]);
+}
+
+function tooMany(count: number, path: Path): Resolved<never> {
+  const figures = { of: "joints", count, most: MOST_JOINTS } as const;
+  return refused({ code: "too-many", path, at: "value", figures });
 }
 
 interface Start {

@@ -8,6 +8,8 @@ import type { Limits } from "./measures.js";
 export const ROOM_SIDE: Limits = { least: "0.5 m", most: "100 m" };
 export const MOST_SPEAKERS = 500;
 export const MOST_MEMBERS = 10_000;
+/** Of the board of one surface. Sheets of 1.2 by 2.4 m make 3600 over the largest ceiling; our own choice. */
+export const MOST_JOINTS = 20_000;
 
 /** From the walls, the floor or the ceiling: past the far wall is a finding, past any room is a slip. */
 export const TAPE: Limits = { least: "0 mm", most: ROOM_SIDE.most };
