@@ -22,8 +22,8 @@ const best = (words: readonly string[]): number =>
 try {
   const bareMs = best(["-e", "0"]);
   const bounds = [
-    { what: "check", words: ["check", ELEVEN], most: 3.5 },
-    { what: "print", words: ["print", ELEVEN, "-o", join(scratch, "den")], most: 20 },
+    { what: "check", words: ["check", ELEVEN], most: 3 },
+    { what: "print", words: ["print", ELEVEN, "-o", join(scratch, "den")], most: 16 },
   ];
   for (const { what, words, most } of bounds) {
     const times = best([PROGRAM, ...words]) / bareMs;
