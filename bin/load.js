@@ -1,5 +1,5 @@
 "use strict";
-const { existsSync, readFileSync } = require("node:fs");
+const { closeSync, existsSync, fstatSync, openSync, readSync } = require("node:fs");
 const { join } = require("node:path");
 const { setFlagsFromString } = require("node:v8");
 const { Script } = require("node:vm");
@@ -47,11 +47,33 @@ const programOf = (command) => join(BUILT, command === "check" ? "cli-check.js" 
 function scriptFor(command) {
   const program = programOf(command);
   const memory = memoryOf(command);
-  // The bundle is written in ASCII, which V8 keeps in half the space.
-  const source = readFileSync(program, "latin1");
-  const remembered = existsSync(memory) ? { cachedData: readFileSync(memory) } : {};
+  const paths = existsSync(memory) ? [program, memory] : [program];
+  const [source, cachedData] = readEach(paths, (bytes, index) =>
+    // The bundle is written in ASCII, which V8 keeps in half the space.
+    index === 0 ? bytes.latin1Slice() : bytes,
+  );
   setFlags();
-  return new Script(source, { filename: program, ...remembered });
+  return new Script(source, { filename: program, ...(cachedData === undefined ? {} : { cachedData }) });
+}
+
+/**
+ * What `take` makes of each file, through the same bytes: it may keep those of the last. Megabytes are not touched for
+ * the first time where some were before (a fifth of the reading, measured).
+ */
+function readEach(paths, take) {
+  const files = paths.map((path) => openSync(path));
+  const sizes = files.map((file) => fstatSync(file).size);
+  const bytes = Buffer.allocUnsafeSlow(Math.max(...sizes));
+  return files.map((file, index) => {
+    const own = bytes.subarray(0, sizes[index]);
+    for (let at = 0; at < own.length; ) {
+      const read = readSync(file, own, at, own.length - at, null);
+      if (read === 0) throw new Error(`${paths[index]} has become shorter`);
+      at += read;
+    }
+    closeSync(file);
+    return take(own, index);
+  });
 }
 
 /** What the program for the command exports. */
