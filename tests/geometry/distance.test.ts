@@ -109,6 +109,17 @@ describe("inside an outline of any form", () => {
     [at(-500, 4000), false],
     [at(2000, 4000), false],
     [at(-500, 0), false],
+    // In line with its upright sides, past their ends.
+    [at(1000, 4500), false],
+    [at(3000, -500), false],
+    [at(4000, 4500), false],
+    [at(0, -500), false],
+    // On an upright side, by its ends and in its middle.
+    [at(3000, 1000), true],
+    [at(3000, 2500), true],
+    [at(0, 2000), true],
+    [at(4000, 2000), true],
+    [at(2000, 0), true],
   ])("%j: %s, whichever way round it is typed", (point, inside) => {
     expect(isInside(point, U_SHAPE)).toBe(inside);
     expect(isInside(point, [...U_SHAPE].reverse())).toBe(inside);
@@ -118,6 +129,12 @@ describe("inside an outline of any form", () => {
     const gable = [at(0, 0), at(4000, 0), at(4000, 1000), at(0, 3000)];
     expect([isInside(at(1000, 2499), gable), isInside(at(1000, 2501), gable)]).toEqual([true, false]);
     expect([isInside(at(3000, 1499), gable), isInside(at(3000, 1501), gable)]).toEqual([true, false]);
+    // On the line itself, and on the same line past its ends.
+    expect([at(2000, 2000), at(-1000, 3500), at(5000, 500)].map((point) => isInside(point, gable))).toEqual([
+      true,
+      false,
+      false,
+    ]);
   });
 });
 

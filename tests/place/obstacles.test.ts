@@ -5,7 +5,14 @@ import { EPSILON_MM } from "../../src/geometry/epsilon.js";
 import { type Mounted, mountedIn } from "../../src/listen/mounted.js";
 import { fittingOf, neighboursNear, neighboursOf, reachMm } from "../../src/place/fitting.js";
 import { memberGaps, type Side } from "../../src/place/gaps.js";
-import { gapMm, type Obstacle, obstaclesOn, takenBy } from "../../src/place/obstacles.js";
+import {
+  gapMm,
+  jointObstacles,
+  mayBeTooNear,
+  type Obstacle,
+  obstaclesOn,
+  takenBy,
+} from "../../src/place/obstacles.js";
 import { type Parts, room } from "../rooms/build.js";
 
 /*
@@ -118,6 +125,91 @@ test("an obstacle takes just the centres that leave less than is wanted, and one
       expect(off).toBeCloseTo(gap - obstacle.wantedMm + EPSILON_MM, 6);
     }),
   );
+});
+
+/* Most of what is on a surface is far off and is not measured to; what is left out must be no nearer than it may be. */
+describe("what is near enough to be measured to", () => {
+  const obstruction = (name: string, among: readonly Obstacle[] = FROM_A): Obstacle => {
+    const found = among.find(({ what }) => what.kind === "obstruction" && what.obstruction.name === name);
+    if (found === undefined) throw new Error(name);
+    return found;
+  };
+  const beside = (obstacle: Obstacle, u: number, v: number): boolean => {
+    const [middle] = obstacle.body.core;
+    return mayBeTooNear(obstacle)({ u: (middle?.u ?? 0) + u, v: (middle?.v ?? 0) + v });
+  };
+
+  test("the lamp: up to its half, the opening's half and what is asked for, along either axis: 50 + 100 + 18.35", () => {
+    const lamp = obstruction("lamp");
+    for (const sign of [1, -1]) {
+      expect(beside(lamp, sign * 168.34, 0)).toBe(true);
+      expect(beside(lamp, sign * 168.36, 0)).toBe(false);
+      expect(beside(lamp, 0, sign * 168.34)).toBe(true);
+      expect(beside(lamp, 0, sign * 168.36)).toBe(false);
+      expect(beside(lamp, sign * 168.3, -sign * 168.3)).toBe(true);
+    }
+  });
+
+  test("the duct, which is kept 50 from: 50 + 100 + 50", () => {
+    expect(beside(obstruction("duct"), 199.9, 0)).toBe(true);
+    expect(beside(obstruction("duct"), 200.1, 0)).toBe(false);
+  });
+
+  test("of an opening that is no circle half of its longer side, either way that it is turned", () => {
+    // 180 by 300 and a lamp of 100: 150 + 50 + 18.35.
+    const upright = obstruction("lamp", around(named("B")));
+    expect(beside(upright, 218.3, 0)).toBe(true);
+    expect(beside(upright, 218.4, 0)).toBe(false);
+    const wide = { ...upright, mover: { kind: "rectangle", widthMm: 300, heightMm: 180 } } as const;
+    expect(beside(wide, 0, 218.3)).toBe(true);
+    expect(beside(wide, 0, 218.4)).toBe(false);
+  });
+
+  test("a joist all along it, and no further past its ends than beside it: 22.5 + 100 + 18.35", () => {
+    const joist = FROM_A.find(({ what }) => what.kind === "member" && what.member.number === 1);
+    if (joist === undefined) throw new Error("no joist");
+    const us = joist.body.core.map(({ u }) => u);
+    const vs = joist.body.core.map(({ v }) => v);
+    const [least, most] = [Math.min(...us), Math.max(...us)];
+    const middle = (Math.min(...vs) + Math.max(...vs)) / 2;
+    expect(most - least).toBeGreaterThan(3900);
+    for (const u of [least, (least + most) / 2, most])
+      for (const sign of [1, -1]) {
+        expect(mayBeTooNear(joist)({ u, v: middle + sign * 140.8 })).toBe(true);
+        expect(mayBeTooNear(joist)({ u, v: middle + sign * 140.9 })).toBe(false);
+      }
+    // Past its ends, 100 + 18.35.
+    expect(mayBeTooNear(joist)({ u: most + 118.3, v: middle })).toBe(true);
+    expect(mayBeTooNear(joist)({ u: most + 118.4, v: middle })).toBe(false);
+    expect(mayBeTooNear(joist)({ u: least - 118.3, v: middle })).toBe(true);
+    expect(mayBeTooNear(joist)({ u: least - 118.4, v: middle })).toBe(false);
+  });
+
+  test("whatever is left out is no nearer than it may be", () => {
+    const mm = fc.integer({ min: -1000, max: 7000 });
+    fc.assert(
+      fc.property(fc.constantFrom(...FROM_A), mm, mm, (obstacle, u, v) => {
+        if (mayBeTooNear(obstacle)({ u, v })) return;
+        expect(gapMm(obstacle, { u, v })).toBeGreaterThan(obstacle.wantedMm - EPSILON_MM);
+      }),
+    );
+  });
+});
+
+test("a joint of the board lies under an opening as soon as its edge does; the flange hides it", () => {
+  const boarded = room({
+    board: { sheets: { ceiling: { from: "front", first: "1200 mm", width: "1200 mm" } } },
+    speakers: [{ id: "A", at: { left: "2 m", front: "1090 mm" } }],
+  });
+  const [mounted] = mountedIn(boarded);
+  if (mounted === undefined) throw new Error("no opening");
+  const joints = jointObstacles(mounted.surface, fittingOf(mounted.speaker, boarded.checks));
+  expect(joints.map(({ what }) => what.kind)).toEqual(mounted.surface.joints.map(() => "joint"));
+  // 110 from the first joint: 100 of it is opening, and 115 would be flange.
+  const [nearest] = joints
+    .map((joint) => [gapMm(joint, mounted.centre), joint.wantedMm])
+    .sort(([a = 0], [b = 0]) => a - b);
+  expect(nearest).toEqual([expect.closeTo(10, 6), 0]);
 });
 
 describe("on which side a member lies, as one faces the surface", () => {

@@ -170,10 +170,10 @@ const kept = ([pair]: [Pair]) => ({ "old.yaml": pair.old, "new.yaml": pair.new }
 
 describe("what is otherwise between any two files", LONG, () => {
   test("revisions of a room", async () => {
-    await fc.assert(property(revisions(GOOD)), runs(0.65, kept, 16));
+    await fc.assert(property(revisions(GOOD)), runs(0.65, kept, 24));
   });
 
   test("a room and another one, with slips or without, or bytes", async () => {
-    await fc.assert(property(strangers(GOOD)), runs(0.35, kept, 16));
+    await fc.assert(property(strangers(GOOD)), runs(0.35, kept, 24));
   });
 });

@@ -58,6 +58,6 @@ const kept = ([words]: [readonly string[]]) => ({ "typed.json": JSON.stringify(w
 
 describe("whatever is typed", LONG, () => {
   test("behind every command", async () => {
-    await fc.assert(fc.asyncProperty(commandLines, holds), runs(1, kept));
+    await fc.assert(fc.asyncProperty(commandLines, holds), runs(1, kept, 2));
   });
 });
