@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, statSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { writePdf } from "../output/pdf.js";
 import { rulerPage } from "../sheets/ruler-page.js";
@@ -49,7 +49,9 @@ export async function ruler(terminal: Terminal, words: Words, flags: RulerFlags)
 function writePage(file: string, bytes: Uint8Array, typed: string, words: Words): void {
   const { exists, unwritable } = words.commands.failure;
   try {
-    if (existsSync(file) && !isPdf(readFileSync(file))) throw new UsageError(exists(typed));
+    // A pipe or a device holds nothing to lose, and reading it might never end.
+    const holds = statSync(file, { throwIfNoEntry: false })?.isFile() === true;
+    if (holds && !isPdf(readFileSync(file))) throw new UsageError(exists(typed));
     writeFileSync(file, bytes);
   } catch (cause) {
     throw cause instanceof UsageError ? cause : new UsageError(unwritable(typed, reasonOf(cause)));

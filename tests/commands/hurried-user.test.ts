@@ -100,6 +100,10 @@ describe("what cannot be used is refused in a sentence, with nothing written", (
     expect((await type("ruler")).code).toBe(0);
     expect((await type("ruler")).code).toBe(0);
   });
+  test.skipIf(!existsSync("/dev/null"))("but a ruler page to a device", async () => {
+    const { type } = workFolder();
+    expect((await type("ruler", "-o", "/dev/null")).code).toBe(0);
+  });
   test("a sheet that is not there", () => refused(["print", DEN, "--only", "roof"], /--only roof.*ceiling/s));
   test("a paper that is not there", () => refused(["print", DEN, "--paper", "foolscap"], /letter.*A4/s));
   test("a printer that nobody measured", () =>
