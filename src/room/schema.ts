@@ -6,7 +6,7 @@ import { acceptSchema, cableSchema, checksSchema, equipmentSchema } from "./sche
 import { complain } from "./schema/complain.js";
 import { framingSchema } from "./schema/framing.js";
 import { jobSchema } from "./schema/job.js";
-import { MOST_SPEAKERS } from "./schema/limits.js";
+import { MOST_OBSTRUCTIONS, MOST_SPEAKERS } from "./schema/limits.js";
 import { listeningSchema } from "./schema/listening.js";
 import { modelsSchema } from "./schema/models.js";
 import { obstructionSchema } from "./schema/obstructions.js";
@@ -47,7 +47,7 @@ export function roomFileSchema(hasGlyph: HasGlyph) {
     surfaces: surfacesSchema(texts).optional(),
     obstructions: z
       .array(obstructionSchema(texts))
-      .max(MOST_ENTRIES)
+      .max(MOST_OBSTRUCTIONS)
       .describe("What openings must stay away from")
       .optional(),
     models: modelsSchema(texts).optional(),

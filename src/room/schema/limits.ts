@@ -8,6 +8,13 @@ import type { Limits } from "./measures.js";
 export const ROOM_SIDE: Limits = { least: "0.5 m", most: "100 m" };
 export const MOST_SPEAKERS = 500;
 export const MOST_MEMBERS = 10_000;
+/** Ducts, lights, beams: a house has some dozens. With these and the most loudspeakers an answer comes within seconds. */
+export const MOST_OBSTRUCTIONS = 250;
+/** Loudspeakers that a maker's list has; a room seldom holds five. */
+export const MOST_MODELS = 100;
+/** Corners of a room or of one of its ceilings: a round one may be drawn by so many. */
+export const MOST_CORNERS = 60;
+export const MOST_CEILINGS = 30;
 /** Of the board of one surface. Sheets of 1.2 by 2.4 m make 3600 over the largest ceiling; our own choice. */
 export const MOST_JOINTS = 20_000;
 

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { block } from "./block.js";
-import { BOARD, DEPTH, OPENING_SIDE, REACH, STRIP } from "./limits.js";
+import { complain } from "./complain.js";
+import { BOARD, DEPTH, MOST_MODELS, OPENING_SIDE, REACH, STRIP } from "./limits.js";
 import { length, quantity } from "./measures.js";
 import { type Texts, word } from "./texts.js";
 
@@ -69,7 +70,13 @@ export const modelSchema = (texts: Texts) =>
   }).describe("A loudspeaker, typed in from the maker's data sheet");
 
 export const modelsSchema = (texts: Texts) =>
-  z.record(texts.name("Name of the model"), modelSchema(texts)).describe("Loudspeakers by name");
+  z
+    .record(texts.name("Name of the model"), modelSchema(texts))
+    .check((context) => {
+      const count = Object.keys(context.value).length;
+      if (count > MOST_MODELS) complain(context, "too-many", { of: "models", count, most: MOST_MODELS });
+    })
+    .meta({ description: "Loudspeakers by name", maxProperties: MOST_MODELS });
 
 export type ModelFile = z.output<ReturnType<typeof modelSchema>>;
 export type ShapeFile = ModelFile["opening"];

@@ -1,14 +1,10 @@
 import * as z from "zod";
 import { block, byName } from "./block.js";
-import { BOARD, BUILD_UP, TAPE } from "./limits.js";
+import { BOARD, BUILD_UP, MOST_CEILINGS, MOST_CORNERS, TAPE } from "./limits.js";
 import { length } from "./measures.js";
 import { sheetsSchema } from "./sheets.js";
 import { roomSide } from "./tapes.js";
 import { id, type Texts, trueOrFalse, word } from "./texts.js";
-
-/** Most corners of a room or of one of its ceilings, and most ceilings; our own choice. */
-const MOST_CORNERS = 100;
-const MOST_CEILINGS = 100;
 
 const corner = z
   .array(length(TAPE, "A tape"))

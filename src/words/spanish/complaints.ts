@@ -82,7 +82,13 @@ const instead = (suggestion: string | null, what: string, choices: readonly stri
   return choices.length === 0 ? "" : `; ${what}: ${listed(choices, "o")}`;
 };
 
-const OF = { speakers: "bocinas", members: "miembros", joints: "juntas", entries: "elementos" } as const;
+const OF = {
+  speakers: "bocinas",
+  members: "miembros",
+  joints: "juntas",
+  models: "modelos",
+  entries: "elementos",
+} as const;
 
 const phrase: ComplaintPhrases = {
   "file-too-large": ({ bytes, mostBytes }) =>
