@@ -4,6 +4,7 @@ import type { Mounted } from "../listen/mounted.js";
 import { rememberedGrounds } from "../place/nearest-clear.js";
 import type { Placing } from "../place/place.js";
 import { type Room, surfaceNamed } from "../room/room.js";
+import { MOST_LOOKS_FOR_FIXES } from "../standards/house-limits.js";
 import { withAcceptances } from "./acceptance.js";
 import { aimPastTilt, aimUndefined } from "./aiming.js";
 import { boardRange } from "./board-range.js";
@@ -69,7 +70,7 @@ export function check(
   const setting: Setting = {
     room,
     openingsOn,
-    groundOf: rememberedGrounds(),
+    groundOf: rememberedGrounds(MOST_LOOKS_FOR_FIXES),
     crowdingOf: crowdingIn(room),
     fixedNear: fixedNear(),
   };

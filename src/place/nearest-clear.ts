@@ -54,14 +54,27 @@ interface Ground {
   /** Those in which something is free. */
   readonly left: RowsLeft;
   readonly crowdOf: (openings: readonly Mounted[]) => Crowd;
+  readonly effort: Effort;
 }
+
+/** How much is still looked for, in looks: a row, a stretch of it, or a body beside one is one. */
+interface Effort {
+  left: number;
+}
+
+const endless = (): Effort => ({ left: Number.POSITIVE_INFINITY });
 
 export type GroundOf = (room: Room, mounted: Mounted, on: On) => Ground | null;
 
 type On = Pick<Wanted, "from" | "offJoints">;
 
 /** Null where the framing is unknown, and where the tapes fix no point. */
-function groundOf(room: Room, { surface, speaker }: Mounted, { from, offJoints }: On): Ground | null {
+function groundOf(
+  room: Room,
+  { surface, speaker }: Mounted,
+  { from, offJoints }: On,
+  effort: Effort = endless(),
+): Ground | null {
   if (surface.framing.kind === "unknown") return null;
   const lines = [tapeLine(room, surface, from[0]), tapeLine(room, surface, from[1])] as const;
   const rows = rowsOf(surface, lines, TAPE_STEP_MM[room.units]);
@@ -76,13 +89,19 @@ function groundOf(room: Room, { surface, speaker }: Mounted, { from, offJoints }
   const near = byRow(taken.map((body) => ({ ...rowsOver(rows, body), takes: takingOf(body) })));
   const liesOn = liesOnTest(surface);
   const freeOf = marksFree(rows);
-  const freeIn = remembered(new Map<number, readonly Marks[]>(), (row) => freeOf(row, near(row)));
+  const besideRow = (row: number) => {
+    const bodies = near(row);
+    effort.left -= bodies.length;
+    return bodies;
+  };
+  const freeIn = remembered(new Map<number, readonly Marks[]>(), (row) => freeOf(row, besideRow(row)));
   return {
     rows,
     freeIn,
-    isClear: (row, at) => liesOn(at) && !near(row).some(({ takes }) => takes(at)),
+    isClear: (row, at) => liesOn(at) && !besideRow(row).some(({ takes }) => takes(at)),
     left: rowsLeftOf(rows, taken),
     crowdOf: remembered(new WeakMap(), (openings) => crowdOf(rows, openings.flatMap(ofOne), freeIn)),
+    effort,
   };
 }
 
@@ -115,15 +134,19 @@ function remembered<Key, Value>(
   };
 }
 
-/** Works out each surface, fitting and pair of tapes once: openings of one model on one ceiling share it. */
-export function rememberedGrounds(): GroundOf {
+/**
+ * Works out each surface, fitting and pair of tapes once: openings of one model on one ceiling share it. All of a room
+ * share the looks too; once those are used up nothing is found any more.
+ */
+export function rememberedGrounds(looks = Number.POSITIVE_INFINITY): GroundOf {
+  const effort = { left: looks };
   const known = new Map<string, Ground | null>();
   return (room, mounted, { from, offJoints = false }) => {
     const fitting = fittingOf(mounted.speaker, room.checks);
     const { name, joints } = mounted.surface;
     const keepsOff = offJoints && joints.length > 0;
     const key = JSON.stringify([name, fitting, from, keepsOff]);
-    const ground = known.get(key) ?? groundOf(room, mounted, { from, offJoints: keepsOff });
+    const ground = known.get(key) ?? groundOf(room, mounted, { from, offJoints: keepsOff }, effort);
     known.set(key, ground);
     return ground;
   };
@@ -131,7 +154,7 @@ export function rememberedGrounds(): GroundOf {
 
 /**
  * The clear centre nearest to where the opening is, on whole marks of both tapes, by the exact distances. Null where
- * no clear centre is to be had on whole marks.
+ * no clear centre is to be had on whole marks, or where more looks would be needed than the ground may have.
  */
 export function nearestClearCentre({ room, mounted, neighbours, ...wanted }: Wanted): Fix | null {
   const { withinMm = Number.POSITIVE_INFINITY } = wanted;
@@ -158,13 +181,15 @@ interface Mark {
 /** Where the framing alone leaves no mark at all, which takes every row to find out. */
 const withoutRoom = new WeakSet<Ground>();
 
-/** Row by row from the centre outward, until no row left can hold anything nearer. */
+/** Row by row from the centre outward, until no row left can hold anything nearer; null too where no looks are left. */
 function nearestMark(search: Search): Mark | null {
   const { ground, crowd, mounted, withinMm } = search;
   if (withoutRoom.has(ground)) return null;
   let nearest: Mark | null = null;
   let isFull = true;
   for (const { row, awayMm } of outwardFrom(ground.rows, mounted.centre, ground.left)) {
+    ground.effort.left -= 1;
+    if (ground.effort.left < 0) return null;
     if (awayMm > withinMm || (nearest !== null && awayMm >= nearest.awayMm)) return nearest;
     const free = ground.freeIn(row);
     if (free.length === 0) {
@@ -173,6 +198,7 @@ function nearestMark(search: Search): Mark | null {
     }
     isFull = false;
     const { at, stretches } = crowd.leftIn(row);
+    ground.effort.left -= stretches.length;
     for (const { owner, marks: stretch } of stretches) {
       if (owner !== null && owner !== mounted) continue;
       const underMm = nearest?.awayMm ?? Number.POSITIVE_INFINITY;

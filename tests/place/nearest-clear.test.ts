@@ -30,6 +30,20 @@ function onlyFix(parts: Parts) {
   return fixOf(one, mounted);
 }
 
+test("found with looks enough, and not told where they are used up", () => {
+  const one = room({ speakers: [{ at: { left: "1 m", front: "600 mm" } }] });
+  const [mounted] = mountedIn(one);
+  if (mounted === undefined) throw new Error("no loudspeaker");
+  const wanted = { room: one, mounted, neighbours: [], from: wallsOf(mounted) };
+  const found = nearestClearCentre(wanted);
+  expect(found).not.toBeNull();
+  const enough = rememberedGrounds(5000);
+  expect(nearestClearCentre({ ...wanted, groundOf: enough })).toEqual(found);
+  const few = rememberedGrounds(20);
+  expect(nearestClearCentre({ ...wanted, groundOf: few })).toBeNull();
+  expect(nearestClearCentre({ ...wanted, groundOf: few })).toBeNull();
+});
+
 /*
  * By hand, in the plain room: joists of 45 mm every 600 from the front, opening 200, clamps 12, clear 6.35. The
  * nearest centre beside the joist at 600 is 22.5 + 100 + 18.35 = 140.85 from its centre.

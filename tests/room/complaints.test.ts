@@ -55,6 +55,47 @@ test("a room may have 500 loudspeakers and no more", () => {
   ]);
 });
 
+test.each([
+  {
+    key: "obstructions",
+    most: 250,
+    each: (index: number) => `{ name: duct ${index}, on: ceiling, at: { left: 1', front: 1' }, round: 1" }`,
+  },
+  {
+    key: "seats",
+    most: 1000,
+    each: (index: number) =>
+      `{ name: seat ${index}, at: { left: 1', front: 1' }, ear: 4'${index === 0 ? ", reference: true" : ""} }`,
+  },
+])("a room may have $most $key and no more", ({ key, most, each }) => {
+  const list = (count: number) =>
+    Array.from({ length: count }, (_, index) => `\n  - ${each(index)}`).join("");
+  const counted = (count: number) =>
+    complaintsAbout(
+      `${FULL_ROOM.replace(new RegExp(`^${key}:.*\n(?: .*\n)*`, "mu"), "")}\n${key}:${list(count)}\n`,
+    );
+  const tooMany = { code: "too-many", figures: { of: "entries", count: most + 1, most } };
+  expect(counted(most).filter(({ code }) => code === "too-many")).toEqual([]);
+  expect(counted(most + 1)).toMatchObject([tooMany]);
+});
+
+test("a room may have 100 models and no more", () => {
+  const model = (index: number) =>
+    `  model ${index}: { opening: { round: 8" }, flange: { round: 9" }, depth: 4", clamp_reach: 1/2" }\n`;
+  const text = (count: number) =>
+    FULL_ROOM.replace(
+      /^models:\n/mu,
+      `models:\n${Array.from({ length: count }, (_, index) => model(index)).join("")}`,
+    );
+  const own = complaintsAbout(text(0)).length;
+  expect(own).toBe(0);
+  const before = Number(/^models:\n((?: .*\n)*)/mu.exec(FULL_ROOM)?.[1]?.match(/^ {2}\S/gmu)?.length);
+  expect(complaintsAbout(text(100 - before))).toEqual([]);
+  expect(complaintsAbout(text(101 - before))).toMatchObject([
+    { code: "too-many", figures: { of: "models", count: 101, most: 100 } },
+  ]);
+});
+
 test("a room may have 10,000 members and no more, and the complaint names how many there would be", () => {
   const text = (spacing: string): string =>
     FULL_ROOM.replace(`width: 13' 4"`, "width: 100 m").replace(

@@ -91,6 +91,15 @@ describe("500 loudspeakers", () => {
     expect(code).toBe(1);
     expect(findings.some((one) => one.code === "opening-meets-obstruction")).toBe(true);
   });
+
+  test("under as many round obstructions, each over all of them", async () => {
+    const obstructions = Array.from({ length: 250 }, (_, index) => ({
+      ...{ name: `round ${index}`, on: "ceiling", at: { left: "30 m", front: "30 m" }, round: "59 m" },
+    }));
+    const { code, findings } = await checked(hall({ obstructions, speakers: speakers(inRows) }));
+    expect(code).toBe(1);
+    expect(new Set(findings.map((one) => one.speaker)).size).toBeGreaterThan(300);
+  });
 });
 
 test("four areas lie over each other, a fifth is refused with its line", async () => {
