@@ -3,7 +3,16 @@ import { describe, expect, it } from "vitest";
 import { BLACK, type Item, type PagePoint, type Window } from "../../src/drawing/drawing.js";
 import { circle, dot, line, point, rectangle, shifted, text } from "../../src/drawing/pen.js";
 import { textBox } from "../../src/drawing/text.js";
-import { boxesMeet, common, liesIn, touches, windowInside } from "../../src/drawing/touches.js";
+import {
+  anyMeets,
+  anyTouches,
+  boxesMeet,
+  common,
+  grown,
+  liesIn,
+  touches,
+  windowInside,
+} from "../../src/drawing/touches.js";
 
 /*
  * Which tiles a piece of ink falls on. Paper from x = 10 to 30 and from y = 10 to 20, and pens 2 mm wide, so that ink
@@ -256,5 +265,31 @@ describe("any two windows", () => {
       }),
       { numRuns: 60 },
     );
+  });
+});
+
+describe("one of many", () => {
+  const side = fc.integer({ min: 0, max: 12 });
+  const box = fc
+    .tuple(side, side, side, side)
+    .map(([x, y, widthMm, heightMm]) => window(x, y, widthMm, heightMm));
+
+  it("meets a box where any one of them does, on whole millimetres, where sides often touch", () => {
+    fc.assert(
+      fc.property(fc.array(box, { maxLength: 3 }), box, (boxes, other) => {
+        expect(anyMeets(boxes, other)).toBe(boxes.some((each) => boxesMeet(each, other)));
+      }),
+    );
+  });
+
+  it("falls on a window where any one of them does", () => {
+    const items = [straight(0, 5, 40, 5), straight(15, 0, 15, 40)];
+    expect(anyTouches(items, PAPER)).toBe(true);
+    expect(anyTouches(items.slice(0, 1), PAPER)).toBe(false);
+    expect(anyTouches([], PAPER)).toBe(false);
+  });
+
+  it("a window with 2 mm more on every side", () => {
+    expect(grown(PAPER, 2)).toEqual({ x: 8, y: 8, widthMm: 24, heightMm: 14 });
   });
 });

@@ -75,8 +75,8 @@ interface File {
   readonly bytes: Uint8Array;
 }
 
-const filesEnding = (ending: string): readonly File[] =>
-  printed.flatMap(({ name, folder, contents }) =>
+const filesEnding = (ending: string, packets: readonly Printed[] = printed): readonly File[] =>
+  packets.flatMap(({ name, folder, contents }) =>
     contents.files
       .filter((path) => path.endsWith(ending))
       .map((path) => ({
@@ -200,19 +200,21 @@ describe("every SVG", () => {
   });
 
   test("renders in resvg and in librsvg, with ink on it in both", async () => {
-    const drawings = filesEnding(".svg");
+    // Each example as its file says: on other paper and in one language alone they are the same drawings.
+    const drawings = filesEnding(".svg", printed.slice(0, exampleRooms().length));
     expect(drawings.length).toBeGreaterThan(100);
     for (const { name, path, bytes } of drawings) {
+      const drawing = run("rsvg-convert", ["--background-color", "white", "--zoom", `${ZOOM}`, path], {
+        encoding: "buffer",
+        maxBuffer: 2 ** 28,
+      });
       const { width, pixels } = new Resvg(Buffer.from(bytes), {
         ...RESVG_OPTIONS,
         fitTo: { mode: "zoom", value: ZOOM },
       }).render();
       expect(width, name).toBeGreaterThan(50);
       expect(inkIn(pixels), name).toBeGreaterThan(0);
-      const drawn = await run("rsvg-convert", ["--background-color", "white", "--zoom", `${ZOOM}`, path], {
-        encoding: "buffer",
-        maxBuffer: 2 ** 28,
-      });
+      const drawn = await drawing;
       expect(drawn.stderr.toString(), name).toBe("");
       expect(inkIn(PNG.sync.read(drawn.stdout).data), name).toBeGreaterThan(0);
     }
