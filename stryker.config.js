@@ -1,6 +1,6 @@
 /*
  * Mutation tests of the arithmetic that cuts wood, a part at a time (tests/mutants/parts.js): `MUTANTS=gap npm run
- * mutants`. A score under 85 fails. `.ci/run` looks at the parts that are done within a minute.
+ * mutants`. A score under 85 fails. `.ci/run` looks at the parts that are done within half a minute.
  */
 import { name, part } from "./tests/mutants/parts.js";
 
