@@ -1,4 +1,4 @@
-import type { Group, Item, PagePoint, PathStep, Window } from "./drawing.js";
+import type { Group, Item, PagePoint, Window } from "./drawing.js";
 import { textBox } from "./text.js";
 
 type Path = Extract<Item, { kind: "path" }>;
@@ -134,43 +134,25 @@ function rectangleTouches(item: Rectangle, { left, top, right, bottom }: Edges):
 /** A path begins with a move; to where it went last it comes back when it is closed. */
 function pathTouches(item: Path, edges: Edges): boolean {
   const half = strokeReach(item);
+  const corner = { x: edges.left - half, y: edges.top - half };
   let start: PagePoint = { x: 0, y: 0 };
   let at = start;
+  let isAround = false;
   for (const step of item.steps) {
     const to = step.to === "close" ? start : step.at;
     if (step.to === "move") start = to;
     else if (segmentTouches(at, to, edges, half)) return true;
+    else if (isRightOf(corner, at, to)) isAround = !isAround;
     at = to;
   }
-  // No side runs through the window: all of it lies inside, or none.
-  return (
-    item.fill !== undefined && isWithin({ x: edges.left - half, y: edges.top - half }, segmentsOf(item.steps))
-  );
+  // No side runs through the window: all of it lies inside, or none, by the even-odd rule.
+  return item.fill !== undefined && isAround;
 }
 
-type Segment = readonly [PagePoint, PagePoint];
-
-function segmentsOf(steps: readonly PathStep[]): Segment[] {
-  const segments: Segment[] = [];
-  let start: PagePoint = { x: 0, y: 0 };
-  let at = start;
-  for (const step of steps) {
-    const to = step.to === "close" ? start : step.at;
-    if (step.to === "move") start = to;
-    else segments.push([at, to]);
-    at = to;
-  }
-  return segments;
-}
-
-/** Even-odd rule along a ray to the right. */
-function isWithin(point: PagePoint, segments: readonly Segment[]): boolean {
-  const crossings = segments.filter(([from, to]) => {
-    if (from.y > point.y === to.y > point.y) return false;
-    return point.x < from.x + ((point.y - from.y) / (to.y - from.y)) * (to.x - from.x);
-  });
-  return crossings.length % 2 === 1;
-}
+/** Whether a ray from the point to the right crosses the segment. */
+const isRightOf = (point: PagePoint, from: PagePoint, to: PagePoint): boolean =>
+  from.y > point.y !== to.y > point.y &&
+  point.x < from.x + ((point.y - from.y) / (to.y - from.y)) * (to.x - from.x);
 
 /** Cuts the segment's parameter down to the box's slab in x, then in y; something left means that it touches. */
 function segmentTouches(from: PagePoint, to: PagePoint, edges: Edges, byMm: number): boolean {
