@@ -4,13 +4,12 @@ import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
 import { ownFolder } from "./command.js";
 import { bytesOf, rawBytes, slippedRooms, spoiltRooms } from "./fuzz/arbitrary.js";
-import { inTime, noMoreQuestions, roomIn } from "./fuzz/asked.js";
+import { inTimeNoted, noMoreQuestions, roomIn } from "./fuzz/asked.js";
 import { askingRooms } from "./fuzz/asking.js";
 import { holdsOfFrozen } from "./fuzz/frozen.js";
 import { GOOD } from "./fuzz/good.js";
 import { holdsOfPlaces, holdsOfWords } from "./fuzz/holds.js";
 import { LONG, runs, SEED } from "./fuzz/runs.js";
-import type { Answer } from "./fuzz/target.js";
 
 /*
  * `place --write` on whatever is in a room file: the file is the old one byte for byte or says what was found and
@@ -23,11 +22,7 @@ afterAll(() => {
   console.log(`seed ${SEED}: ${JSON.stringify(tried)}`);
 });
 
-async function timed(folder: string, ...words: readonly string[]): Promise<Answer> {
-  const answer = await inTime(folder, ...words);
-  tried.slowestMs = Math.max(tried.slowestMs, Math.round(answer.processorMs));
-  return answer;
-}
+const timed = inTimeNoted(tried);
 
 const held = (folder: string): Buffer => readFileSync(join(folder, "room.yaml"));
 

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { afterAll, describe, expect, test } from "vitest";
 import { ownFolder } from "./command.js";
 import { bytesOf, otherRooms, rawBytes, slippedRooms, spoiltRooms } from "./fuzz/arbitrary.js";
-import { asked, inTime, noMoreQuestions, roomIn } from "./fuzz/asked.js";
+import { asked, inTimeNoted, noMoreQuestions, roomIn } from "./fuzz/asked.js";
 import { GOOD } from "./fuzz/good.js";
 import { holdsOfJson, holdsOfPacket, holdsOfPlaces, holdsOfWords } from "./fuzz/holds.js";
 import { LONG, runs, SEED } from "./fuzz/runs.js";
@@ -20,11 +20,7 @@ afterAll(() => {
   console.log(`seed ${SEED}: ${JSON.stringify(tried)}`);
 });
 
-async function timed(folder: string, ...words: readonly string[]): Promise<Answer> {
-  const answer = await inTime(folder, ...words);
-  tried.slowestMs = Math.max(tried.slowestMs, Math.round(answer.processorMs));
-  return answer;
-}
+const timed = inTimeNoted(tried);
 
 /** What holds of every file; `printed` for the few of those that are rooms whose sheets are looked at too. */
 async function holds(bytes: Uint8Array, { printed }: { printed: boolean }): Promise<void> {
