@@ -2,8 +2,7 @@ import type { Finding } from "../findings/finding.js";
 import { bodyOfShape, supportMm } from "../geometry/body.js";
 import { distanceToSegmentMm, isInside, offLineMm } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
-import { times } from "../geometry/surface-point.js";
-import { edgesOn, voidEdgesOn } from "../listen/edges.js";
+import { allEdgesOn } from "../listen/edges.js";
 import { inward } from "../place/run.js";
 import type { Edge } from "../room/room.js";
 import { about, type Subject } from "./subject.js";
@@ -32,7 +31,7 @@ function edgesPassed({ surface, centre, distances }: Subject): readonly Edge[] {
   );
   const inVoid = surface.voids.some(({ finished }) => isInside(centre, finished));
   if (over.length > 0 || (isInside(centre, surface.finished) && !inVoid)) return over;
-  const nearestFirst = [...edgesOn(surface, "finish"), ...voidEdgesOn(surface, "finish")].sort(
+  const nearestFirst = allEdgesOn(surface, "finish").sort(
     (a, b) =>
       smallerFirst(distanceToSegmentMm(centre, a), distanceToSegmentMm(centre, b)) || acrossFirst(a, b),
   );
@@ -46,7 +45,7 @@ const smallerFirst = (aMm: number, bMm: number): number =>
 /** Between edges that are equally far out: the one across the sheet first, so that a room and its mirror image agree. */
 const acrossFirst = (a: Edge, b: Edge): number => Math.abs(inward(b).v) - Math.abs(inward(a).v);
 
+/** A flange reaches as far out of its middle as into the room. */
 function reachPastMm({ speaker, centre }: Subject, edge: Edge): number {
-  const outward = times(inward(edge), -1);
-  return supportMm(bodyOfShape(speaker.flange), outward) + offLineMm(centre, edge);
+  return supportMm(bodyOfShape(speaker.flange), inward(edge)) + offLineMm(centre, edge);
 }

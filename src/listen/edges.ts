@@ -17,6 +17,12 @@ export function edgesOn(surface: Surface, faces: Faces): readonly Edge[] {
 export const voidEdgesOn = ({ voids }: Surface, faces: Faces): readonly Edge[] =>
   voids.flatMap((each) => onFaces(each, faces));
 
+/** Both: all that bounds the surface. */
+export const allEdgesOn = (surface: Surface, faces: Faces): Edge[] => [
+  ...edgesOn(surface, faces),
+  ...voidEdgesOn(surface, faces),
+];
+
 type Outlined = Pick<Surface, "name" | "edges" | "finished">;
 
 function onFaces(outlined: Outlined, faces: Faces): readonly Edge[] {

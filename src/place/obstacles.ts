@@ -11,7 +11,7 @@ import { convexHull } from "../geometry/convex.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { Shape } from "../geometry/shape.js";
 import type { SurfacePoint } from "../geometry/vector.js";
-import { edgesOn, voidEdgesOn } from "../listen/edges.js";
+import { allEdgesOn } from "../listen/edges.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Edge, Framing, Joint, Member, Obstruction, Surface } from "../room/room.js";
 import type { Fitting } from "./fitting.js";
@@ -73,7 +73,7 @@ export const wantedFromFramingMm = ({ clampReachMm, clearMm }: Fitting): number 
 
 /** A flange covers its opening (reading refuses what does not), so that it alone says where the edge is passed. */
 function edgeObstacles(surface: Surface, { flange }: Fitting): Obstacle[] {
-  return [...edgesOn(surface, "finish"), ...voidEdgesOn(surface, "finish")].map((edge) => ({
+  return allEdgesOn(surface, "finish").map((edge) => ({
     what: { kind: "edge", edge },
     body: bodyOfSegment(edge),
     mover: flange,

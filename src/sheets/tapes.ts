@@ -4,7 +4,7 @@ import { EPSILON_MM } from "../geometry/epsilon.js";
 import { distanceMm, inner, minus, plus, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Opening } from "../job.js";
-import { edgesOn, exitThrough, voidEdgesOn } from "../listen/edges.js";
+import { allEdgesOn, exitThrough } from "../listen/edges.js";
 import { inward } from "../place/run.js";
 import { tapeLine } from "../place/tapes.js";
 import type { Edge, Faces, Room, Surface, Tape } from "../room/room.js";
@@ -70,7 +70,7 @@ function heldTo(room: Room, opening: Opening, stage: Stage): Tapes {
 /** Every tape that can be held to a point of the surface, in the order of its edges. */
 export function tapesHeldOn(surface: Surface, point: SurfacePoint, stage: Stage): readonly HeldTape[] {
   const faces = facesAt(stage);
-  return tapesHeld([...edgesOn(surface, faces), ...voidEdgesOn(surface, faces)], point, surface.kind);
+  return tapesHeld(allEdgesOn(surface, faces), point, surface.kind);
 }
 
 /** Every tape that can be held to a point inside some edges; on walls the ones from the ceiling are plumb. */

@@ -1,7 +1,7 @@
 import type { Polygon } from "../../geometry/shape.js";
 import { outer, times } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
-import { edgesOn, exitThrough, voidEdgesOn } from "../../listen/edges.js";
+import { allEdgesOn, exitThrough } from "../../listen/edges.js";
 import type { Room, Surface, Tape } from "../../room/room.js";
 import { EXACT_WITHIN_MM } from "../../units/rounding.js";
 import { type TapeLine, tapeLine, tapeMm } from "../tapes.js";
@@ -56,7 +56,7 @@ function freeTapes(room: Room, surface: Surface, near: SurfacePoint): readonly C
 
 /** Whether a tape reaches a point of the surface without passing round a corner. */
 export function reachTest(surface: Surface): (line: TapeLine, point: SurfacePoint) => boolean {
-  const edges = [...edgesOn(surface, "finish"), ...voidEdgesOn(surface, "finish")];
+  const edges = allEdgesOn(surface, "finish");
   return ({ from, direction }, point) =>
     from === "floor" ||
     exitThrough(edges, { from: point, direction: times(direction, -1) })?.edge.along === from;
