@@ -59,9 +59,12 @@ export function distanceToBodyMm(point: SurfacePoint, body: Body): number {
 export const isHeldBy = ({ core, radiusMm }: Body, holder: Body, spareMm: number): boolean =>
   core.every((corner) => distanceToBodyMm(corner, holder) + radiusMm <= -spareMm);
 
-/** Those bodies that no other holds with so much to spare: a flange's disc often lies well within its opening's. */
+/**
+ * Those bodies that no other holds with so much to spare: a flange's disc often lies well within its opening's. More than
+ * none is to be spared, or of two that are alike each would hold the other and both go.
+ */
 export const unheld = (bodies: readonly Body[], spareMm: number): Body[] =>
-  bodies.filter((body) => !bodies.some((other) => other !== body && isHeldBy(body, other, spareMm)));
+  bodies.filter((body) => !bodies.some((other) => isHeldBy(body, other, spareMm)));
 
 /**
  * Distance from edge to edge, in mm: exact where the bodies are apart; where they overlap, minus the shortest way

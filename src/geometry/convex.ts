@@ -15,7 +15,7 @@ export function convexHull(points: readonly SurfacePoint[]): Polygon {
 function chain(sorted: readonly SurfacePoint[]): SurfacePoint[] {
   const kept: SurfacePoint[] = [];
   for (const point of sorted) {
-    while (kept.length > 0 && !turnsLeft(kept[kept.length - 2], kept[kept.length - 1], point)) kept.pop();
+    while (!turnsLeft(kept[kept.length - 2], kept[kept.length - 1], point)) kept.pop();
     kept.push(point);
   }
   return kept;

@@ -47,7 +47,6 @@ export function distanceToConvexMm(point: SurfacePoint, polygon: Polygon): numbe
 
 /** Whether the point lies in the polygon, of any form; on its border counts as in. Even-odd rule. */
 export function isInside(point: SurfacePoint, polygon: Polygon): boolean {
-  if (polygon.length < 2) return false;
   // Asked of every point of every curve: no sides are made of the corners.
   let inside = false;
   let from = polygon.at(-1);
