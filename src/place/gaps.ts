@@ -44,7 +44,10 @@ const gapsFound = new WeakMap<Mounted, readonly MemberGap[]>();
  */
 export function memberGaps(mounted: Mounted): readonly MemberGap[] | null {
   const { framing } = mounted.surface;
-  if (framing.kind === "unknown") return null;
+  return framing.kind === "unknown" ? null : gapsIn(framing, mounted);
+}
+
+function gapsIn(framing: KnownFraming, mounted: Mounted): readonly MemberGap[] {
   const gaps = gapsFound.get(mounted) ?? gapsTo(framing, mounted);
   gapsFound.set(mounted, gaps);
   return gaps;
@@ -62,10 +65,14 @@ function gapsTo(framing: KnownFraming, mounted: Mounted): readonly MemberGap[] {
     .sort((a, b) => a.mm - b.mm);
 }
 
+interface Band {
+  readonly of: Member;
+  readonly body: Body;
+}
+
 /** The members of a framing, with figures of each that every opening asks for: one after another, to be read fast. */
 interface Bands {
-  readonly members: readonly Member[];
-  readonly bodies: readonly Body[];
+  readonly bands: readonly Band[];
   readonly figures: Float64Array;
 }
 
@@ -88,14 +95,12 @@ function bandsOf(framing: KnownFraming): Bands {
   if (found !== undefined) return found;
   const { members } = framing;
   const figures = Float64Array.from(members.flatMap((member) => figuresOf(member, framing)));
-  const bands = { members, bodies: members.map(bodyOfBand), figures };
-  bandsFound.set(framing, bands);
-  return bands;
+  const made = { bands: members.map((of) => ({ of, body: bodyOfBand(of) })), figures };
+  bandsFound.set(framing, made);
+  return made;
 }
 
-interface Seen {
-  readonly of: Member;
-  readonly body: Body;
+interface Seen extends Band {
   readonly side: Side;
 }
 
@@ -107,13 +112,13 @@ function nearestOf(framing: KnownFraming, { speaker, centre }: Mounted): readonl
   const opening = bodyOfShape(speaker.opening, centre);
   const ownMm = longestMm(speaker.opening) / 2;
   const { away } = framing.layout.zero;
-  const { members, bodies, figures } = bandsOf(framing);
-  const kinds = new Uint8Array(members.length);
+  const { bands, figures } = bandsOf(framing);
+  const kinds = new Uint8Array(bands.length);
   /** The gap is no less than this. */
-  const leastMm = new Float64Array(members.length);
+  const leastMm = new Float64Array(bands.length);
   const first = new Int32Array(KINDS).fill(-1);
   const least = new Float64Array(KINDS).fill(Number.POSITIVE_INFINITY);
-  for (let index = 0, at = 0; index < members.length; index += 1, at += FIGURES) {
+  for (let index = 0, at = 0; index < bands.length; index += 1, at += FIGURES) {
     const fromU = (figures[at] ?? 0) - centre.u;
     const fromV = (figures[at + 1] ?? 0) - centre.v;
     const alongU = figures[at + 2] ?? 0;
@@ -137,16 +142,16 @@ function nearestOf(framing: KnownFraming, { speaker, centre }: Mounted): readonl
   }
   // What is further off than this is not the nearest of its kind, nor does the opening go into it.
   const mostMm = Float64Array.from(first, (index) => {
-    const body = bodies[index];
-    return body === undefined ? 0 : Math.max(0, separationMm(body, opening)) + EPSILON_MM;
+    const band = bands[index];
+    return band === undefined ? 0 : Math.max(0, separationMm(band.body, opening)) + EPSILON_MM;
   });
   const seen: Seen[] = [];
-  for (let index = 0; index < members.length; index += 1) {
+  bands.forEach(({ of, body }, index) => {
     const kind = kinds[index] ?? 0;
-    if ((leastMm[index] ?? 0) > (mostMm[kind] ?? 0)) continue;
-    const [of, body, side] = [members[index], bodies[index], SIDES[Math.floor(kind / WAYS)]];
-    if (of !== undefined && body !== undefined && side !== undefined) seen.push({ of, body, side });
-  }
+    if ((leastMm[index] ?? 0) > (mostMm[kind] ?? 0)) return;
+    const side = SIDES[Math.floor(kind / WAYS)];
+    if (side !== undefined) seen.push({ of, body, side });
+  });
   return seen;
 }
 
@@ -173,10 +178,9 @@ export interface SideGaps {
  */
 export function sideGaps(mounted: Mounted): SideGaps {
   const framing = framingAt(mounted);
-  const gaps = memberGaps(mounted);
-  if (framing === null || gaps === null) return { before: null, after: null };
+  if (framing === null) return { before: null, after: null };
   const { away } = framing.layout.zero;
-  const along = gaps.filter(({ of }) => runsWithFraming(of, framing));
+  const along = gapsIn(framing, mounted).filter(({ of }) => runsWithFraming(of, framing));
   const isAfter = ({ of }: MemberGap): boolean => inner(minus(middleOf(of), mounted.centre), away) > 0;
   return {
     before: plain(along.find((gap) => !isAfter(gap))),
@@ -191,6 +195,6 @@ const plain = (gap: Gap | undefined): Gap | null =>
 
 /** Gap to the nearest member of all; null where the framing is unknown or there are none. */
 export function nearestGap(mounted: Mounted): Gap | null {
-  if (framingAt(mounted) === null) return null;
-  return plain(memberGaps(mounted)?.[0]);
+  const framing = framingAt(mounted);
+  return framing === null ? null : plain(gapsIn(framing, mounted)[0]);
 }
