@@ -11,6 +11,7 @@ import {
   isHeldBy,
   separationMm,
   supportMm,
+  unheld,
 } from "../../src/geometry/body.js";
 import { distanceMm, plus, times } from "../../src/geometry/surface-point.js";
 import type { SurfacePoint } from "../../src/geometry/vector.js";
@@ -81,6 +82,24 @@ describe("known distances, edge to edge", () => {
       at(100, 12),
       at(0, 12),
     ]);
+  });
+
+  test("an opening of 180 in its flange of 210, both round one middle, lies 15 deep in it all round", () => {
+    const [opening, flange] = [round(180, at(10, 20)), round(210, at(10, 20))];
+    expect(isHeldBy(opening, flange, 15)).toBe(true);
+    expect(isHeldBy(opening, flange, 15.1)).toBe(false);
+    expect(isHeldBy(flange, opening, 15)).toBe(false);
+  });
+
+  test("of what lies in one another only the outermost is left, in the order that it came in", () => {
+    const [opening, flange] = [round(180, at(0, 0)), round(210, at(0, 0))];
+    const aside = rectangle(180, 180, at(1000, 0));
+    expect(unheld([opening, aside, flange], 10)).toEqual([aside, flange]);
+    // Not so deep as is asked for: each may take what the other leaves.
+    expect(unheld([opening, flange], 15.1)).toEqual([opening, flange]);
+    // Two that are alike hold each other nowhere deep.
+    expect(unheld([flange, flange], 0.01)).toEqual([flange, flange]);
+    expect(unheld([], 1)).toEqual([]);
   });
 
   test("reach in a direction", () => {

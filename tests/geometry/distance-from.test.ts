@@ -3,7 +3,9 @@ import { expect, test } from "vitest";
 import { type Body, distanceToBodyMm } from "../../src/geometry/body.js";
 import { convexHull } from "../../src/geometry/convex.js";
 import { distanceFrom } from "../../src/geometry/distance-from.js";
+import type { SurfacePoint } from "../../src/geometry/vector.js";
 
+const at = (u: number, v: number): SurfacePoint => ({ u, v });
 const coordinate = fc.integer({ min: -50, max: 50 });
 const point = fc.record({ u: coordinate, v: coordinate });
 
@@ -24,6 +26,15 @@ test("is the distance to the body, whatever its form", () => {
   );
   // Points, segments and polygons have all come up.
   expect([...forms].sort()).toEqual([1, 2, 3]);
+});
+
+test("in line with an edge and past its ends, and to one that has no length", () => {
+  const edge = distanceFrom({ core: [at(0, 0), at(300, 400)], radiusMm: 10 });
+  // 30 and 40 further on is 50; so is as much before its beginning.
+  expect([edge(330, 440), edge(-30, -40), edge(150, 200)].map((mm) => Math.round(mm * 1e9) / 1e9)).toEqual([
+    40, 40, -10,
+  ]);
+  expect(distanceFrom({ core: [at(0, 0), at(0, 0)], radiusMm: 1 })(3, 4)).toBe(4);
 });
 
 test("is no less than what is enough where the distance is, and never more than it", () => {

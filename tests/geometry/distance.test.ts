@@ -125,6 +125,23 @@ describe("inside an outline of any form", () => {
     expect(isInside(point, [...U_SHAPE].reverse())).toBe(inside);
   });
 
+  test("in a gable end, whose corners are odd in number, and at its ridge", () => {
+    const gable = [at(0, 0), at(4000, 0), at(4000, 2000), at(2000, 4000), at(0, 2000)];
+    const asked = [
+      at(2000, 3999),
+      at(500, 2400),
+      at(2000, 1000),
+      at(2000, 4000),
+      at(2000, 4001),
+      at(300, 2400),
+    ];
+    const answers = [true, true, true, true, false, false];
+    expect(asked.map((point) => isInside(point, gable))).toEqual(answers);
+    expect([at(-1, 1000), at(4001, 1000), at(5000, 5000)].some((point) => isInside(point, gable))).toBe(
+      false,
+    );
+  });
+
   test("under a slope: just where it lies below the line", () => {
     const gable = [at(0, 0), at(4000, 0), at(4000, 1000), at(0, 3000)];
     expect([isInside(at(1000, 2499), gable), isInside(at(1000, 2501), gable)]).toEqual([true, false]);
