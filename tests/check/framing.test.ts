@@ -60,6 +60,43 @@ describe("the gap to a member", () => {
     ]);
   });
 
+  test("of more than eight that are cut the eight deepest, and how many more", () => {
+    // Battens of 10 every 20, the opening from 800 to 1000: ten are cut, those at 815 to 995; 795 only touches it.
+    const battens = Array.from({ length: 60 }, (_, index) => `${675 + 20 * index} mm`);
+    const narrow = {
+      framing: { ceiling: { at: [...battens, "6 m"], member: { width: "10 mm", depth: "220 mm" } } },
+    };
+    const found = findingsOf(front(900, narrow)).filter(({ code }) => code === "opening-cuts-member");
+    const cut = found.flatMap(({ figures }) => ("byMm" in figures && "member" in figures ? [figures] : []));
+    // 895 is 5 off its middle, 915 is 15 off, 875 is 25 off, and so on outward.
+    expect(cut.map(({ member }) => member.number)).toEqual([12, 13, 11, 14, 10, 15, 9, 16]);
+    expect(found).toHaveLength(9);
+    expect(found[8]).toMatchObject({ level: "error", figures: { others: 2, errors: 2 }, fix: null });
+  });
+
+  test("of a doubled joist beside a square opening the nearer half is said", () => {
+    // 300 square, its edge 20 from the nearer half: the other, 38 behind, is nearer than the 70 asked for as well.
+    const square: Parts = {
+      framing: {
+        ceiling: { at: ["600 mm", "638 mm", "6 m"], member: { width: "38 mm", depth: "220 mm" } },
+      },
+      models: {
+        square: {
+          opening: { width: "300 mm", height: "300 mm" },
+          flange: { width: "320 mm", height: "320 mm" },
+          depth: "90 mm",
+          clamp_reach: "12 mm",
+        },
+      },
+      checks: { clear: "58 mm" },
+    };
+    const at = { left: "2 m", front: `${638 + 19 + 20 + 150} mm` };
+    const found = findingsOf({ ...square, speakers: [{ id: "S", model: "square", at }] });
+    expect(found).toMatchObject([
+      { code: "opening-near-member", figures: { member: { number: 2 }, gapMm: expect.closeTo(20, 9) } },
+    ]);
+  });
+
   test("of members that are not cut at most the nearest on each side is said", () => {
     // 245 between the members' edges, the opening 200: 22.5 on each side, two more members behind each.
     const tight: Parts = {

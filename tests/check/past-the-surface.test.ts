@@ -114,6 +114,12 @@ describe("wholly outside", () => {
     expect(out({ left: "4.3 m", front: "6.8 m" })).toEqual(past("back", 927.5));
   });
 
+  test("just off a corner, its flange over both edges, the one that it is further past", () => {
+    // Off the board on either side: 60 of the left one and 20 of the front one, which half of the flange comes to.
+    expect(out({ right: "4047.5 mm", back: "6007.5 mm" })).toEqual(past("left", 175));
+    expect(out({ right: "4007.5 mm", back: "6047.5 mm" })).toEqual(past("front", 175));
+  });
+
   test("just off the finished edge, within the board", () => {
     expect(out({ left: "6 mm", back: "3 m" })).toEqual(past("left", 121.5));
   });

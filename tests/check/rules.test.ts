@@ -37,64 +37,6 @@ describe("depth behind the finished face, against cavity and board", () => {
   });
 });
 
-describe("obstructions", () => {
-  // The disc of 100 is right of the opening: its centre 150 + d further makes the distance d.
-  const lamp = (distanceMm: number, more: Parts = {}): Parts =>
-    one({
-      obstructions: [
-        {
-          name: "lamp",
-          on: "ceiling",
-          at: { left: `${2150 + distanceMm} mm`, front: "900 mm" },
-          round: "100 mm",
-          ...more,
-        },
-      ],
-    });
-
-  test.each([
-    { distanceMm: -30, level: "error" },
-    { distanceMm: 11.9, level: "error" },
-    // The clamps swing, and only the gap asked for beyond them is missing.
-    { distanceMm: 12, level: "warning" },
-    { distanceMm: 18.3, level: "warning" },
-  ])("$distanceMm away: $level", ({ distanceMm, level }) => {
-    expect(findingsOf(lamp(distanceMm))).toMatchObject([
-      {
-        code: "opening-meets-obstruction",
-        level,
-        figures: {
-          obstruction: "lamp",
-          distanceMm: expect.closeTo(distanceMm, 6),
-          wantedMm: expect.closeTo(18.35, 9),
-          behindMm: null,
-        },
-      },
-    ]);
-  });
-
-  test("its own keep counts where it is larger, and nearer than that is an error", () => {
-    expect(codesOf(lamp(18.35))).toEqual([]);
-    expect(codesOf(lamp(50, { keep: "50 mm" }))).toEqual([]);
-    expect(findingsOf(lamp(49, { keep: "50 mm" }))).toMatchObject([
-      { level: "error", figures: { wantedMm: 50 } },
-    ]);
-  });
-
-  test("behind the framing it is met only by what is deeper than that and the board", () => {
-    // 90 deep: 77.5 behind and 12.5 of board.
-    expect(codesOf(lamp(-30, { behind: "77.5 mm" }))).toEqual([]);
-    expect(findingsOf(lamp(-30, { behind: "77 mm" }))).toMatchObject([
-      { code: "opening-meets-obstruction", figures: { behindMm: 77 } },
-    ]);
-  });
-
-  test("the fix stays clear of it", () => {
-    // 50 of lamp + 100 of opening + 18.35 = 168.35 from the lamp's centre at 2120: 1951.65, so 1951.
-    expect(findingsOf(lamp(-30))[0]?.fix?.at).toEqual({ left: 1951, front: 900 });
-  });
-});
-
 describe("neighbours", () => {
   const pair = (apartMm: number): Parts => ({
     speakers: [
@@ -112,6 +54,13 @@ describe("neighbours", () => {
         figures: { other: "B", distanceMm: expect.closeTo(-20, 9), edges: "openings" },
       },
       { code: "openings-too-close", level: "error", speaker: "B" },
+    ]);
+  });
+
+  test("openings that just touch leave no board between them, but neither is cut into: a warning", () => {
+    expect(findingsOf(pair(200))).toMatchObject([
+      { level: "warning", figures: { distanceMm: expect.closeTo(0, 9) } },
+      { level: "warning" },
     ]);
   });
 

@@ -29,6 +29,7 @@ const PARTS = {
       "tests/place/obstacles.test.ts",
       "tests/check/framing.test.ts",
       "tests/check/layout.test.ts",
+      "tests/check/obstructions.test.ts",
       "tests/geometry/body.test.ts",
       "tests/geometry/distance-from.test.ts",
       "tests/check/past-the-surface.test.ts",
