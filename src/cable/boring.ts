@@ -87,11 +87,14 @@ function byMember(crossings: readonly Crossing[]): readonly (readonly Crossing[]
     if (group === undefined) groups.set(crossing.member, [crossing]);
     else group.push(crossing);
   }
-  return [...groups.values()].sort(([a], [b]) => orderOf(a) - orderOf(b));
+  const places = new Map<Member, number>();
+  for (const field of new Set(crossings.map((crossing) => crossing.field))) {
+    for (const [index, member] of field.members.entries()) places.set(member, index);
+  }
+  return [...groups]
+    .sort(([a], [b]) => (places.get(a) ?? 0) - (places.get(b) ?? 0))
+    .map(([, group]) => group);
 }
-
-const orderOf = (crossing: Crossing | undefined): number =>
-  crossing === undefined ? 0 : crossing.field.members.indexOf(crossing.member);
 
 /** Crossings of one member in bundles, from one end on: each reaches no further than the hole is shared. */
 function bundles(crossings: readonly Crossing[]): readonly (readonly Crossing[])[] {

@@ -1,9 +1,10 @@
+import { countBelow, countUpTo } from "../geometry/ascending.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { toSurface, toWorld } from "../geometry/frame.js";
 import { lengthMm, minus, plus, times } from "../geometry/surface-point.js";
 import { dot, length, type SurfacePoint, subtract, vector } from "../geometry/vector.js";
 import type { Edge, Surface } from "../room/room.js";
-import { type Axis, type Band, type Field, isInWood, otherAxis } from "./field.js";
+import { type Axis, type Band, bandsOver, type Field, inOrderOf, otherAxis } from "./field.js";
 
 /**
  * Where cable may lie on a surface: lines of equal u and of equal v. A shortest way with square turns round square
@@ -56,12 +57,50 @@ function commonEdges(one: Field, other: Field): readonly EdgePair[] {
   return pairs;
 }
 
-const foundInCommon = (one: Field, other: Field): readonly EdgePair[] =>
-  edgesOf(one).flatMap((edge) =>
-    edgesOf(other)
-      .filter((candidate) => liesAlong(one, edge, other, candidate))
-      .map((candidate) => [edge, candidate] as const),
+function foundInCommon(one: Field, other: Field): readonly EdgePair[] {
+  const others = plannedEdges(other);
+  return plannedEdges(one).flatMap((planned) =>
+    others
+      .filter(
+        (candidate) => comeNear(planned, candidate) && liesAlong(one, planned.edge, other, candidate.edge),
+      )
+      .map((candidate) => [planned.edge, candidate.edge] as const),
   );
+}
+
+/** An edge with the box that it takes on plan. */
+interface PlannedEdge {
+  readonly edge: Edge;
+  readonly lowX: number;
+  readonly highX: number;
+  readonly lowY: number;
+  readonly highY: number;
+}
+
+/** Of each surface once: it is held against all others. */
+const planned = new WeakMap<Surface, readonly PlannedEdge[]>();
+
+function plannedEdges(field: Field): readonly PlannedEdge[] {
+  const { surface } = field;
+  const known =
+    planned.get(surface) ??
+    edgesOf(field).map((edge): PlannedEdge => {
+      const [from, to] = [toWorld(surface.frame, edge.from), toWorld(surface.frame, edge.to)];
+      return {
+        edge,
+        lowX: Math.min(from.x, to.x) - EPSILON_MM,
+        highX: Math.max(from.x, to.x) + EPSILON_MM,
+        lowY: Math.min(from.y, to.y) - EPSILON_MM,
+        highY: Math.max(from.y, to.y) + EPSILON_MM,
+      };
+    });
+  planned.set(surface, known);
+  return known;
+}
+
+/** What lies along or over another edge lies there on plan too; most do not, which is seen at once. */
+const comeNear = (one: PlannedEdge, other: PlannedEdge): boolean =>
+  one.lowX <= other.highX && other.lowX <= one.highX && one.lowY <= other.highY && other.lowY <= one.highY;
 
 /** With those round what lies in it, as a tray. */
 const edgesOf = ({ surface }: Field): readonly Edge[] => [
@@ -217,12 +256,13 @@ export function besideWoodOf(bands: readonly Band[]): Beside {
 
 /** The middles of the bays at both sides of the wood that a lane of that u or v would lie in; none where it lies free. */
 function besideWood(across: readonly Band[], value: number): readonly number[] {
-  const hit = across.find((band) => isInWood(band, value));
+  const over = bandsOver(across, value);
+  const hit = over.length > 1 ? across.find((band) => over.includes(band)) : over[0];
   if (hit === undefined) return [];
-  const places = across.map(({ atMm }) => atMm);
-  const before = Math.max(...places.filter((place) => place < hit.atMm - EPSILON_MM));
-  const after = Math.min(...places.filter((place) => place > hit.atMm + EPSILON_MM));
-  return [before, after].filter(Number.isFinite).map((place) => (place + hit.atMm) / 2);
+  const { placesMm } = inOrderOf(across);
+  const before = placesMm[countBelow(placesMm, hit.atMm - EPSILON_MM) - 1];
+  const after = placesMm[countUpTo(placesMm, hit.atMm + EPSILON_MM)];
+  return [before, after].filter((place) => place !== undefined).map((place) => (place + hit.atMm) / 2);
 }
 
 const isRepeating = (kind: string): boolean => kind === "joist" || kind === "stud" || kind === "end-stud";
