@@ -32,7 +32,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["output"],
   ["drawing"],
   ["words"],
-  ["findings", "standards", "geometry", "units"],
+  ["effort.ts", "findings", "standards", "geometry", "units"],
 ];
 
 /** `build` prepares what others read: it alone reaches across floors. */

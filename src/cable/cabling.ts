@@ -1,8 +1,10 @@
+import { Effort, within } from "../effort.js";
 import { toSurface, toWorld } from "../geometry/frame.js";
 import { length, subtract, type Vector } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import { type Room, type Speaker, type SurfaceSpot, surfaceNamed } from "../room/room.js";
 import { USUAL_DIAMETER_MM, USUAL_SPOOL_MM } from "../standards/cable-practice.js";
+import { MOST_LOOKS_FOR_WAYS } from "../standards/house-limits.js";
 import { type Assumed, assumedFor } from "./assumed.js";
 import { routesAtOnce } from "./at-once/routes.js";
 import { type Hole, holesOf } from "./boring.js";
@@ -21,6 +23,8 @@ export interface Cabling {
   readonly runs: readonly CableRun[];
   /** Loudspeakers that the allowed ways do not lead to. */
   readonly unreached: readonly Speaker[];
+  /** True where finding the ways would take more looks than one run has: then none is reached. */
+  readonly isTooMuch: boolean;
   readonly holes: readonly Hole[];
   readonly plan: PullPlan;
   /** What is added to the ways. */
@@ -36,7 +40,9 @@ export interface Cabling {
 export function cablingOf(room: Room, all: readonly Mounted[]): Cabling | null {
   if (room.equipment === null) return null;
   const ways = waysIn(room, all, room.equipment.at);
-  const routed = routesTo(ways, all, room.equipment.at);
+  const { at } = room.equipment;
+  const found = within(ways.effort, () => routesTo(ways, all, at));
+  const routed = found ?? all.map((mounted): Routed => ({ mounted, route: null }));
   const runs = routed.flatMap(({ mounted, route }) =>
     route === null ? [] : [runOf(room, mounted.speaker, route)],
   );
@@ -46,6 +52,7 @@ export function cablingOf(room: Room, all: readonly Mounted[]): Cabling | null {
   return {
     runs,
     unreached: routed.flatMap(({ mounted, route }) => (route === null ? [mounted.speaker] : [])),
+    isTooMuch: found === null,
     holes: holesOf(
       runs.map((run) => ({
         speaker: run.speaker.id,
@@ -95,7 +102,10 @@ export function routesToEach(ways: Ways, all: readonly Mounted[], boring: Boring
 /** By one search for all of them. */
 export function allAtOnce(ways: Ways, all: readonly Mounted[], boring: Boring): readonly (Route | null)[] {
   const spots = all.map((mounted) => spotsTo(ways, mounted));
-  const routes = routesAtOnce({ fields: ways.fields, others: ways.openings, spots, boring });
+  const routes = routesAtOnce({
+    ...{ fields: ways.fields, others: ways.openings, spots, boring },
+    effort: ways.effort,
+  });
   return routes.map((route) => withStart(ways, route));
 }
 
@@ -147,6 +157,8 @@ export interface Ways {
   /** From the equipment to that wall. */
   readonly startMm: number;
   readonly openings: readonly { readonly field: Field; readonly box: Box }[];
+  /** How long ways may be looked for. */
+  readonly effort: Effort;
 }
 
 export function waysIn(room: Room, all: readonly Mounted[], equipment: Vector): Ways {
@@ -169,7 +181,10 @@ export function waysIn(room: Room, all: readonly Mounted[], equipment: Vector): 
     const box = boxOfShape(speaker.opening, centre, speaker.model.clampReachMm);
     return { field, box: boxToldOn(surface, field.surface, box) };
   });
-  return { room, fields, start: start.spot, startMm: start.offMm, openings };
+  return {
+    ...{ room, fields, openings, start: start.spot, startMm: start.offMm },
+    effort: new Effort(MOST_LOOKS_FOR_WAYS),
+  };
 }
 
 function spotOn({ room, fields }: Ways, { surface, at }: SurfaceSpot): Spot {
@@ -207,7 +222,7 @@ export function routeTo(ways: Ways, mounted: Mounted, boring: Boring): Route | n
   const spots = spotsTo(ways, mounted);
   const end = spots.at(-1) ?? ways.start;
   const others = ways.openings.filter(({ field, box }) => field !== end.field || !isIn(box, end.at));
-  return withStart(ways, routeThrough({ fields: ways.fields, spots, others, boring }));
+  return withStart(ways, routeThrough({ fields: ways.fields, spots, others, boring, effort: ways.effort }));
 }
 
 /** Equipment, the points to go by, and the loudspeaker. */

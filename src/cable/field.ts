@@ -74,6 +74,15 @@ export function fieldOf(surface: Surface, blocks: readonly Box[]): Field {
   };
 }
 
+/** Of its outline and of what lies in it. */
+export const cornersOf = ({
+  outline,
+  surface,
+}: Pick<Field, "outline" | "surface">): readonly SurfacePoint[] => [
+  ...outline,
+  ...surface.voids.flatMap(({ edges }) => edges.map(({ from }) => from)),
+];
+
 /** Straps and channels lie in front of the framing and its cable. */
 export const isBehindStraps = ({ kind }: Member): boolean => kind !== "strap" && kind !== "channel";
 

@@ -1,8 +1,10 @@
+import type { Effort } from "../effort.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Member } from "../room/room.js";
 import {
   type Axis,
+  cornersOf,
   crossedBy,
   type Field,
   isAcross,
@@ -63,11 +65,13 @@ interface Parts {
   /** Ends of the route: from them cable may leave wood that they lie in. */
   readonly ends: readonly Spot[];
   readonly boring: Boring;
+  readonly effort: Effort;
 }
 
-export function networkOf({ lanes, joins, ends, boring }: Parts): Network {
+export function networkOf({ lanes, joins, ends, boring, effort }: Parts): Network {
   const firsts = firstNodes(lanes);
   const count = lanes.reduce((sum, own) => sum + 2 * own.us.length * own.vs.length, 0);
+  effort.spend(count);
   const crossings = crossingsOf(lanes, joins, firsts);
   const grounds = lanes.map((own) => groundOf(own, { ends, boring }));
   const indexOf = (node: number): number => firsts.findLastIndex((first) => first <= node);
@@ -78,6 +82,7 @@ export function networkOf({ lanes, joins, ends, boring }: Parts): Network {
   const costFrom = (low: number, ground: Ground, place: Place, axis: Axis): number => {
     const known = costs[low] ?? Number.NaN;
     if (!Number.isNaN(known)) return known;
+    effort.spend(ground.looks);
     const cost = stretchCost(ground, place, axis);
     costs[low] = cost;
     return cost;
@@ -159,11 +164,14 @@ interface Ground {
   /** Ends of the route on this field. */
   readonly ends: readonly SurfacePoint[];
   readonly boring: Boring;
+  /** What one stretch takes. */
+  readonly looks: number;
 }
 
 const groundOf = (lanes: Lanes, { ends, boring }: Pick<Parts, "ends" | "boring">): Ground => ({
   lanes,
   boring,
+  looks: 1 + lanes.field.blocks.length + cornersOf(lanes.field).length + lanes.field.aslant.length,
   ends: ends.filter(({ field }) => field === lanes.field).map(({ at }) => at),
 });
 

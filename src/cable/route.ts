@@ -1,3 +1,4 @@
+import type { Effort } from "../effort.js";
 import { toWorld } from "../geometry/frame.js";
 import { distanceMm } from "../geometry/surface-point.js";
 import type { SurfacePoint, Vector } from "../geometry/vector.js";
@@ -42,6 +43,7 @@ export interface Ask {
   /** What is gone round only where the way would meet it, as other openings: box and its field. */
   readonly others: readonly { readonly field: Field; readonly box: Box }[];
   readonly boring: Boring;
+  readonly effort: Effort;
 }
 
 /** The shortest way from spot to spot with square turns; null where the allowed ways do not lead there. */
@@ -95,10 +97,11 @@ function shortest(ask: Ask, met: Ask["others"], [from, to]: readonly [Spot, Spot
       ],
     ]),
   );
-  const network = networkOf({ lanes: lanesOf(fields, joins, points), joins, ends, boring: ask.boring });
+  const passing = { boring: ask.boring, effort: ask.effort };
+  const network = networkOf({ lanes: lanesOf(fields, joins, points), joins, ends, ...passing });
   const [first, last] = ends;
   const way = first === undefined || last === undefined ? null : wayBetween(network, first, last);
-  return way === null ? null : routeOf(way);
+  return way === null ? null : routeOf(way, ask.effort);
 }
 
 /** Blocks that hold an end are no blocks to it: a loudspeaker in an obstruction is a finding of its own. */
@@ -151,8 +154,11 @@ function leastMm(from: Vector, to: Vector, isUpright: boolean): number {
 const isAligned = ({ surface: { frame } }: Field): boolean =>
   [frame.u, frame.v].every(({ x, y, z }) => Math.max(Math.abs(x), Math.abs(y), Math.abs(z)) > 1 - 1e-12);
 
+/** What it takes to tell a hole, next to seeing whether a member is passed. */
+const LOOKS_FOR_A_HOLE = 10;
+
 /** The legs of a way by the spots at which it turns or changes surfaces. */
-export function routeOf(way: readonly Spot[]): Route {
+export function routeOf(way: readonly Spot[], effort: Effort): Route {
   const legs: Leg[] = [];
   let turnsMm = 0;
   let upMm = 0;
@@ -163,7 +169,10 @@ export function routeOf(way: readonly Spot[]): Route {
       turnsMm += turnMm(first, last);
       upMm = stepMm(first, last);
     } else if (distanceMm(first.at, last.at) > 0) {
-      legs.push({ ...legOf(first.field, first.at, last.at), upMm });
+      const leg = legOf(first.field, first.at, last.at);
+      // Each member that it passes is a hole later on.
+      effort.spend(first.field.members.length + LOOKS_FOR_A_HOLE * leg.crossed.length);
+      legs.push({ ...leg, upMm });
       upMm = 0;
     }
   }

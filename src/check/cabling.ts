@@ -1,10 +1,12 @@
 import { type Hole, partedOver } from "../cable/boring.js";
-import { type Cabling, routesToEach, waysIn } from "../cable/cabling.js";
+import { type Cabling, routesToEach, type Ways, waysIn } from "../cable/cabling.js";
 import { isWithin, thinnestOf } from "../cable/gauge.js";
+import type { Boring } from "../cable/network.js";
 import { type CableRun, sizesAtHand, wantedOf } from "../cable/run.js";
+import { within } from "../effort.js";
 import type { Finding, MemberName, OtherWay } from "../findings/finding.js";
 import type { Mounted } from "../listen/mounted.js";
-import type { Room } from "../room/room.js";
+import type { Room, Speaker } from "../room/room.js";
 import { JOIST_HOLE_EDGE_MM } from "../standards/boring-limits.js";
 
 /** What is looked at: the room, where its loudspeakers are, and the cabling that this makes. */
@@ -19,19 +21,27 @@ export function cablingFindings(wired: Wired): Finding[] {
   const { cabling, room } = wired;
   return [
     ...cabling.runs.flatMap((run) => tooThin(room, run)),
-    ...cabling.unreached.map(
-      ({ id, path }): Finding => ({
-        ...UNPLACED,
-        code: "cable-without-way",
-        level: "warning",
-        figures: {},
-        speaker: id,
-        path,
-      }),
-    ),
+    ...(cabling.isTooMuch ? [notLookedFor(cabling.unreached.length)] : cabling.unreached.map(withoutWay)),
     ...worstOf(cabling.holes).flatMap((group) => boring(wired, group)),
   ];
 }
+
+const notLookedFor = (cables: number): Finding => ({
+  ...UNPLACED,
+  code: "cables-not-looked-for",
+  level: "warning",
+  figures: { cables },
+  path: EQUIPMENT,
+});
+
+const withoutWay = ({ id, path }: Speaker): Finding => ({
+  ...UNPLACED,
+  code: "cable-without-way",
+  level: "warning",
+  figures: {},
+  speaker: id,
+  path,
+});
 
 const UNPLACED = { speaker: null, surface: null, fix: null, accepted: null } as const;
 
@@ -105,19 +115,29 @@ function partedWay({ speakers }: Hole, { runs, cableMm }: Cabling, mostMm: numbe
 }
 
 /** A way for each of the cables that bores none of these members; null where one of them has none. */
-function wayRound({ room, all, cabling }: Wired, holes: readonly Hole[]): OtherWay | null {
+function wayRound(wired: Wired, holes: readonly Hole[]): OtherWay | null {
+  const { room, all } = wired;
   if (room.equipment === null) return null;
   const ways = waysIn(room, all, room.equipment.at);
   const ids = new Set(holes.flatMap(({ speakers }) => speakers));
   const kinds = new Set(holes.map(({ member }) => member.kind));
   const surfaces = new Set(holes.map(({ surface }) => surface));
-  const boring = {
-    isForbidden: (field: { surface: { name: string } }, { kind }: Hole["member"]) =>
-      surfaces.has(field.surface.name) && kinds.has(kind),
+  const boring: Boring = {
+    isForbidden: (field, { kind }) => surfaces.has(field.surface.name) && kinds.has(kind),
     unwanted: () => 1,
     everyBay: true,
   };
   const led = all.filter(({ speaker }) => ids.has(speaker.id));
+  return within(ways.effort, () => longerBy(wired, { ways, led, boring }));
+}
+
+interface Round {
+  readonly ways: Ways;
+  readonly led: readonly Mounted[];
+  readonly boring: Boring;
+}
+
+function longerBy({ cabling }: Wired, { ways, led, boring }: Round): OtherWay | null {
   let longerMm = Number.NEGATIVE_INFINITY;
   let index = 0;
   for (const route of routesToEach(ways, led, boring)) {

@@ -1,4 +1,5 @@
 import type { Cabling } from "../cable/cabling.js";
+import { Effort } from "../effort.js";
 import type { Finding } from "../findings/finding.js";
 import type { Mounted } from "../listen/mounted.js";
 import { rememberedGrounds } from "../place/nearest-clear.js";
@@ -70,7 +71,7 @@ export function check(
   const setting: Setting = {
     room,
     openingsOn,
-    groundOf: rememberedGrounds(MOST_LOOKS_FOR_FIXES),
+    groundOf: rememberedGrounds(new Effort(MOST_LOOKS_FOR_FIXES)),
     crowdingOf: crowdingIn(room),
     fixedNear: fixedNear(),
   };

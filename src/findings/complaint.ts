@@ -91,7 +91,11 @@ export interface FiguresByComplaint {
   "inches-over-twelve": { typed: string; instead: string | null };
   "out-of-limits": { typed: string; least: string; most: string };
   "not-a-whole-number": { typed: string; least: number; most: number };
-  "too-many": { of: "speakers" | "members" | "joints" | "models" | "entries"; count: number; most: number };
+  "too-many": {
+    of: "speakers" | "members" | "joints" | "models" | "corners" | "entries";
+    count: number;
+    most: number;
+  };
   "too-few": { count: number; least: number };
 
   "text-empty": Record<never, never>;

@@ -75,7 +75,7 @@ export interface FiguresByCode {
   /** `at: best` asked for, and there is no such place. */
   "not-placed-yet": {
     surface: string;
-    because: "no-direction" | "nothing-clear";
+    because: "no-direction" | "nothing-clear" | "not-looked-for";
     /** Whether `hold` leaves it only a line or a point. */
     isHeld: boolean;
   };
@@ -97,6 +97,8 @@ export interface FiguresByCode {
   };
   /** No allowed way leads from the equipment to it. */
   "cable-without-way": Record<never, never>;
+  /** To find the ways of this many cables would take more looks than a run has. */
+  "cables-not-looked-for": { cables: number };
   /** The bundle needs a larger hole than the member may have; the worst of its surface and kind. */
   "bored-hole-too-large": {
     member: MemberName;

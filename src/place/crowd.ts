@@ -1,3 +1,4 @@
+import type { Effort } from "../effort.js";
 import { unheld } from "../geometry/body.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { SurfacePoint } from "../geometry/vector.js";
@@ -41,13 +42,21 @@ export function bodiesOf(rows: Rows, owner: Mounted, fitting: Fitting): readonly
   }));
 }
 
+/** Rows, of each its free marks while nothing else is let in, and how long may be looked for them. */
+interface OnRows {
+  readonly rows: Rows;
+  readonly freeIn: (row: number) => readonly Marks[];
+  readonly effort: Effort;
+}
+
 /** The crowd of these on rows whose free marks are known while nothing is let in. */
-export function crowdOf(
-  rows: Rows,
-  bodies: readonly OwnedBody[],
-  freeIn: (row: number) => readonly Marks[],
-): Crowd {
-  const near = byRow(bodies);
+export function crowdOf({ rows, freeIn, effort }: OnRows, bodies: readonly OwnedBody[]): Crowd {
+  const inBlock = byRow(bodies);
+  const near = (row: number): readonly OwnedBody[] => {
+    const found = inBlock(row);
+    effort.spend(found.length);
+    return found;
+  };
   const known = new Map<number, LeftIn>();
   const leftIn = (row: number): LeftIn => {
     const before = known.get(row);

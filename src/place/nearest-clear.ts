@@ -1,8 +1,10 @@
+import { Effort, within } from "../effort.js";
 import type { Fix } from "../findings/finding.js";
 import type { Body } from "../geometry/body.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { distanceMm } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
+import { allEdgesOn } from "../listen/edges.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Room, UnitSystem } from "../room/room.js";
 import { MM_PER_INCH } from "../units/definitions.js";
@@ -10,7 +12,7 @@ import { liesOnTest, takingOf } from "./clear.js";
 import { bodiesOf, type Crowd, crowdOf, type OwnedBody } from "./crowd.js";
 import { fittingOf } from "./fitting.js";
 import { mayBeClear } from "./may-be-clear.js";
-import { fixedObstacles, jointObstacles, takenBy } from "./obstacles.js";
+import { fixedObstacles, jointObstacles, piecesOn, takenBy } from "./obstacles.js";
 import {
   byRow,
   endRows,
@@ -54,15 +56,9 @@ interface Ground {
   /** Those in which something is free. */
   readonly left: RowsLeft;
   readonly crowdOf: (openings: readonly Mounted[]) => Crowd;
+  /** A row, a stretch of it, or a body beside one is a look. */
   readonly effort: Effort;
 }
-
-/** How much is still looked for, in looks: a row, a stretch of it, or a body beside one is one. */
-interface Effort {
-  left: number;
-}
-
-const endless = (): Effort => ({ left: Number.POSITIVE_INFINITY });
 
 export type GroundOf = (room: Room, mounted: Mounted, on: On) => Ground | null;
 
@@ -73,12 +69,13 @@ function groundOf(
   room: Room,
   { surface, speaker }: Mounted,
   { from, offJoints }: On,
-  effort: Effort = endless(),
+  effort = new Effort(),
 ): Ground | null {
   if (surface.framing.kind === "unknown") return null;
   const lines = [tapeLine(room, surface, from[0]), tapeLine(room, surface, from[1])] as const;
   const rows = rowsOf(surface, lines, TAPE_STEP_MM[room.units]);
   if (rows === null) return null;
+  effort.spend(LOOKS_FOR_A_BODY * piecesOn(surface));
   const fitting = fittingOf(speaker, room.checks);
   const fixed = fixedObstacles(surface, fitting);
   const joints = offJoints === true ? jointObstacles(surface, fitting) : [];
@@ -89,9 +86,10 @@ function groundOf(
   const near = byRow(taken.map((body) => ({ ...rowsOver(rows, body), takes: takingOf(body) })));
   const liesOn = liesOnTest(surface);
   const freeOf = marksFree(rows);
+  const corners = allEdgesOn(surface, "finish").length;
   const besideRow = (row: number) => {
     const bodies = near(row);
-    effort.left -= bodies.length;
+    effort.spend(corners + bodies.length);
     return bodies;
   };
   const freeIn = remembered(new Map<number, readonly Marks[]>(), (row) => freeOf(row, besideRow(row)));
@@ -99,17 +97,25 @@ function groundOf(
     rows,
     freeIn,
     isClear: (row, at) => liesOn(at) && !besideRow(row).some(({ takes }) => takes(at)),
-    left: rowsLeftOf(rows, taken),
-    crowdOf: remembered(new WeakMap(), (openings) => crowdOf(rows, openings.flatMap(ofOne), freeIn)),
+    left: rowsLeftOf(rows, taken, effort),
+    crowdOf: remembered(new WeakMap(), (openings) =>
+      crowdOf({ rows, freeIn, effort }, openings.flatMap(ofOne)),
+    ),
     effort,
   };
 }
+
+/** What it takes to make a body of what is taken, next to a look at one. */
+const LOOKS_FOR_A_BODY = 20;
+
+/** What it takes to cut a body out of the surface, likewise. */
+const LOOKS_TO_CUT_OUT = 200;
 
 /** So many rows that hold nothing are looked at one by one. */
 const MANY_EMPTY = 2000;
 
 /** Once many rows hold nothing, most others will not either: then all are left out on which nothing can be clear. */
-function rowsLeftOf(rows: Rows, taken: readonly Body[]): RowsLeft {
+function rowsLeftOf(rows: Rows, taken: readonly Body[], effort: Effort): RowsLeft {
   const left = allRowsLeft(...endRows(rows));
   let empty = 0;
   return {
@@ -118,6 +124,7 @@ function rowsLeftOf(rows: Rows, taken: readonly Body[]): RowsLeft {
       left.leaveOut(row);
       empty += 1;
       if (empty !== MANY_EMPTY) return;
+      effort.spend(LOOKS_TO_CUT_OUT * taken.length);
       for (const beside of rowsBeside(rows, mayBeClear(rows.surface, taken))) left.leaveOut(beside);
     },
   };
@@ -138,15 +145,16 @@ function remembered<Key, Value>(
  * Works out each surface, fitting and pair of tapes once: openings of one model on one ceiling share it. All of a room
  * share the looks too; once those are used up nothing is found any more.
  */
-export function rememberedGrounds(looks = Number.POSITIVE_INFINITY): GroundOf {
-  const effort = { left: looks };
+export function rememberedGrounds(effort = new Effort()): GroundOf {
   const known = new Map<string, Ground | null>();
   return (room, mounted, { from, offJoints = false }) => {
+    if (effort.isSpent) return null;
     const fitting = fittingOf(mounted.speaker, room.checks);
     const { name, joints } = mounted.surface;
     const keepsOff = offJoints && joints.length > 0;
     const key = JSON.stringify([name, fitting, from, keepsOff]);
-    const ground = known.get(key) ?? groundOf(room, mounted, { from, offJoints: keepsOff }, effort);
+    const on = { from, offJoints: keepsOff };
+    const ground = known.get(key) ?? within(effort, () => groundOf(room, mounted, on, effort));
     known.set(key, ground);
     return ground;
   };
@@ -160,7 +168,9 @@ export function nearestClearCentre({ room, mounted, neighbours, ...wanted }: Wan
   const { withinMm = Number.POSITIVE_INFINITY } = wanted;
   const ground = (wanted.groundOf ?? groundOf)(room, mounted, wanted);
   if (ground === null) return null;
-  const found = nearestMark({ ground, crowd: ground.crowdOf(neighbours), mounted, withinMm });
+  const found = within(ground.effort, () =>
+    nearestMark({ ground, crowd: ground.crowdOf(neighbours), mounted, withinMm }),
+  );
   return found === null ? null : fixAt(ground.rows, found);
 }
 
@@ -188,8 +198,7 @@ function nearestMark(search: Search): Mark | null {
   let nearest: Mark | null = null;
   let isFull = true;
   for (const { row, awayMm } of outwardFrom(ground.rows, mounted.centre, ground.left)) {
-    ground.effort.left -= 1;
-    if (ground.effort.left < 0) return null;
+    ground.effort.spend(1);
     if (awayMm > withinMm || (nearest !== null && awayMm >= nearest.awayMm)) return nearest;
     const free = ground.freeIn(row);
     if (free.length === 0) {
@@ -198,7 +207,7 @@ function nearestMark(search: Search): Mark | null {
     }
     isFull = false;
     const { at, stretches } = crowd.leftIn(row);
-    ground.effort.left -= stretches.length;
+    ground.effort.spend(stretches.length);
     for (const { owner, marks: stretch } of stretches) {
       if (owner !== null && owner !== mounted) continue;
       const underMm = nearest?.awayMm ?? Number.POSITIVE_INFINITY;

@@ -55,6 +55,14 @@ export function fixedObstacles(surface: Surface, fitting: Fitting): Obstacle[] {
   ];
 }
 
+/** Of how much is taken of a surface before anything is let in, and of its joints, one by one. */
+export const piecesOn = ({ edges, voids, obstructions, joints, framing }: Surface): number =>
+  edges.length +
+  voids.reduce((sum, each) => sum + each.edges.length, 0) +
+  obstructions.length +
+  joints.length +
+  (framing.kind === "known" ? framing.members.length : 0);
+
 /** Joints of the board, which nobody is kept from but who asks for it. */
 export const jointObstacles = ({ joints }: Surface, { opening }: Fitting): Obstacle[] =>
   joints.map((joint) => ({

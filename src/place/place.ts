@@ -1,8 +1,11 @@
+import { Effort, within } from "../effort.js";
 import type { Hindrance } from "../findings/hindrance.js";
 import { distanceMm } from "../geometry/surface-point.js";
 import { type Mounted, mountedIn } from "../listen/mounted.js";
 import type { Room, Speaker, Tape } from "../room/room.js";
+import { MOST_LOOKS_FOR_PLACES } from "../standards/house-limits.js";
 import { type Against, type Asked, againstStandard, askedIn, type Unaskable } from "./best/asked.js";
+import { askingsOf } from "./best/decision.js";
 import { inTheWayOf } from "./best/in-the-way.js";
 import { keptApart } from "./best/keep-apart.js";
 import { onLines } from "./best/lines.js";
@@ -43,28 +46,48 @@ export interface Placing {
   readonly mismatched: readonly Mismatched[];
 }
 
-/** The best clear places for all loudspeakers that ask for one, decided together. */
+/**
+ * The best clear places for all loudspeakers that ask for one, decided together. Where that comes to more looks than a
+ * run has, the last of them stay unplaced; once the others stand in the file there is less to look at.
+ */
 export function placeAll(room: Room): Placing {
+  const effort = new Effort(MOST_LOOKS_FOR_PLACES.alone);
   const settled = mountedIn(room);
-  const asked = room.speakers.filter(({ position }) => position.kind === "best").map(askedIn(room, settled));
+  const asked = room.speakers
+    .filter(({ position }) => position.kind === "best")
+    .map(askedIn(room, settled, { looking: effort, making: new Effort(MOST_LOOKS_FOR_PLACES.grounds) }));
   const askings = asked.flatMap(({ asking }) => asking ?? []);
   const searches = rememberedSearches();
-  const answers = pairUp(room, askings, settled).flatMap((paired) => answer(room, paired, searches));
-  const { solved } = keptApart(
-    room,
-    answers.flatMap((one) => one.solved ?? []),
+  const answers = pairUp(room, askings, settled).flatMap(
+    (paired) => within(effort, () => answer(room, paired, searches)) ?? [givenUpOn(paired)],
   );
-  const lined = onLines(room, solved, room.checks.lineDeg);
+  effort.grant(MOST_LOOKS_FOR_PLACES.apart);
+  const { solved, givenUp } = keptApart(
+    room,
+    answers.flatMap((one) => (one.solved === GIVEN_UP ? [] : (one.solved ?? []))),
+  );
+  const lined = within(effort, () => onLines(room, solved, room.checks.lineDeg)) ?? solved;
   const placed = inFileOrder(
     room,
     lined.flatMap((one) => placedOf(room, one)),
   );
-  return { placed, unplaced: unplacedOf(asked, placed), mismatched: mismatchesOf(room, answers, placed) };
+  const all = [...answers.filter((one) => one.solved === GIVEN_UP).map((one) => one.decision), ...givenUp];
+  const notLookedFor = new Set(all.flatMap(askingsOf).map(({ speaker }) => speaker));
+  return {
+    placed,
+    unplaced: unplacedOf(asked, placed, notLookedFor),
+    mismatched: mismatchesOf(room, answers, placed),
+  };
 }
 
 interface Answer extends Paired {
-  readonly solved: Solved | null;
+  readonly solved: Solved | typeof GIVEN_UP | null;
 }
+
+/** No more looks were left. */
+const GIVEN_UP = "given-up";
+
+const givenUpOn = (paired: Paired): Answer => ({ ...paired, solved: GIVEN_UP });
 
 /** A pair for which nothing matching is clear is answered one by one. */
 function answer(room: Room, paired: Paired, searches: Searches): readonly Answer[] {
@@ -94,10 +117,18 @@ function inFileOrder({ speakers }: Room, placed: readonly Placed[]): readonly Pl
 const isPlaced = (placed: readonly Placed[], { id }: Speaker): boolean =>
   placed.some(({ mounted }) => mounted.speaker.id === id);
 
-const unplacedOf = (asked: readonly Asked[], placed: readonly Placed[]): readonly Unplaced[] =>
-  asked
+function unplacedOf(
+  asked: readonly Asked[],
+  placed: readonly Placed[],
+  notLookedFor: ReadonlySet<Speaker>,
+): readonly Unplaced[] {
+  return asked
     .filter(({ speaker }) => !isPlaced(placed, speaker))
-    .map(({ speaker, unaskable }) => ({ speaker, because: unaskable ?? "nothing-clear" }));
+    .map(({ speaker, unaskable }) => {
+      const because = notLookedFor.has(speaker) ? "not-looked-for" : "nothing-clear";
+      return { speaker, because: unaskable ?? because };
+    });
+}
 
 /** Of those that have a place: who is not where the partner is mirrored to. */
 function mismatchesOf(

@@ -51,6 +51,7 @@ const isPlain = (order: Order, { speaker, mustNotCut, placed, aim }: Opening): b
 const OF_NO_HOLE: ReadonlySet<Code> = new Set([
   "cable-too-thin",
   "cable-without-way",
+  "cables-not-looked-for",
   "bored-hole-too-large",
   "engineered-member-bored",
 ]);

@@ -53,4 +53,17 @@ export const AREAS_OVER_EACH_OTHER = 4;
  * are not told any more. A house takes some thousands, a hall of 400 loudspeakers 24,000, 500 in one heap a million:
  * past it are only rooms that nobody builds, and their answer too is to come within seconds. Our own choice.
  */
-export const MOST_LOOKS_FOR_FIXES = 1_000_000;
+export const MOST_LOOKS_FOR_FIXES = 300_000;
+
+/**
+ * So many looks at most go into the ways of a room's cables: a stretch of a lane, a corner or a box beside it is one. 500
+ * cables among 250 obstructions in a hall take two million, examples some tens of thousands. Our own choice.
+ */
+export const MOST_LOOKS_FOR_WAYS = 5_000_000;
+
+/**
+ * So many looks at most go into the best places of a room: to know what its models may not meet, to find the best for
+ * each of its loudspeakers alone, then to keep them apart and on lines. What may come into a box of marks is one: 500 in a
+ * hall take two and a half million, examples some tens of thousands. Our own choice.
+ */
+export const MOST_LOOKS_FOR_PLACES = { grounds: 800_000, alone: 1_200_000, apart: 2_600_000 } as const;

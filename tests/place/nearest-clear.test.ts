@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { Effort } from "../../src/effort.js";
 import { EPSILON_MM } from "../../src/geometry/epsilon.js";
 import type { SurfacePoint } from "../../src/geometry/vector.js";
 import { type Mounted, mountedIn } from "../../src/listen/mounted.js";
@@ -37,9 +38,9 @@ test("found with looks enough, and not told where they are used up", () => {
   const wanted = { room: one, mounted, neighbours: [], from: wallsOf(mounted) };
   const found = nearestClearCentre(wanted);
   expect(found).not.toBeNull();
-  const enough = rememberedGrounds(5000);
+  const enough = rememberedGrounds(new Effort(5000));
   expect(nearestClearCentre({ ...wanted, groundOf: enough })).toEqual(found);
-  const few = rememberedGrounds(20);
+  const few = rememberedGrounds(new Effort(20));
   expect(nearestClearCentre({ ...wanted, groundOf: few })).toBeNull();
   expect(nearestClearCentre({ ...wanted, groundOf: few })).toBeNull();
 });

@@ -1,7 +1,8 @@
+import type { Effort } from "../../effort.js";
 import { distanceToSegmentMm, sidesOf } from "../../geometry/distance.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
-import { type Axis, type Field, otherAxis } from "../field.js";
+import { type Axis, cornersOf, type Field, otherAxis } from "../field.js";
 import {
   bayMiddles,
   besideWoodOf,
@@ -45,28 +46,26 @@ interface Asked {
   readonly joins: readonly Join[];
   readonly spots: readonly Spot[];
   readonly everyBay: boolean;
+  readonly effort: Effort;
 }
 
 export function causedLanesOf(asked: Asked): readonly CausedLanes[] {
-  const { fields, joins } = asked;
+  const { fields, joins, effort } = asked;
   let seeds = new Map(fields.map((field) => [field, seedsOf(field, asked)]));
   for (let round = 0; round < ROUNDS; round += 1) {
-    const lanes = new Map([...seeds].map(([field, own]) => [field, along(field, own)]));
+    const lanes = new Map([...seeds].map(([field, own]) => [field, along(field, own, effort)]));
     seeds = new Map(
       [...seeds].map(([field, own]) => {
-        const points = acrossJoins(field, joins, lanes);
+        const points = acrossJoins(field, { joins, lanes, effort });
         return [field, { u: [...own.u, ...points.u], v: [...own.v, ...points.v] }];
       }),
     );
   }
-  return [...seeds].map(([field, own]) => lanesOfSeeds(field, own, asked.everyBay));
+  return [...seeds].map(([field, own]) => lanesOfSeeds(field, own, asked));
 }
 
 function seedsOf(field: Field, { spots, everyBay }: Asked): Seeds {
-  const corners = [
-    ...field.outline,
-    ...field.surface.voids.flatMap(({ edges }) => edges.map(({ from }) => from)),
-  ];
+  const corners = cornersOf(field);
   const here = spots.filter((spot) => spot.field === field);
   const seedsAlong = (axis: Axis): readonly Seed[] => {
     const across = otherAxis(axis);
@@ -91,7 +90,7 @@ const seed = (laneMm: number, lowMm: number, highMm: number): Seed => ({ laneMm,
 /** By axis, the lanes with their seeds, beside wood where they would lie in it. */
 type Along = Readonly<Record<Axis, readonly (readonly Seed[])[]>>;
 
-function along(field: Field, seeds: Seeds): Along {
+function along(field: Field, seeds: Seeds, effort: Effort): Along {
   const grouped = (axis: Axis): readonly (readonly Seed[])[] => {
     const beside = besideWoodOf(field.bands[axis]);
     const all = [...seeds[axis]];
@@ -101,6 +100,7 @@ function along(field: Field, seeds: Seeds): Along {
         for (const laneMm of beside(each.laneMm)) all.push({ laneMm, lowMm, highMm, from });
       }
     }
+    effort.spend(all.length);
     const groups: Seed[][] = [];
     let last = Number.NEGATIVE_INFINITY;
     for (const each of all.sort((a, b) => a.laneMm - b.laneMm)) {
@@ -122,6 +122,15 @@ interface Coming {
   readonly isBack: boolean;
 }
 
+/** What it takes to see where a lane of another surface comes out, next to passing a stretch. */
+const LOOKS_TO_CARRY = 4;
+
+interface Across {
+  readonly joins: readonly Join[];
+  readonly lanes: ReadonlyMap<Field, Along>;
+  readonly effort: Effort;
+}
+
 /** No track comes to it. */
 const NO_CAUSE: Cause = { lowMm: Number.POSITIVE_INFINITY, highMm: Number.NEGATIVE_INFINITY };
 
@@ -129,13 +138,14 @@ const NO_CAUSE: Cause = { lowMm: Number.POSITIVE_INFINITY, highMm: Number.NEGATI
  * Where lanes of the joins' other surfaces come to this one. Those that come from here themselves lie on it already,
  * but for an edge aslant: where they meet that, a lane of the other axis has to be.
  */
-function acrossJoins(field: Field, joins: readonly Join[], lanes: ReadonlyMap<Field, Along>): Seeds {
+function acrossJoins(field: Field, { joins, lanes, effort }: Across): Seeds {
   const points = joins.flatMap(({ fields, edges }) => {
     const at = fields.indexOf(field);
     if (at !== 0 && at !== 1) return [];
     const other = fields[at === 0 ? 1 : 0];
     const own = lanes.get(other);
     if (own === undefined) return [];
+    effort.spend(LOOKS_TO_CARRY * (own.u.length + own.v.length));
     const { from, to } = edges[at];
     const isAslant = Math.abs(to.u - from.u) > EPSILON_MM && Math.abs(to.v - from.v) > EPSILON_MM;
     const edge = edges[at === 0 ? 1 : 0];
@@ -159,8 +169,8 @@ function acrossJoins(field: Field, joins: readonly Join[], lanes: ReadonlyMap<Fi
   return { u: seedsAlong("u"), v: seedsAlong("v") };
 }
 
-function lanesOfSeeds(field: Field, seeds: Seeds, everyBay: boolean): CausedLanes {
-  const groups = along(field, seeds);
+function lanesOfSeeds(field: Field, seeds: Seeds, { everyBay, effort }: Asked): CausedLanes {
+  const groups = along(field, seeds, effort);
   const causesOf = (axis: Axis): CausedLanes["causes"]["u"] =>
     everyBay || endsAmid(field, axis) ? null : groups[axis];
   return {

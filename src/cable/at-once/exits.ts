@@ -1,5 +1,6 @@
+import type { Effort } from "../../effort.js";
 import { type Box, isIn } from "../box.js";
-import { type Axis, crossedBy, type Field, isAcross, isOpen, type Stretch } from "../field.js";
+import { type Axis, cornersOf, crossedBy, type Field, isAcross, isOpen, type Stretch } from "../field.js";
 import type { Spot } from "../lanes.js";
 import { type Boring, TURN_COSTS_MM } from "../network.js";
 import { heldBy } from "./held.js";
@@ -30,14 +31,23 @@ export interface Exits {
 /** Places at which the way out may turn, to each side: an opening that lies over a joist is come out of beside it. */
 const MOST_TURNS = 32;
 
+/** What is thought of passing members, and how long ways out may be looked for. */
+export interface Passing {
+  readonly boring: Boring;
+  readonly effort: Effort;
+}
+
+/** What a step takes by itself, next to looking at a box or a corner beside it. */
+const LOOKS_FOR_A_STEP = 40;
+
 const AXES: readonly Axis[] = ["u", "v"];
 const STEPS = [-1, 1] as const;
 
-export function exitsOf(network: Network, spot: Spot, boring: Boring): Exits {
+export function exitsOf(network: Network, spot: Spot, passing: Passing): Exits {
   const meeting = meetingIn(network, spot);
   if (meeting === null) return { exits: [], passed: [] };
   const first: Exit = { meeting, axis: null, cost: 0, way: [spotAt(network.sides, meeting)] };
-  const out = outOf(network, spot, boring);
+  const out = outOf(network, spot, passing);
   const straight = AXES.map((axis) => STEPS.map((step) => out(first, axis, step)));
   // Where the straight way is shut, as along in a joist, the one beside it.
   const turned = AXES.flatMap((axis, index) =>
@@ -59,10 +69,11 @@ const isOnTrack = (network: Network, meeting: Meeting): boolean =>
 type Out = (from: Exit, axis: Axis, step: 1 | -1) => readonly Exit[];
 
 /** Steps along an axis past what lies round the spot, as far as that reaches or up to where a track begins. */
-function outOf(network: Network, spot: Spot, boring: Boring): Out {
+function outOf(network: Network, spot: Spot, { boring, effort }: Passing): Out {
   const { sides } = network;
   const held = heldBy(spot);
   const beside = withoutWhatHolds(spot, held);
+  const looks = LOOKS_FOR_A_STEP + beside.blocks.length + cornersOf(beside).length + beside.aslant.length;
   return (from, axis, step) => {
     const { field, column, row } = from.meeting;
     const side = sides[2 * field + (axis === "u" ? 0 : 1)];
@@ -76,6 +87,7 @@ function outOf(network: Network, spot: Spot, boring: Boring): Out {
     const found: Exit[] = [];
     let before = from.meeting;
     for (let place = start + step; place >= 0 && place < side.alongMm.length; place += step) {
+      effort.spend(looks);
       const meeting = axis === "u" ? { field, column: place, row } : { field, column, row: place };
       if (isOneTrack(network, axis, before, meeting)) break;
       const stretch = stretchOf(axis, spotAt(sides, before), spotAt(sides, meeting));

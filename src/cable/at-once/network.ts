@@ -1,3 +1,4 @@
+import type { Effort } from "../../effort.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Axis, Field } from "../field.js";
@@ -66,17 +67,18 @@ interface Parts {
   readonly lanes: readonly CausedLanes[];
   readonly joins: readonly Join[];
   readonly boring: Boring;
+  readonly effort: Effort;
 }
 
-export function networkOf({ lanes, joins, boring }: Parts): Network {
+export function networkOf({ lanes, joins, boring, effort }: Parts): Network {
   const tracks: Growing = { side: [], lane: [], low: [], high: [] };
   let before = 0;
   const sides = lanes.flatMap((own, index) => {
-    const pair = sidesOf(own, index, { boring, tracks, before });
+    const pair = sidesOf(own, index, { boring, tracks, before, effort });
     before += own.us.length + own.vs.length;
     return pair;
   });
-  const portals = portalsOf(lanes, joins);
+  const portals = portalsOf(lanes, joins, effort);
   const network = {
     sides,
     portals,
@@ -100,11 +102,16 @@ interface Growing {
 function sidesOf(
   { field, us, vs, causes }: CausedLanes,
   index: number,
-  { boring, tracks, before }: Pick<Parts, "boring"> & { readonly tracks: Growing; readonly before: number },
+  {
+    boring,
+    tracks,
+    before,
+    effort,
+  }: Pick<Parts, "boring" | "effort"> & { readonly tracks: Growing; readonly before: number },
 ): readonly [Side, Side] {
   const [columns, rows] = [Float64Array.from(us), Float64Array.from(vs)];
   const side = (axis: Axis, acrossMm: Float64Array, alongMm: Float64Array, lanesBefore: number): Side => {
-    const swept = { field, axis, acrossMm, alongMm };
+    const swept = { field, axis, acrossMm, alongMm, effort };
     const firstTrack = new Int32Array(acrossMm.length + 1);
     const next = sweepOf({ ...swept, isForbidden: boring.isForbidden });
     for (let lane = 0; lane < acrossMm.length; lane += 1) {
@@ -172,7 +179,7 @@ function passing(tracks: Tracks, side: Side, lane: number, place: number): numbe
 }
 
 /** Through the joins, both ways: up behind one surface and out behind the other, at a right angle. */
-function portalsOf(lanes: readonly Lanes[], joins: readonly Join[]): readonly Portal[] {
+function portalsOf(lanes: readonly Lanes[], joins: readonly Join[], effort: Effort): readonly Portal[] {
   const portals: Portal[] = [];
   const known = new Map<number, number>();
   const firsts = lanes.map(() => 0);
@@ -191,6 +198,7 @@ function portalsOf(lanes: readonly Lanes[], joins: readonly Join[]): readonly Po
   for (const { fields, edges } of joins) {
     const [one, other] = fields;
     const own = lanes.find(({ field }) => field === one);
+    effort.spend((own?.us.length ?? 0) + (own?.vs.length ?? 0));
     for (const at of own === undefined ? [] : meetings(own, edges[0])) {
       const end = { field: other, at: carried(one, other, at) };
       const [here, there] = [meetingAt(lanes, { field: one, at }), meetingAt(lanes, end)];

@@ -1,3 +1,4 @@
+import type { Effort } from "../../effort.js";
 import { countBelow, countUpTo } from "../../geometry/ascending.js";
 import { EPSILON_MM } from "../../geometry/epsilon.js";
 import type { Polygon } from "../../geometry/shape.js";
@@ -6,6 +7,7 @@ import {
   type Axis,
   type Band,
   bandsOver,
+  cornersOf,
   type Field,
   liesOn,
   meeting,
@@ -23,6 +25,7 @@ export interface Swept {
   /** Where its stretches begin and end, ascending. */
   readonly alongMm: Float64Array;
   readonly isForbidden: Boring["isForbidden"];
+  readonly effort: Effort;
 }
 
 /** A box as the lanes see it that it shuts, and the stretches of them, the last one excluded. */
@@ -30,6 +33,9 @@ interface Shutter {
   readonly lanes: readonly [number, number];
   readonly stretches: readonly [number, number];
 }
+
+/** So many stretches of a lane are swept in the time of a look. */
+const STRETCHES_FOR_ONE_LOOK = 8;
 
 /**
  * Tells of one lane after the other, the first one first, which of its stretches cable may not lie along (1) and which
@@ -55,6 +61,7 @@ export function sweepOf(swept: Swept): () => Uint8Array {
   };
   return () => {
     lane += 1;
+    swept.effort.spend(shut.length / STRETCHES_FOR_ONE_LOOK);
     for (let last = coming.at(-1); last?.lanes[0] === lane; last = coming.at(-1)) {
       turn(last, 1);
       coming.pop();
@@ -135,7 +142,7 @@ type Marks = (laneMm: number, shut: Uint8Array) => void;
 
 /** Shuts what lies off the surface: past its outline, in a void, along a wall's border. */
 function surfaceSweep(swept: Swept, middlesMm: Float64Array): Marks {
-  const { field, axis, alongMm } = swept;
+  const { field, axis, alongMm, effort } = swept;
   const { border, outline, surface } = field;
   const across = otherAxis(axis);
   const isOnEdge = (laneMm: number): boolean =>
@@ -147,12 +154,13 @@ function surfaceSweep(swept: Swept, middlesMm: Float64Array): Marks {
       if (isOnEdge(laneMm)) shut.fill(1);
     };
   }
-  const corners = [...outline, ...rings.flat()].map((corner) => corner[across]);
+  const corners = cornersOf(field).map((corner) => corner[across]);
   const oneByOne: Marks = (laneMm, shut) => {
     const point = (alongMm: number): SurfacePoint =>
       axis === "u" ? { u: alongMm, v: laneMm } : { u: laneMm, v: alongMm };
     for (let stretch = 0; stretch < shut.length; stretch += 1) {
       if (shut[stretch] === 1) continue;
+      effort.spend(corners.length);
       const [from, to] = [point(alongMm[stretch] ?? 0), point(alongMm[stretch + 1] ?? 0)];
       if (!liesOn(field, { axis, from, to })) shut[stretch] = 1;
     }
@@ -162,6 +170,7 @@ function surfaceSweep(swept: Swept, middlesMm: Float64Array): Marks {
     // Along a side, and past a corner, it takes a closer look.
     else if (corners.some((corner) => Math.abs(corner - laneMm) < EPSILON_MM)) oneByOne(laneMm, shut);
     else {
+      effort.spend(corners.length);
       if (!border.isAll) shutOutside(metOn(outline, axis, laneMm), alongMm, middlesMm, shut);
       for (const ring of rings) shutAmid(metOn(ring, axis, laneMm), alongMm, shut);
     }

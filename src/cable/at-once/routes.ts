@@ -1,3 +1,4 @@
+import type { Effort } from "../../effort.js";
 import { isIn } from "../box.js";
 import type { Field } from "../field.js";
 import { joinsOf, type Spot } from "../lanes.js";
@@ -27,13 +28,16 @@ export function routesAtOnce(asked: AskedAtOnce): readonly (Route | null)[] {
   const spots = asked.spots.map((route) => route.map((spot) => sameSpot(told, fields, spot)));
   const network = networkFor(asked, fields, [...told.values()]);
   const exits = new Map<Spot, Exits>();
+  const { boring, effort } = asked;
   const exitsFrom = (spot: Spot): Exits => {
-    const known = exits.get(spot) ?? exitsOf(network, spot, asked.boring);
+    const known = exits.get(spot) ?? exitsOf(network, spot, { boring, effort });
     exits.set(spot, known);
     return known;
   };
   const stages = stagesOf(spots);
-  const found = new Map([...stages].map(([from, to]) => [from, stagesFrom(network, from, to, exitsFrom)]));
+  const found = new Map(
+    [...stages].map(([from, to]) => [from, stagesFrom({ network, effort }, from, to, exitsFrom)]),
+  );
   return spots.map((route) => {
     const parts = route.slice(1).map((to, index) => found.get(route[index] ?? to)?.get(to) ?? null);
     return parts.includes(null) ? null : inOne(parts.filter((part) => part !== null));
@@ -77,7 +81,7 @@ function stagesOf(routes: readonly (readonly Spot[])[]): ReadonlyMap<Spot, Reado
 
 /** Of all ceilings, and of the walls that cables begin or end in. */
 function networkFor(
-  { boring }: AskedAtOnce,
+  { boring, effort }: AskedAtOnce,
   all: ReadonlyMap<Field, Field>,
   spots: readonly Spot[],
 ): Network {
@@ -85,23 +89,28 @@ function networkFor(
     (field) => field.surface.kind === "ceiling" || spots.some((spot) => spot.field === field),
   );
   const joins = joinsOf(fields);
-  const lanes = causedLanesOf({ fields, joins, spots, everyBay: boring.everyBay });
-  return networkOf({ lanes, joins, boring });
+  const lanes = causedLanesOf({ fields, joins, spots, everyBay: boring.everyBay, effort });
+  return networkOf({ lanes, joins, boring, effort });
+}
+
+interface Within {
+  readonly network: Network;
+  readonly effort: Effort;
 }
 
 function stagesFrom(
-  network: Network,
+  { network, effort }: Within,
   from: Spot,
   to: ReadonlySet<Spot>,
   exitsFrom: (spot: Spot) => Exits,
 ): ReadonlyMap<Spot, Route | null> {
-  const search = new Search(network, closedTo(network, from));
+  const search = new Search(network, closedTo(network, from), effort);
   search.startFrom(exitsFrom(from));
   search.run([...to].map(exitsFrom));
   return new Map(
     [...to].map((spot) => {
       const way = wayWithin(network, [from, spot], exitsFrom) ?? search.wayTo(exitsFrom(spot));
-      return [spot, way === null ? null : routeOf(way)];
+      return [spot, way === null ? null : routeOf(way, effort)];
     }),
   );
 }

@@ -1,3 +1,4 @@
+import type { Effort } from "../../effort.js";
 import { countBelow } from "../../geometry/ascending.js";
 import type { Spot } from "../lanes.js";
 import { TURN_COSTS_MM } from "../network.js";
@@ -5,6 +6,9 @@ import { type Exit, type Exits, turnsOnto } from "./exits.js";
 import { Heap } from "./heap.js";
 import { Labels, PORTAL, type Reached, SAME_MM } from "./labels.js";
 import { type Meeting, type Network, placedAt, spotAt, tracksThrough } from "./network.js";
+
+/** What it takes to come to a label, next to passing a place on the way along its track. */
+const LOOKS_FOR_ONE = 4;
 
 /** After so many looks it is first asked whether everything is known that was to be, then after twice as many. */
 const FIRST_ASKED = 4096;
@@ -31,6 +35,7 @@ export class Search {
   constructor(
     private readonly network: Network,
     private readonly closedTo: readonly number[],
+    private readonly effort: Effort,
   ) {
     this.labels = new Labels(network);
     this.portalCost = new Float64Array(network.portals.length).fill(Number.POSITIVE_INFINITY);
@@ -51,14 +56,16 @@ export class Search {
 
   /** Looks until the least to all of these is known, or to everywhere. */
   run(goals: readonly Exits[]): void {
-    const { heap, labels } = this;
+    const { heap, labels, effort } = this;
     let looks = 0;
     let askedAt = FIRST_ASKED;
     while (heap.leastKey < Number.POSITIVE_INFINITY) {
       looks += 1;
+      effort.spend(LOOKS_FOR_ONE);
       if (looks === askedAt) {
         if (goals.every((goal) => (this.leastTo(goal)?.cost ?? Number.POSITIVE_INFINITY) <= heap.leastKey))
           return;
+        effort.spend(goals.length);
         askedAt *= 2;
       }
       const label = heap.pop();
@@ -190,7 +197,7 @@ export class Search {
 
   /** Gives back the last place up to which the label is the one that counts. */
   private goOneWay(label: number, step: 1 | -1, end: number): number {
-    const { labels, network } = this;
+    const { labels, network, effort } = this;
     const track = labels.trackOf(label);
     const place = labels.placeOf(label);
     const number = network.tracks.side[track] ?? 0;
@@ -209,13 +216,18 @@ export class Search {
     for (let there = place; ; there += step) {
       const at = (alongMm[there] ?? 0) + (sums[(stepOf[there] ?? 0) * lanes + lane] ?? 0);
       const reached = cost + Math.abs(at - own);
-      if (next >= 0 && (there === nextPlace || nextCost + Math.abs(nextAt - at) <= reached))
+      if (next >= 0 && (there === nextPlace || nextCost + Math.abs(nextAt - at) <= reached)) {
+        effort.spend(Math.abs(there - place));
         return there - step;
+      }
       const crossedAt = laneMm + (otherSums[otherRow + there] ?? 0);
       const turned = reached + TURN_COSTS_MM;
       const crossed = labels.newsOn(other, there, lane, crossedAt, turned);
       if (crossed >= 0) this.note(crossed, lane, crossedAt, turned, label, tag);
-      if (there === end) return there;
+      if (there === end) {
+        effort.spend(Math.abs(there - place));
+        return there;
+      }
     }
   }
 

@@ -1,3 +1,4 @@
+import type { Effort } from "../../effort.js";
 import { countBelow, countUpTo } from "../../geometry/ascending.js";
 import type { Member } from "../../room/room.js";
 import { type Axis, type Band, type Field, inOrderOf, meeting, otherAxis, passable } from "../field.js";
@@ -21,7 +22,11 @@ interface Passing {
   readonly acrossMm: Float64Array;
   readonly alongMm: Float64Array;
   readonly boring: Boring;
+  readonly effort: Effort;
 }
+
+/** So many figures are added up in the time of a look. */
+const FIGURES_FOR_ONE_LOOK = 8;
 
 export function tollsOf(passing: Passing): Tolls {
   const { field, axis, acrossMm, alongMm } = passing;
@@ -30,6 +35,7 @@ export function tollsOf(passing: Passing): Tolls {
   // One that runs aslant stands at another place on every lane.
   const steps = aslant.length > 0 ? everyPlace(alongMm) : stepsBetween(bands, alongMm);
   const lanes = acrossMm.length;
+  passing.effort.spend((steps.count / FIGURES_FOR_ONE_LOOK + aslant.length) * lanes);
   const sums = new Float64Array(steps.count * lanes);
   addBands(passing, bands, steps, sums);
   for (const member of aslant) addAslant(passing, member, sums);

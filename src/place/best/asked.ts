@@ -1,17 +1,17 @@
-import { EPSILON_MM } from "../../geometry/epsilon.js";
+import { Effort, within } from "../../effort.js";
 import type { Heading } from "../../listen/direction.js";
 import type { Mounted } from "../../listen/mounted.js";
 import { preferredHeading, toward } from "../../listen/preferred.js";
 import { windowOf } from "../../listen/window.js";
 import { type Room, type Speaker, type Surface, surfaceNamed } from "../../room/room.js";
 import { fittingOf } from "../fitting.js";
-import { gapMm, jointObstacles } from "../obstacles.js";
+import { jointsThrough } from "../joints-through.js";
 import type { Asking } from "./asking.js";
 import { type Cost, costAt, type Wish } from "./cost.js";
-import { groundsFinder, takenByNeighbours } from "./ground.js";
+import { type Efforts, groundsFinder, takenByNeighbours } from "./ground.js";
 
-/** Why a place cannot even be looked for: the standard has no direction, or nobody knows the framing. */
-export type Unaskable = "no-direction" | "framing-unknown";
+/** Why no place was looked for: the standard has no direction, nobody knows the framing, or there is too much to look at. */
+export type Unaskable = "no-direction" | "framing-unknown" | "not-looked-for";
 
 /** A loudspeaker and what is wanted of its place; null where nothing can be looked for, and why. */
 export type Asked =
@@ -19,17 +19,23 @@ export type Asked =
   | { readonly speaker: Speaker; readonly asking: null; readonly unaskable: Unaskable };
 
 /** Asks for loudspeakers of a room, beside others whose places are settled. */
-export function askedIn(room: Room, settled: readonly Mounted[]): (speaker: Speaker) => Asked {
-  const groundFor = groundsFinder();
+export function askedIn(
+  room: Room,
+  settled: readonly Mounted[],
+  efforts: Efforts = { making: new Effort(), looking: new Effort() },
+): (speaker: Speaker) => Asked {
+  const groundFor = groundsFinder(efforts);
   return (speaker) => {
     const heading = preferredHeading(room, speaker.channel);
     const surface = surfaceNamed(room, speaker.surface);
     if (heading === null) return { speaker, asking: null, unaskable: "no-direction" };
     if (surface.framing.kind === "unknown") return { speaker, asking: null, unaskable: "framing-unknown" };
     const fitting = fittingOf(speaker, room.checks);
+    const ground = within(efforts.making, () => groundFor(surface, fitting));
+    if (ground === null) return { speaker, asking: null, unaskable: "not-looked-for" };
     const asking: Asking = {
       speaker,
-      ground: groundFor(surface, fitting),
+      ground,
       wish: wishOf(room, speaker, heading),
       hold: speaker.position.kind === "best" ? speaker.position.hold : [],
       kept: takenByNeighbours(on(surface, settled), fitting),
@@ -49,9 +55,7 @@ export function againstStandard(room: Room, mounted: Mounted): Against | null {
   const { speaker, surface, centre, position } = mounted;
   const preferred = preferredHeading(room, speaker.channel);
   if (preferred === null) return null;
-  const isOverJoint = jointObstacles(surface, fittingOf(speaker, room.checks)).some(
-    (joint) => gapMm(joint, centre) < -EPSILON_MM,
-  );
+  const isOverJoint = jointsThrough(surface, speaker.opening, centre).length > 0;
   return { preferred, cost: costAt(wishOf(room, speaker, preferred), { position, isOverJoint }) };
 }
 

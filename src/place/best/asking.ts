@@ -19,10 +19,6 @@ export const alsoKept = (asking: Asking, more: readonly Taken[]): Asking => ({
   kept: [...asking.kept, ...more],
 });
 
-/** Whether an opening lies over a joint of the board. */
-export const isOverJoint = ({ ground }: Pick<Asking, "ground">, { u, v }: SurfacePoint): boolean =>
-  ground.overJoints.some(({ distanceMm }) => distanceMm(u, v) < 0);
-
 /** Whether a centre is clear by the exact rule, and of all that must not be met besides. */
 export function isClearFor({ ground, kept }: Asking, centre: SurfacePoint): boolean {
   return ground.isClear(centre) && kept.every(({ distanceMm }) => distanceMm(centre.u, centre.v) >= 0);

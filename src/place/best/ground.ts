@@ -1,3 +1,4 @@
+import type { Effort } from "../../effort.js";
 import { areaMm2, intersection, type Region } from "../../geometry/clip.js";
 import { rectangle } from "../../geometry/convex.js";
 import { type DistanceMm, distanceFrom } from "../../geometry/distance-from.js";
@@ -6,7 +7,7 @@ import { surfacePoint } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import type { Mounted } from "../../listen/mounted.js";
 import type { Surface } from "../../room/room.js";
-import { clearTest } from "../clear.js";
+import { clearTest, takingOf } from "../clear.js";
 import type { Fitting } from "../fitting.js";
 import { mayBeClear } from "../may-be-clear.js";
 import {
@@ -14,6 +15,7 @@ import {
   neighbourObstacles,
   type Obstacle,
   obstaclesOn,
+  piecesOn,
   takenBy,
   type What,
 } from "../obstacles.js";
@@ -32,21 +34,40 @@ export interface Ground {
   readonly taken: readonly Taken[];
   /** Where the opening lies over a joint of the board. */
   readonly overJoints: readonly Taken[];
+  /** Whether it lies over one with its centre there. */
+  readonly isOverJoint: (centre: SurfacePoint) => boolean;
+  /** How long places on it may be looked for: one effort for all grounds of a room. */
+  readonly effort: Effort;
   /** The exact rule. */
   readonly isClear: (centre: SurfacePoint) => boolean;
 }
+
+/** What it takes to make one body of what is taken, and to cut it out of the surface, next to a look at one. */
+const LOOKS_FOR_A_BODY = 60;
+const LOOKS_FOR_A_PIECE = 1000;
 
 const takenOf = (obstacle: Obstacle): Taken => ({
   what: obstacle.what,
   distanceMm: distanceFrom(takenBy(obstacle)),
 });
 
-function groundOf(surface: Surface, fitting: Fitting): Ground {
+/** One for making grounds and one for looking on them, so that with many models there is still something to look with. */
+export interface Efforts {
+  readonly making: Effort;
+  readonly looking: Effort;
+}
+
+function groundOf(surface: Surface, fitting: Fitting, { looking, making }: Efforts): Ground {
+  making.spend(LOOKS_FOR_A_BODY * piecesOn(surface));
+  const joints = jointObstacles(surface, fitting);
+  const takings = joints.map(takenBy).map(takingOf);
   return {
+    effort: looking,
     surface,
     fitting,
     taken: obstaclesOn(surface, fitting, []).map(takenOf),
-    overJoints: jointObstacles(surface, fitting).map(takenOf),
+    overJoints: joints.map(takenOf),
+    isOverJoint: (centre) => takings.some((takes) => takes(centre)),
     isClear: clearTest(surface, fitting, []),
   };
 }
@@ -63,7 +84,8 @@ const piecesFound = new WeakMap<Ground, readonly Piece[]>();
 export function piecesOf(ground: Ground): readonly Piece[] {
   const found = piecesFound.get(ground);
   if (found !== undefined) return found;
-  const { surface, fitting } = ground;
+  const { surface, fitting, effort } = ground;
+  effort.spend(LOOKS_FOR_A_PIECE * ground.taken.length);
   const region = mayBeClear(surface, obstaclesOn(surface, fitting, []).map(takenBy));
   const pieces = boxesOver(region, MOST_HALVINGS);
   piecesFound.set(ground, pieces);
@@ -88,11 +110,11 @@ function boxesOver(region: Region, halvings: number): readonly Piece[] {
 }
 
 /** Finds the ground of a surface and a fitting, each once however many loudspeakers ask for it. */
-export function groundsFinder(): typeof groundOf {
+export function groundsFinder(efforts: Efforts): (surface: Surface, fitting: Fitting) => Ground {
   const known = new Map<string, Ground>();
   return (surface, fitting) => {
     const key = JSON.stringify([surface.name, fitting]);
-    const ground = known.get(key) ?? groundOf(surface, fitting);
+    const ground = known.get(key) ?? groundOf(surface, fitting, efforts);
     known.set(key, ground);
     return ground;
   };

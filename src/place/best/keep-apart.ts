@@ -1,3 +1,4 @@
+import { Effort, within } from "../../effort.js";
 import type { Mounted } from "../../listen/mounted.js";
 import type { Room } from "../../room/room.js";
 import { type Asking, alsoKept } from "./asking.js";
@@ -22,6 +23,8 @@ export interface KeptApart {
   readonly solved: readonly Solved[];
   /** For which nothing clear is left beside the others. */
   readonly nowhere: readonly Decision[];
+  /** For which nothing was looked for any more: there is too much to look at. */
+  readonly givenUp: readonly Decision[];
 }
 
 /** Decisions that have come too close to each other, as each is best alone and as they are settled together. */
@@ -32,7 +35,12 @@ interface Cluster extends KeptApart {
 /** The decisions where none comes too close to another. */
 export function keptApart(room: Room, alone: readonly Solved[]): KeptApart {
   const left = allowance();
-  let clusters: readonly Cluster[] = alone.map((one) => ({ alone: [one], solved: [one], nowhere: [] }));
+  let clusters: readonly Cluster[] = alone.map((one) => ({
+    alone: [one],
+    solved: [one],
+    nowhere: [],
+    givenUp: [],
+  }));
   for (;;) {
     const groups = groupsThatMeet(clusters.map(({ solved }) => solved));
     if (groups.length === 0) return allOf(clusters);
@@ -51,6 +59,7 @@ export function keptApart(room: Room, alone: readonly Solved[]): KeptApart {
 const allOf = (clusters: readonly Cluster[]): KeptApart => ({
   solved: clusters.flatMap(({ solved }) => solved),
   nowhere: clusters.flatMap(({ nowhere }) => nowhere),
+  givenUp: clusters.flatMap(({ givenUp }) => givenUp),
 });
 
 const indexOf = ({ decision: { leader } }: Solved): number => Number(leader.speaker.path.at(-1));
@@ -58,30 +67,40 @@ const indexOf = ({ decision: { leader } }: Solved): number => Number(leader.spea
 function settleTogether(room: Room, clusters: readonly Cluster[], left: Allowance): Cluster {
   const alone = clusters.flatMap((cluster) => cluster.alone).sort((a, b) => indexOf(a) - indexOf(b));
   const inTurn = oneAfterTheOther(room, alone);
+  const { effort } = alone[0]?.decision.leader.ground ?? { effort: new Effort() };
+  return { alone, ...(within(effort, () => betteredFrom(room, alone, { inTurn, left })) ?? inTurn) };
+}
+
+function betteredFrom(room: Room, alone: readonly Solved[], { inTurn, left }: InTurn): KeptApart {
   const [first, second, ...more] = alone;
   if (first !== undefined && second !== undefined && more.length === 0) {
-    return { alone, ...bestOfTwo(room, [first, second], { inTurn, left }) };
+    return bestOfTwo(room, [first, second], { inTurn, left });
   }
-  return { alone, ...(alone.length > MOST_BETTERED ? inTurn : bettered(inTurn, left)) };
+  return alone.length > MOST_BETTERED ? inTurn : bettered(inTurn, left);
 }
 
 /** Each at the best place that those before it leave. */
 function oneAfterTheOther(room: Room, alone: readonly Solved[]): KeptApart {
   const solved: Solved[] = [];
   const nowhere: Decision[] = [];
+  const givenUp: Decision[] = [];
   const standing: Mounted[] = [];
   // Those after it stay away from all that it does, and from more.
   const searches = rememberedSearches();
   const takenBy = takingsFinder();
   for (const { decision } of alone) {
-    const found = solve(room, beside(decision, standing, takenBy), searches);
-    if (found === null) nowhere.push(decision);
+    const { effort } = decision.leader.ground;
+    const looked = within(effort, () => ({
+      found: solve(room, beside(decision, standing, takenBy), searches),
+    }));
+    if (looked === null) givenUp.push(decision);
+    else if (looked.found === null) nowhere.push(decision);
     else {
-      solved.push({ ...found, decision });
-      standing.push(...mountedOf(found));
+      solved.push({ ...looked.found, decision });
+      standing.push(...mountedOf(looked.found));
     }
   }
-  return { solved, nowhere };
+  return { solved, nowhere, givenUp };
 }
 
 /** The decision with these loudspeakers to stay away from. */
@@ -130,8 +149,8 @@ function bestOfTwo(
 }
 
 /** What all of them cost; without an end where one has no place. */
-function sumDeg({ solved, nowhere }: KeptApart): number {
-  if (nowhere.length > 0) return Number.POSITIVE_INFINITY;
+function sumDeg({ solved, nowhere, givenUp }: KeptApart): number {
+  if (nowhere.length + givenUp.length > 0) return Number.POSITIVE_INFINITY;
   return solved.reduce((sum, { found }) => sum + found.costDeg, 0);
 }
 
@@ -144,6 +163,7 @@ function betteredTwo([first, second]: readonly [Solved, Solved], { inTurn, left 
       { ...second, found: found[1] },
     ],
     nowhere: [],
+    givenUp: [],
   };
 }
 

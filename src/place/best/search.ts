@@ -1,7 +1,7 @@
 import type { SurfacePoint } from "../../geometry/vector.js";
 import { mount } from "../../listen/mounted.js";
 import type { Tape } from "../../room/room.js";
-import { isClearFor, isOverJoint } from "./asking.js";
+import { isClearFor } from "./asking.js";
 import { isIn, leastCost, liesOutside, overJoints, stillInTheWay } from "./bound.js";
 import { type Cost, costAt, totalDeg, worstOf } from "./cost.js";
 import { type Apart, boxFor, type Field, type Spot } from "./field.js";
@@ -104,7 +104,9 @@ const MANY = 4000;
 const mayHold = ({ spots }: Field, { hulls }: Node): boolean =>
   spots.every(({ asking }, index) => {
     const hull = hulls[index];
-    return hull !== undefined && isIn(hull, piecesOf(asking.ground));
+    const pieces = piecesOf(asking.ground);
+    asking.ground.effort.spend(pieces.length / FAR_FOR_ONE_LOOK);
+    return hull !== undefined && isIn(hull, pieces);
   });
 
 /** A node with what there is to stay away from since it was made; null where that takes all of it. */
@@ -137,8 +139,18 @@ export function branchesOf(field: Field, node: Node): readonly Node[] {
   return halves(node.box, field.spots[0].marks).flatMap((half) => nodeOf(field, half, node) ?? []);
 }
 
+/** What a box of marks takes: itself, and all that may come into it. */
+const looksFor = ({ inTheWay, joints }: Pick<Node, "inTheWay" | "joints">): number =>
+  [...inTheWay, ...joints].reduce((sum, each) => sum + each.length, LOOKS_FOR_A_BOX);
+
+const LOOKS_FOR_A_BOX = 60;
+
+/** Of what is taken so many that lie far from a mark are passed over in the time of a look. */
+const FAR_FOR_ONE_LOOK = 8;
+
 /** Null where nothing in the box is clear. */
 function nodeOf(field: Field, box: Box, before: Pick<Node, "inTheWay" | "joints" | "kept">): Node | null {
+  field.spots[0].asking.ground.effort.spend(looksFor(before));
   const leader = field.spots[0].marks;
   const hulls = field.spots.map((spot) => hullOf(spot.marks, boxFor(spot, box, leader)));
   if (field.apart.some((apart) => areTooClose(apart, hulls))) return null;
@@ -186,6 +198,8 @@ interface Looked {
 }
 
 function lookAtSpot({ asking, marks }: Spot, [first, second]: readonly [number, number]): Looked | null {
+  const { effort, taken, overJoints } = asking.ground;
+  effort.spend(LOOKS_FOR_A_BOX + (taken.length + overJoints.length) / FAR_FOR_ONE_LOOK);
   const centre = pointAtMarks(marks, first, second);
   if (!isClearFor(asking, centre)) return null;
   const { position } = mount(asking.speaker, asking.ground.surface, centre);
@@ -193,7 +207,7 @@ function lookAtSpot({ asking, marks }: Spot, [first, second]: readonly [number, 
   return {
     tapes: [tapeAt(a, first), tapeAt(b, second)],
     centre,
-    cost: costAt(asking.wish, { position, isOverJoint: isOverJoint(asking, centre) }),
+    cost: costAt(asking.wish, { position, isOverJoint: asking.ground.isOverJoint(centre) }),
   };
 }
 

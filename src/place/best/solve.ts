@@ -1,5 +1,6 @@
 import { plus, surfacePoint, times } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
+import { allEdgesOn } from "../../listen/edges.js";
 import type { Room, UnitSystem } from "../../room/room.js";
 import { TAPE_STEP_MM } from "../nearest-clear.js";
 import {
@@ -33,6 +34,8 @@ export interface Solved {
  * Null where nothing is clear.
  */
 export function solve(room: Room, decision: Decision, searches: Searches = searchOf): Solved | null {
+  const { effort, surface } = decision.leader.ground;
+  effort.spend(LOOKS_FOR_A_HOOK * room.walls.length * allEdgesOn(surface, "finish").length);
   const [wholeMm, ...finerMm] = STEPS_MM[room.units];
   const start = startOf(decision);
   const onMarks = solveByTheNearest(room, decision, { near: start, stepMm: wholeMm, searches });
@@ -41,6 +44,9 @@ export function solve(room: Room, decision: Decision, searches: Searches = searc
   const finest = solveNear(room, decision, { near, stepMm: FINEST_MM, belowDeg, searches });
   return finest === null ? onMarks : roundedTo(room, decision, { finest, finerMm, searches });
 }
+
+/** Which tapes reach a place takes a look past every edge from every wall, and places are looked for three times. */
+const LOOKS_FOR_A_HOOK = 6;
 
 /** Rounding to marks may cost this much; what is left of a twentieth of a degree is for the finest ones. */
 const ROUNDING_DEG = 0.045;

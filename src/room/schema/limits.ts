@@ -15,6 +15,8 @@ export const MOST_MODELS = 100;
 /** Corners of a room or of one of its ceilings: a round one may be drawn by so many. */
 export const MOST_CORNERS = 60;
 export const MOST_CEILINGS = 30;
+/** Of all ceilings together: ten round ones, or thirty of twenty corners. */
+export const MOST_CEILING_CORNERS = 600;
 /** Of the board of one surface. Sheets of 1.2 by 2.4 m make 3600 over the largest ceiling; our own choice. */
 export const MOST_JOINTS = 20_000;
 

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { block, byName } from "./block.js";
-import { BOARD, BUILD_UP, MOST_CEILINGS, MOST_CORNERS, TAPE } from "./limits.js";
+import { complain } from "./complain.js";
+import { BOARD, BUILD_UP, MOST_CEILING_CORNERS, MOST_CEILINGS, MOST_CORNERS, TAPE } from "./limits.js";
 import { length } from "./measures.js";
 import { sheetsSchema } from "./sheets.js";
 import { roomSide } from "./tapes.js";
@@ -38,6 +39,12 @@ const ceilings = z
     ]),
   )
   .max(MOST_CEILINGS)
+  .check((context) => {
+    const count = context.value.reduce((sum, each) => sum + each.corners.length, 0);
+    if (count > MOST_CEILING_CORNERS) {
+      complain(context, "too-many", { of: "corners", count, most: MOST_CEILING_CORNERS });
+    }
+  })
   .describe("What of the ceiling is not at `height`: soffits, trays, slopes");
 
 export const roomSchema = block({

@@ -167,10 +167,11 @@ export const explain: ExplainPages = {
     fix: "move the opening, or write `at: best`, and the nearest clear place to the standard's direction is found. Where the room does not allow better, accept the warning with the reason.",
   },
   "not-placed-yet": {
-    meaning: "the file asks for the best position with `at: best`, and there is none",
+    meaning:
+      "the file asks for the best position with `at: best`, and there is none, or it was not looked for because the room asks for too many among too much",
     matters: "nothing can be marked or cut for this loudspeaker; its cable labels are printed all the same.",
     limit:
-      "clear means away from every member, obstruction, edge and other opening by what each asks for; a position counts if a tape can show it. Low-frequency effects have no direction in ITU-R BS.2051 to place them by.",
+      "clear means away from every member, obstruction, edge and other opening by what each asks for; a position counts if a tape can show it. Low-frequency effects have no direction in ITU-R BS.2051 to place them by. How much a run looks through is our own choice: hundreds of positions in a hall, fewer where hundreds of corners and obstructions stand among them.",
     fix: "take a smaller loudspeaker or another surface, hold another tape or none under `hold`, ask for less under `checks: { clear: ... }`, or give two tapes under `at`, such as `at: { left: 4' 6\", front: 6' }`.",
   },
   "pair-not-matched": {
@@ -209,6 +210,13 @@ export const explain: ExplainPages = {
     limit:
       "our own rule: cable goes up stud bays, across or along joists, up and down behind the face between ceilings of different height (past no ridge), with square turns, round obstructions with their `keep` distance, round `avoid` areas and round other openings.",
     fix: "correct the obstruction or the `avoid` area that shuts it off, or say how deep behind the face it starts (`behind`), since cable passes in front of what starts deep enough.",
+  },
+  "cables-not-looked-for": {
+    meaning: "to find the ways of the cables would take longer than anybody waits, so none was looked for",
+    matters: "without a way there is neither length nor gauge, and no hole in the framing is checked.",
+    limit:
+      "our own choice, by what there is to look at and never by the clock, so that a file has one answer on every machine: 500 loudspeakers in a hall with 250 obstructions are well within it.",
+    fix: "give parts of the room files of their own, leave out obstructions that stand so deep behind the face that cable passes in front of them (or say so with `behind`), and look whether a list was copied too often. Without `equipment` nothing is said of cable at all.",
   },
   "bored-hole-too-large": {
     meaning: "the cables that pass a joist or a stud together need a larger hole than the code allows in it",

@@ -103,6 +103,9 @@ const phrase: Phrases = {
     if (asked.because === "no-direction") {
       return "asks for its best position, and low-frequency effects have no direction to place them by: give two tapes under `at`";
     }
+    if (asked.because === "not-looked-for") {
+      return "its best position was not looked for: the room asks for more than one run looks through; `baymark place --write` writes those that are found, then check again for more, or give two tapes under `at`";
+    }
     const where = frame.surface(asked.surface);
     return asked.isHeld
       ? `no position: nothing is clear on the ${where} along the tapes that \`hold\` fixes`
@@ -125,6 +128,8 @@ const phrase: Phrases = {
   },
   "cable-without-way": () =>
     "no way for its cable: everything between the equipment and it is shut off; name points under `via`, or clear the way",
+  "cables-not-looked-for": ({ cables }) =>
+    `no way was looked for, for any of the ${cables} cables: among so many corners, members and obstructions they come to more than one run looks through; give parts of the room files of their own, or take out what no cable goes round`,
   "bored-hole-too-large": (hole, measure) => {
     const [is, most] = measure.lengths(hole.holeMm, hole.mostMm);
     const allowed = hole.mostMm > 0 ? `${most} is the most` : "it may have none";

@@ -40,6 +40,7 @@ const reason: Readonly<Record<Code, string>> = {
   "area-not-placed": "area not filled yet",
   "cable-too-thin": "cable too thin",
   "cable-without-way": "no way for its cable",
+  "cables-not-looked-for": "cables' ways not looked for",
   "bored-hole-too-large": "bored hole too large",
   "engineered-member-bored": "engineered member bored",
   "accept-matches-nothing": "nothing accepted",

@@ -86,6 +86,7 @@ const OF = {
   speakers: "bocinas",
   members: "miembros",
   joints: "juntas",
+  corners: "esquinas",
   models: "modelos",
   entries: "elementos",
 } as const;

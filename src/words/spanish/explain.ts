@@ -165,11 +165,12 @@ export const explain: typeof english = {
     fix: "mueva el hoyo, o escriba `at: best` y se busca el lugar libre más cercano a la dirección de la norma. Si el cuarto no da para más, acepte el aviso con la razón.",
   },
   "not-placed-yet": {
-    meaning: "el archivo pide la mejor posición con `at: best`, y no hay ninguna",
+    meaning:
+      "el archivo pide la mejor posición con `at: best`, y no hay ninguna, o no se buscó porque el cuarto pide demasiadas entre demasiado",
     matters:
       "no se puede marcar ni cortar nada para esta bocina; sus etiquetas de cable se imprimen de todos modos.",
     limit:
-      "libre quiere decir lejos de cada miembro, estorbo, borde y otro hoyo por lo que cada uno pide; cuenta la posición que una cinta puede mostrar. Los efectos de baja frecuencia no tienen dirección en ITU-R BS.2051 para buscarla.",
+      "libre quiere decir lejos de cada miembro, estorbo, borde y otro hoyo por lo que cada uno pide; cuenta la posición que una cinta puede mostrar. Los efectos de baja frecuencia no tienen dirección en ITU-R BS.2051 para buscarla. Cuánto se revisa de una vez lo elegimos nosotros: cientos de posiciones en un salón, menos donde hay cientos de esquinas y obstáculos.",
     fix: "use una bocina más chica u otra superficie, fije otra medida o ninguna en `hold`, pida menos en `checks: { clear: ... }`, o dé dos medidas en `at`, como `at: { left: 4' 6\", front: 6' }`.",
   },
   "pair-not-matched": {
@@ -208,6 +209,14 @@ export const explain: typeof english = {
     limit:
       "regla nuestra: el cable sube entre montantes, cruza o sigue las viguetas, sube y baja detrás del frente entre cielos de distinta altura (no pasa cumbreras), da vueltas a escuadra, rodea los obstáculos con su distancia `keep`, las zonas `avoid` y los hoyos de otras bocinas.",
     fix: "corrija el obstáculo o la zona `avoid` que lo cierra, o diga a qué profundidad empieza (`behind`), pues el cable pasa por delante de lo que empieza bastante atrás.",
+  },
+  "cables-not-looked-for": {
+    meaning:
+      "hallar los caminos de los cables tardaría más de lo que alguien espera, así que no se buscó ninguno",
+    matters: "sin camino no hay longitud ni calibre, y no se revisa ningún barreno en la estructura.",
+    limit:
+      "lo elegimos nosotros, por lo que hay que mirar y nunca por el reloj, para que un archivo tenga una sola respuesta en toda máquina: 500 bocinas en un salón con 250 obstáculos caben de sobra.",
+    fix: "ponga partes del cuarto en archivos aparte, quite los obstáculos que quedan tan atrás del frente que el cable pasa por delante (o dígalo con `behind`), y vea si una lista se copió de más. Sin `equipment` no se dice nada de cables.",
   },
   "bored-hole-too-large": {
     meaning:

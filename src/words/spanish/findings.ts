@@ -109,6 +109,9 @@ const phrase: Phrases = {
     if (asked.because === "no-direction") {
       return "pide la mejor posición, y los efectos de baja frecuencia no tienen dirección para buscarla: dé dos medidas en `at`";
     }
+    if (asked.because === "not-looked-for") {
+      return "no se buscó su mejor posición: el cuarto pide más de lo que se revisa de una vez; `baymark place --write` escribe las que sí se hallan, luego revise otra vez para las demás, o dé dos medidas en `at`";
+    }
     const where = frame.surface(asked.surface);
     return asked.isHeld
       ? `sin posición: no hay lugar libre (${where}) en las medidas que fija \`hold\``
@@ -131,6 +134,8 @@ const phrase: Phrases = {
   },
   "cable-without-way": () =>
     "no hay camino para su cable: todo está cerrado entre el equipo y ella; nombre puntos en `via`, o libere el camino",
+  "cables-not-looked-for": ({ cables }) =>
+    `no se buscó camino para ninguno de los ${cables} cables: entre tantas esquinas, miembros y obstáculos piden más de lo que se revisa de una vez; ponga partes del cuarto en archivos aparte, o quite lo que ningún cable rodea`,
   "bored-hole-too-large": (hole, measure) => {
     const [is, most] = measure.lengths(hole.holeMm, hole.mostMm);
     const allowed = hole.mostMm > 0 ? `lo más es ${most}` : "no puede tener ninguno";

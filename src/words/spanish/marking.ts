@@ -47,6 +47,7 @@ const reason: Readonly<Record<Code, string>> = {
   "area-not-placed": "zona sin llenar",
   "cable-too-thin": "cable muy delgado",
   "cable-without-way": "sin camino para su cable",
+  "cables-not-looked-for": "caminos de cables sin buscar",
   "bored-hole-too-large": "barreno muy grande",
   "engineered-member-bored": "pieza de ingeniería perforada",
   "accept-matches-nothing": "nada aceptado",
