@@ -69,7 +69,7 @@ export type FillingJson =
       readonly nowhere: readonly { readonly u: number; readonly v: number; readonly at: AtJson }[];
       readonly level: LevelJson;
     }
-  | { readonly kind: "unfilled"; readonly because: "framing-unknown" | "nothing-clear" }
+  | { readonly kind: "unfilled"; readonly because: "framing-unknown" | "nothing-clear" | "not-looked-for" }
   | { readonly kind: "too-many"; readonly count: number; readonly most: number };
 
 type AtJson = Readonly<Record<string, string>>;

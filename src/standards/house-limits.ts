@@ -67,3 +67,9 @@ export const MOST_LOOKS_FOR_WAYS = 5_000_000;
  * hall take two and a half million, examples some tens of thousands. Our own choice.
  */
 export const MOST_LOOKS_FOR_PLACES = { grounds: 800_000, alone: 1_200_000, apart: 2_600_000 } as const;
+
+/**
+ * So many looks at most go into filling the areas of a room: 486 loudspeakers in a hall with 250 obstructions take a
+ * hundred and twenty thousand. Our own choice.
+ */
+export const MOST_LOOKS_FOR_AREAS = 1_000_000;

@@ -72,3 +72,14 @@ export const TOO_MANY_PLACES: Parts = hall({
     model: `size ${index % MODELS}`,
   })),
 });
+
+/** Four areas over each other under the rounds, the first of them in a corner that is soon filled. */
+export const TOO_MUCH_TO_FILL: Parts = hall({
+  framing: { ...NO_WALLS, ceiling: { at: null, first: "300 mm", spacing: "300 mm" } },
+  obstructions: rounds,
+  models: { round: { coverage: "90 deg", opening: { round: "120 mm" }, flange: { round: "140 mm" } } },
+  areas: ["corner", "second", "third", "fourth"].map((name, index) => ({
+    ...{ name, on: "ceiling", model: "round", ear: "1.2 m", spacing: "4.5 m", prefix: `P${index}-` },
+    ...(index === 0 ? { corner: { left: "0", front: "0" }, opposite: { left: "3 m", front: "3 m" } } : {}),
+  })),
+});

@@ -1,3 +1,4 @@
+import { Effort } from "../../effort.js";
 import { extentOf, holdsTest } from "../../geometry/region.js";
 import { plus, surfacePoint } from "../../geometry/surface-point.js";
 import type { SurfacePoint, Vector } from "../../geometry/vector.js";
@@ -7,6 +8,7 @@ import type { Mounted } from "../../listen/mounted.js";
 import type { CoveredArea, Room, Tape } from "../../room/room.js";
 import { MOST_SPEAKERS } from "../../room/schema/limits.js";
 import { slipOfId } from "../../room/schema/texts.js";
+import { MOST_LOOKS_FOR_AREAS } from "../../standards/house-limits.js";
 import { type GroundOf, rememberedGrounds } from "../nearest-clear.js";
 import { type Lattice, latticesOver, pointsIn, pointsOf } from "./pattern.js";
 import { type Nowhere, type Settled, type Settling, settle } from "./settle.js";
@@ -34,18 +36,23 @@ export type Filling =
   | {
       readonly kind: "unfilled";
       readonly area: CoveredArea;
-      readonly because: "framing-unknown" | "nothing-clear";
+      readonly because: "framing-unknown" | "nothing-clear" | "not-looked-for";
     }
   | { readonly kind: "too-many"; readonly area: CoveredArea; readonly count: number; readonly most: number };
 
-/** Places for all areas of a room that no loudspeaker of the file fills yet, one after the other in its order. */
+/**
+ * Places for all areas of a room that no loudspeaker of the file fills yet, one after the other in its order. Where that
+ * comes to more looks than a run has, the last of them stay unfilled; once the others stand in the file there is less to
+ * look at.
+ */
 export function fillAreas(room: Room, standing: readonly Mounted[]): readonly Filling[] {
   const filled = new Set(room.speakers.map(({ area }) => area));
   const fillings: Filling[] = [];
-  const groundOf = rememberedGrounds();
+  const effort = new Effort(MOST_LOOKS_FOR_AREAS);
+  const groundOf = rememberedGrounds(effort);
   for (const area of room.areas.filter(({ name }) => !filled.has(name))) {
     const added = fillings.flatMap(mountedIn);
-    fillings.push(fill(room, area, { standing: [...standing, ...added], added, groundOf }));
+    fillings.push(fill(room, area, { standing: [...standing, ...added], added, groundOf, effort }));
   }
   return fillings;
 }
@@ -61,9 +68,11 @@ interface Before {
   /** Of these the loudspeakers of areas filled before. */
   readonly added: readonly Mounted[];
   readonly groundOf: GroundOf;
+  readonly effort: Effort;
 }
 
-function fill(room: Room, area: CoveredArea, { standing, added, groundOf }: Before): Filling {
+function fill(room: Room, area: CoveredArea, before: Before): Filling {
+  const { standing, added, groundOf, effort } = before;
   const extent = extentOf(area.region);
   const lattices = latticesOver(extent, area);
   const most = MOST_SPEAKERS - room.speakers.length - added.length;
@@ -72,6 +81,8 @@ function fill(room: Room, area: CoveredArea, { standing, added, groundOf }: Befo
   const site = siteOf(room, area, standing, groundOf);
   if (site.surface.framing.kind === "unknown") return { kind: "unfilled", area, because: "framing-unknown" };
   const best = mostEven(site, lattices);
+  // What was found until then may lie far from where it could.
+  if (effort.isSpent) return { kind: "unfilled", area, because: "not-looked-for" };
   if (best === null) return { kind: "unfilled", area, because: "nothing-clear" };
   const { settled, nowhere } = best.settling;
   const places = numbered(site, settled, idsIn(room, added));

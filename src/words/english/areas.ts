@@ -49,6 +49,8 @@ export const areas = {
   unfilled: {
     "framing-unknown": "not filled: the framing of its ceiling is unknown; find and measure it first",
     "nothing-clear": "not filled: nothing of it is clear for this model",
+    "not-looked-for":
+      "not filled: the room asks for more than one run looks through; write what is filled with `baymark place --write` and run it again, or give this part of the room a file of its own",
   },
   tooMany: (count: number, most: number) =>
     `not filled: it would take ${count} loudspeakers, and the file has room for ${most}; check the spacing`,

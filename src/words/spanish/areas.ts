@@ -46,6 +46,8 @@ export const areas: typeof english = {
   unfilled: {
     "framing-unknown": "sin llenar: no se conoce la estructura de su techo; búsquela y mídala primero",
     "nothing-clear": "sin llenar: nada de ella está libre para este modelo",
+    "not-looked-for":
+      "sin llenar: el cuarto pide más de lo que se revisa de una vez; escriba lo que ya está lleno con `baymark place --write` y repita, o ponga esta parte del cuarto en un archivo aparte",
   },
   tooMany: (count, most) =>
     `sin llenar: pediría ${count} bocinas, y en el archivo caben ${most}; revise la separación`,
