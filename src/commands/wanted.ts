@@ -1,3 +1,4 @@
+import { suggest } from "../room/suggest.js";
 import type { NumberedSheet } from "../sheets/packet.js";
 import { pageCountOf } from "../sheets/page-count.js";
 import type { Sheet } from "../sheets/sheet.js";
@@ -47,7 +48,10 @@ export function onlyWanted(
   const known = new Set([...others.keys(), ...drawn.map(({ sheet }) => sheet.name)]);
   for (const name of wanted) {
     if (![...known].some((sheet) => names(sheet, others.get(sheet) ?? []).includes(name))) {
-      throw new UsageError(words.commands.failure.unknownSheet(name, listed(known, others)));
+      const near = suggest(name, [
+        ...new Set([...others.values(), ...[...known].map(kindOf), ...known].flat()),
+      ]);
+      throw new UsageError(words.commands.failure.unknownSheet(name, near ?? "", listed(known, others)));
     }
   }
   return sheets.filter(({ sheet }) =>
@@ -55,7 +59,17 @@ export function onlyWanted(
   );
 }
 
+/** Trades, kinds and names; of a kind with very many sheets the first ones and the last. */
 function listed(sheets: ReadonlySet<string>, others: ReadonlyMap<string, readonly string[]>): string {
-  const kinds = [...sheets].map(kindOf);
-  return [...new Set([...[...others.values()].flat(), ...kinds, ...sheets])].join(", ");
+  const kinds = new Set([...sheets].map(kindOf));
+  const names = [...kinds].flatMap((kind) => {
+    const ofKind = [...sheets].filter((sheet) => kindOf(sheet) === kind);
+    return ofKind.length <= MOST_NAMED
+      ? ofKind
+      : [...ofKind.slice(0, 1), `${ofKind[1]} ... ${ofKind.at(-1)}`];
+  });
+  return [...new Set([...[...others.values()].flat(), ...kinds, ...names])].join(", ");
 }
+
+/** More names of one kind than this are read by nobody. Our own choice. */
+const MOST_NAMED = 10;

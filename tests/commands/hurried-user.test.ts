@@ -105,6 +105,10 @@ describe("what cannot be used is refused in a sentence, with nothing written", (
     expect((await type("ruler", "-o", "/dev/null")).code).toBe(0);
   });
   test("a sheet that is not there", () => refused(["print", DEN, "--only", "roof"], /--only roof.*ceiling/s));
+  test("a sheet by a name that is nearly one", () =>
+    refused(["print", DEN, "--only", "openin-TFL"], /did you mean `opening-TFL`\? There are/));
+  test("of many sheets of a kind the first ones and the last are named", () =>
+    refused(["print", DEN, "--only", "roof"], /opening-schedule, opening-FL \.\.\. opening-\S+,/));
   test("a paper that is not there", () => refused(["print", DEN, "--paper", "foolscap"], /letter.*A4/s));
   test("a printer that nobody measured", () =>
     refused(["print", DEN, "--printer", "nobody"], /baymark ruler/));

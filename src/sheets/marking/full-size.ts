@@ -101,14 +101,15 @@ function openingName(
     draw: (middle: PagePoint) => [...leader(box, boxAbout(middle, words)), ...words.draw(middle)],
     middles: middlesAround(box, words, [15, 40, 80]),
   };
-  const over = middlesOver(view.box, middleOf(box), 60);
   const onBoard = onSurface(at, words, view);
+  // Asked for only where none near is free: it takes longer than all others together.
+  const over = () => middlesOver(view.box, middleOf(box), 60);
   const middles = near.middles.filter(onBoard);
   return inTurn(
     { ...near, middles: offJoints(middles, words, joints) },
-    () => ({ ...near, middles: offJoints(over.filter(onBoard), words, joints) }),
-    () => ({ ...near, middles: [...middles, ...over.filter(onBoard)] }),
-    () => ({ ...near, middles: [...near.middles, ...over] }),
+    () => ({ ...near, middles: offJoints(over().filter(onBoard), words, joints) }),
+    () => ({ ...near, middles: [...middles, ...over().filter(onBoard)] }),
+    () => ({ ...near, middles: [...near.middles, ...over()] }),
   );
 }
 

@@ -104,8 +104,8 @@ export const commands = {
     sameName: (first: string, second: string) =>
       `${first} and ${second} would write one folder; print them one at a time with -o`,
     noOpenings: "no speaker has a position yet, so there is nothing to print",
-    unknownSheet: (name: string, names: string) =>
-      `--only ${name}: no such sheet or trade; there are ${names}`,
+    unknownSheet: (name: string, near: string, names: string) =>
+      `--only ${name}: no such sheet or trade; ${near === "" ? "there" : `did you mean \`${near}\`? There`} are ${names}`,
     unknownCode: (code: string, near: string) =>
       `${code}: no finding has this code${near === "" ? "" : `; did you mean \`${near}\`?`}`,
     unknownLanguage: (language: string) => `--language ${language}: type en, es or en,es`,

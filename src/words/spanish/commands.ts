@@ -104,7 +104,8 @@ export const commands: typeof english = {
     sameName: (first, second) =>
       `${first} y ${second} escribirían la misma carpeta; imprímalos uno por uno con -o`,
     noOpenings: "ninguna bocina tiene posición todavía, no hay nada que imprimir",
-    unknownSheet: (name, names) => `--only ${name}: no hay tal hoja ni oficio; hay ${names}`,
+    unknownSheet: (name, near, names) =>
+      `--only ${name}: no hay tal hoja ni oficio; ${near === "" ? "hay" : `¿quiso decir \`${near}\`? Hay`} ${names}`,
     unknownCode: (code, near) =>
       `${code}: ningún hallazgo tiene este código${near === "" ? "" : `; ¿quiso decir \`${near}\`?`}`,
     unknownLanguage: (language) => `--language ${language}: escriba en, es o en,es`,
