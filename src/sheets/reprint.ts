@@ -116,8 +116,19 @@ const SEEN_MM = 1e-3;
 
 /** Whether two drawings, or parts of them, cannot be told apart on paper. */
 function isSameDrawing(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
   if (typeof a === "number" && typeof b === "number") return Math.abs(a - b) <= SEEN_MM;
-  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return a === b;
-  const [keys, others] = [Object.entries(a), new Map(Object.entries(b))];
-  return keys.length === others.size && keys.every(([key, value]) => isSameDrawing(value, others.get(key)));
+  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
+  if (Array.isArray(a) || Array.isArray(b)) return areSameInTurn(a, b);
+  const keys = Object.keys(a);
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every((key) => Object.hasOwn(b, key) && isSameDrawing(Reflect.get(a, key), Reflect.get(b, key)))
+  );
+}
+
+function areSameInTurn(a: object, b: object): boolean {
+  if (!Array.isArray(a) || !Array.isArray(b) || a.length !== b.length) return false;
+  for (let index = 0; index < a.length; index += 1) if (!isSameDrawing(a[index], b[index])) return false;
+  return true;
 }

@@ -12,7 +12,7 @@ import {
 } from "../../drawing/label-places.js";
 import { layer, outline, PEN, point } from "../../drawing/pen.js";
 import { wrapText } from "../../drawing/text.js";
-import { boxesMeet } from "../../drawing/touches.js";
+import { anyMeets } from "../../drawing/touches.js";
 import { isInside } from "../../geometry/distance.js";
 import { surfacePoint } from "../../geometry/surface-point.js";
 import type { Opening } from "../../job.js";
@@ -115,7 +115,7 @@ function openingName(
 
 /** Those middles at which no joint of the paper runs through the words. */
 const offJoints = (middles: readonly PagePoint[], words: Label, joints: readonly Window[]): PagePoint[] =>
-  middles.filter((middle) => !joints.some((joint) => boxesMeet(joint, boxAbout(middle, words))));
+  middles.filter((middle) => !anyMeets(joints, boxAbout(middle, words)));
 
 /** Whether words about a point lie on the surface itself: beside an L there is a wall, and no board to hold paper to. */
 function onSurface({ edges }: SurfaceStage, words: Label, view: View): (middle: PagePoint) => boolean {
