@@ -26,10 +26,11 @@ describe("more cables among more than one run looks through", () => {
     expect(texts).toEqual([expect.stringContaining("give parts of the room files of their own")]);
   });
 
-  test("under joists at the usual distance all of them are led", () => {
+  test("under joists at the usual distance a hundred of them are led", () => {
     const framing = { ...(TOO_MANY_WAYS.framing as Parts), ceiling: USUAL };
-    const few = job({ ...TOO_MANY_WAYS, framing });
-    expect(few.cabling?.isTooMuch).toBe(false);
-    expect(few.cabling?.runs).toHaveLength(openings.length);
+    const speakers = (TOO_MANY_WAYS.speakers as readonly Parts[]).slice(0, 100);
+    const fewer = job({ ...TOO_MANY_WAYS, framing, speakers });
+    expect(fewer.cabling?.isTooMuch).toBe(false);
+    expect(fewer.cabling?.runs).toHaveLength(100);
   });
 });

@@ -57,6 +57,8 @@ export class Labels {
   private readonly recent: Int32Array;
   /** By lane: most who ask do so of the same track as the one before, and of a place between the same two labels. */
   private readonly windows: Float64Array;
+  /** How many labels were passed while places were looked for. */
+  passed = 0;
   /** The labels at both sides of the place that was looked for last, -1 for none; one at the place itself is after it. */
   private before = -1;
   private after = -1;
@@ -193,6 +195,7 @@ export class Labels {
       while (before >= 0 && (figures[FIGURES * before + AT] ?? 0) >= at) {
         after = before;
         before = links[LINKS * after + BEFORE] ?? -1;
+        this.passed += 1;
       }
       recent[track] = after;
     } else if (start >= 0) {
@@ -200,6 +203,7 @@ export class Labels {
       while (after >= 0 && (figures[FIGURES * after + AT] ?? 0) < at) {
         before = after;
         after = links[LINKS * before + AFTER] ?? -1;
+        this.passed += 1;
       }
       recent[track] = before;
     }

@@ -10,6 +10,9 @@ import { type Meeting, type Network, placedAt, spotAt, tracksThrough } from "./n
 /** What it takes to come to a label, next to passing a place on the way along its track. */
 const LOOKS_FOR_ONE = 4;
 
+/** So many labels are passed in the time of a look. */
+const LABELS_FOR_ONE_LOOK = 8;
+
 /** After so many looks it is first asked whether everything is known that was to be, then after twice as many. */
 const FIRST_ASKED = 4096;
 
@@ -61,7 +64,8 @@ export class Search {
     let askedAt = FIRST_ASKED;
     while (heap.leastKey < Number.POSITIVE_INFINITY) {
       looks += 1;
-      effort.spend(LOOKS_FOR_ONE);
+      effort.spend(LOOKS_FOR_ONE + labels.passed / LABELS_FOR_ONE_LOOK);
+      labels.passed = 0;
       if (looks === askedAt) {
         if (goals.every((goal) => (this.leastTo(goal)?.cost ?? Number.POSITIVE_INFINITY) <= heap.leastKey))
           return;

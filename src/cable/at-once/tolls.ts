@@ -27,6 +27,7 @@ interface Passing {
 
 /** So many figures are added up in the time of a look. */
 const FIGURES_FOR_ONE_LOOK = 8;
+const BANDS_FOR_ONE_LOOK = 4;
 
 export function tollsOf(passing: Passing): Tolls {
   const { field, axis, acrossMm, alongMm } = passing;
@@ -35,7 +36,9 @@ export function tollsOf(passing: Passing): Tolls {
   // One that runs aslant stands at another place on every lane.
   const steps = aslant.length > 0 ? everyPlace(alongMm) : stepsBetween(bands, alongMm);
   const lanes = acrossMm.length;
-  passing.effort.spend((steps.count / FIGURES_FOR_ONE_LOOK + aslant.length) * lanes);
+  passing.effort.spend(
+    (steps.count / FIGURES_FOR_ONE_LOOK + bands.length / BANDS_FOR_ONE_LOOK + aslant.length) * lanes,
+  );
   const sums = new Float64Array(steps.count * lanes);
   addBands(passing, bands, steps, sums);
   for (const member of aslant) addAslant(passing, member, sums);

@@ -46,9 +46,10 @@ export function asFound(
   if (unknown.length > 0) return refused(...unknown);
   const addMm = toCentreMm(entry, options);
   const basis = entry.at === undefined ? "assumed" : "measured";
+  const lastWords = lastWordsOn(laid.length, entries);
   const centres = laid.map((mm, index): Told => {
     const number = index + 1;
-    const by = entries.findLast(({ told }) => names(told, number)) ?? null;
+    const by = lastWords.get(number) ?? null;
     return by === null
       ? { number, mm, basis, found: null, by }
       : { number, mm: foundMm(by.told, mm, addMm), ...proofOf(by), by };
@@ -88,9 +89,31 @@ function numbersOf(told: FoundFile): Readonly<Record<string, number>> {
   return "member" in told ? { member: told.member } : { from: told.from, to: told.to };
 }
 
-function names(told: FoundFile, number: number): boolean {
-  const numbers = Object.values(numbersOf(told));
-  return number >= Math.min(...numbers) && number <= Math.max(...numbers);
+/** By the numbers of so many members, the last entry that names each. */
+function lastWordsOn(count: number, entries: readonly Entry[]): ReadonlyMap<number, Entry> {
+  const last = new Map<number, Entry>();
+  // From the last entry on: what it names nobody before it has to look at again.
+  const next = Int32Array.from({ length: count + 2 }, (_, number) => number);
+  const openFrom = (number: number): number => {
+    let end = number;
+    while (end <= count && next[end] !== end) end = next[end] ?? end;
+    for (let at = number; at < end; ) {
+      const after = next[at] ?? end;
+      next[at] = end;
+      at = after;
+    }
+    return end;
+  };
+  for (const entry of [...entries].reverse()) {
+    const numbers = Object.values(numbersOf(entry.told));
+    if (numbers.length === 0) continue;
+    const most = Math.min(count, Math.max(...numbers));
+    for (let number = openFrom(Math.min(...numbers)); number <= most; number = openFrom(number)) {
+      last.set(number, entry);
+      next[number] = number + 1;
+    }
+  }
+  return last;
 }
 
 function unknownMembers(told: FoundFile, count: number, path: Path): readonly Problem[] {
@@ -116,7 +139,8 @@ function misplaced(
     if (path === null) return [];
     return [...orderProblem(readings, index, path), ...outside(entry, centre, options)];
   });
-  return problems.filter(({ path }, index) => problems.findIndex((other) => other.path === path) === index);
+  const told = new Set<Path>();
+  return problems.filter(({ path }) => !told.has(path) && told.add(path));
 }
 
 const outside = (entry: FramingFile, { mm, by }: Told, options: CentresOptions): readonly Problem[] =>

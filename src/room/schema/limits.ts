@@ -11,7 +11,7 @@ export const MOST_MEMBERS = 10_000;
 /** Ducts, lights, beams: a house has some dozens. With these and the most loudspeakers an answer comes within seconds. */
 export const MOST_OBSTRUCTIONS = 250;
 /** Loudspeakers that a maker's list has; a room seldom holds five. */
-export const MOST_MODELS = 100;
+export const MOST_MODELS = 50;
 /** Corners of a room or of one of its ceilings: a round one may be drawn by so many. */
 export const MOST_CORNERS = 60;
 export const MOST_CEILINGS = 30;
