@@ -35,6 +35,12 @@ export const WORST = {
     framing: { ...framing, spacingMm: 150, run: "30 deg", onCeilings: true },
     loudspeakers: { ...loudspeakers, onCeilings: true },
   },
+  "6000 joists 10 mm apart, 250 obstructions on a diagonal, 500 cables by a point of their own": {
+    ...PLAIN,
+    framing: { ...framing, spacingMm: 10 },
+    obstructions: { ...obstructions, count: 250, pattern: "a diagonal" },
+    cables: { ...CABLES, via: 1 },
+  },
   "500 loudspeakers of 100 models in one spot": {
     ...PLAIN,
     loudspeakers: { ...loudspeakers, stand: "in one spot", models: 100 },
