@@ -59,7 +59,7 @@ export const MOST_LOOKS_FOR_FIXES = 300_000;
  * So many looks at most go into the ways of a room's cables: a stretch of a lane, a corner or a box beside it is one. 500
  * cables among 250 obstructions in a hall take two million and a half, examples some tens of thousands. Our own choice.
  */
-export const MOST_LOOKS_FOR_WAYS = 4_000_000;
+export const MOST_LOOKS_FOR_WAYS = 3_200_000;
 
 /**
  * So many looks at most go into the best places of a room: to know what its models may not meet, to find the best for

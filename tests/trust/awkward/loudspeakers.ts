@@ -57,7 +57,7 @@ const STANDS = {
 
 export const loudspeakersChoice: fc.Arbitrary<LoudspeakersChoice> = fc.record({
   count: leastFirst(4, 12, 30, 100, 500, 500, 500, 500),
-  models: leastFirst(1, 3, 40, 100),
+  models: leastFirst(1, 3, 50),
   stand: leastFirst(
     "in a grid",
     ...(Object.keys(STANDS) as (keyof typeof STANDS)[]),

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { ownFolder } from "../command.js";
 import type { Answer } from "./target.js";
 import { Watched } from "./watched.js";
 
@@ -30,9 +31,32 @@ export async function inTime(folder: string, ...words: readonly string[]): Promi
   return within(MOST_PROCESSOR_MS + MORE_FOR_EACH_MS * more, folder, words);
 }
 
-/** The same where nothing gives more time, however many best places are looked for. */
-export const inTwoSeconds = (folder: string, ...words: readonly string[]): Promise<Answer> =>
-  within(MOST_PROCESSOR_MS, folder, words);
+/**
+ * The same where nothing gives more time, however many best places are looked for, but a slow machine: what a run looks
+ * through is counted (src/effort.ts), and takes the longer there.
+ */
+export async function inTwoSeconds(folder: string, ...words: readonly string[]): Promise<Answer> {
+  slowness ??= slownessOfMachine();
+  return within(MOST_PROCESSOR_MS * (await slowness), folder, words);
+}
+
+let slowness: Promise<number> | null = null;
+
+/** What `check` of the den takes once the program is warm, on the machine on which what may be looked through was set. */
+const DEN_MS = 26;
+
+/** How many times as long this machine takes; 1 where it is as quick or quicker. */
+async function slownessOfMachine(): Promise<number> {
+  const folder = ownFolder();
+  roomIn(folder, readFileSync(DEN));
+  let leastMs = Number.POSITIVE_INFINITY;
+  for (let run = 0; run < 8; run += 1) {
+    leastMs = Math.min(leastMs, (await asked(folder, "check", "room.yaml")).processorMs);
+  }
+  return Math.max(1, leastMs / DEN_MS);
+}
+
+const DEN = join(import.meta.dirname, "..", "..", "..", "examples", "quarry-lane-den.yaml");
 
 /** As `inTime`, for one that also draws the sheets of all these loudspeakers, a score of pages for each. */
 export async function drawnInTime(
