@@ -72,4 +72,4 @@ export const MOST_LOOKS_FOR_PLACES = { grounds: 800_000, alone: 1_200_000, apart
  * So many looks at most go into filling the areas of a room: 486 loudspeakers in a hall with 250 obstructions take a
  * hundred and twenty thousand. Our own choice.
  */
-export const MOST_LOOKS_FOR_AREAS = 1_000_000;
+export const MOST_LOOKS_FOR_AREAS = 600_000;

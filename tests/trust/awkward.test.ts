@@ -51,10 +51,19 @@ async function holds(text: string): Promise<Answer> {
   return answer;
 }
 
+/** What `place` says of each area, in the same time. */
+async function fillings(text: string): Promise<readonly string[]> {
+  const { code, out } = await inFolder(text, (folder) => timed(folder, "place", "room.yaml", "--json"));
+  expect([0, 1]).toContain(code);
+  const { areas }: { areas: readonly { filling: { kind: string } }[] } = JSON.parse(out);
+  return areas.map(({ filling }) => filling.kind);
+}
+
 describe("rooms as awkward as may be are answered within two seconds", LONG, () => {
   test("any of them, and most can be used", async () => {
     const property = fc.asyncProperty(roomChoice, async (choice) => {
-      await holds(textOf(choice));
+      const { code } = await holds(textOf(choice));
+      if (choice.areas.count > 0 && code !== 2) await fillings(textOf(choice));
     });
     const kept = ([choice]: [RoomChoice]) => ({
       "room.yaml": textOf(choice),
@@ -71,9 +80,7 @@ describe("rooms as awkward as may be are answered within two seconds", LONG, () 
   });
 
   test("four areas over each other are filled too", async () => {
-    const text = textOf(WORST["four areas over each other"]);
-    const { out } = await inFolder(text, (folder) => timed(folder, "place", "room.yaml", "--json"));
-    const { areas }: { areas: readonly { filling: { kind: string } }[] } = JSON.parse(out);
-    expect(areas.map(({ filling }) => filling.kind)).toEqual(Array(4).fill("filled"));
+    const kinds = await fillings(textOf(WORST["four areas over each other"]));
+    expect(kinds).toEqual(Array(4).fill("filled"));
   });
 });
