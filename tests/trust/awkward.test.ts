@@ -25,7 +25,7 @@ afterAll(() => {
 });
 
 /** Where a failure that takes long is made smaller no longer than this. */
-const MOST_SHRINKING_MS = 240_000;
+const MOST_SHRINKING_MS = 20_000;
 
 async function inFolder<Told>(text: string, ask: (folder: string) => Promise<Told>): Promise<Told> {
   const folder = ownFolder();

@@ -1,4 +1,4 @@
-import { Effort } from "../../effort.js";
+import { Effort, within } from "../../effort.js";
 import { extentOf, holdsTest } from "../../geometry/region.js";
 import { plus, surfacePoint } from "../../geometry/surface-point.js";
 import type { SurfacePoint, Vector } from "../../geometry/vector.js";
@@ -73,16 +73,18 @@ interface Before {
 
 function fill(room: Room, area: CoveredArea, before: Before): Filling {
   const { standing, added, groundOf, effort } = before;
+  const notLookedFor: Filling = { kind: "unfilled", area, because: "not-looked-for" };
+  if (effort.isSpent) return notLookedFor;
   const extent = extentOf(area.region);
   const lattices = latticesOver(extent, area);
   const most = MOST_SPEAKERS - room.speakers.length - added.length;
   const count = Math.max(...lattices.map((lattice) => countIn(area, lattice)));
   if (count > most) return { kind: "too-many", area, count, most };
-  const site = siteOf(room, area, standing, groundOf);
+  const site = siteOf(room, area, standing, { groundOf, effort });
   if (site.surface.framing.kind === "unknown") return { kind: "unfilled", area, because: "framing-unknown" };
-  const best = mostEven(site, lattices);
+  const best = within(effort, () => mostEven(site, lattices));
   // What was found until then may lie far from where it could.
-  if (effort.isSpent) return { kind: "unfilled", area, because: "not-looked-for" };
+  if (effort.isSpent) return notLookedFor;
   if (best === null) return { kind: "unfilled", area, because: "nothing-clear" };
   const { settled, nowhere } = best.settling;
   const places = numbered(site, settled, idsIn(room, added));

@@ -2,6 +2,7 @@ import type { Fix } from "../../findings/finding.js";
 import { InternalError } from "../../findings/internal-error.js";
 import { distanceMm, surfacePoint } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
+import { allEdgesOn } from "../../listen/edges.js";
 import type { Mounted } from "../../listen/mounted.js";
 import type { Tape } from "../../room/room.js";
 import { reachTest, tapesNear } from "../best/tape-choice.js";
@@ -40,7 +41,9 @@ export function settle(site: Site, points: readonly SurfacePoint[], reachMm: num
   const linesFor = linesFinder(site, points);
   const settled: Settled[] = [];
   const nowhere: Nowhere[] = [];
+  const looks = LOOKS_FOR_A_HOOK * (1 + allEdgesOn(site.surface, "finish").length);
   for (const wanted of points) {
+    site.effort.spend(looks);
     const lines = linesFor(wanted);
     const others = [...site.standing, ...settled.map(({ mounted }) => mounted)];
     const fix = nearestClear(site, wanted, { lines, reachMm, others });
@@ -49,6 +52,9 @@ export function settle(site: Site, points: readonly SurfacePoint[], reachMm: num
   }
   return { settled, nowhere };
 }
+
+/** Which tapes reach a point takes a look past every edge, sometimes from every wall. */
+const LOOKS_FOR_A_HOOK = 2;
 
 /** One pair of walls for all points that its tapes reach, so that a row reads alike; else the nearest to the point. */
 function linesFinder({ room, surface }: Site, points: readonly SurfacePoint[]) {

@@ -1,9 +1,10 @@
+import type { Effort } from "../../effort.js";
 import { distanceMm } from "../../geometry/surface-point.js";
 import type { SurfacePoint } from "../../geometry/vector.js";
 import { type Mounted, mount } from "../../listen/mounted.js";
 import { type CoveredArea, type Room, type Speaker, type Surface, surfaceNamed } from "../../room/room.js";
 import { reachMm } from "../fitting.js";
-import { type GroundOf, rememberedGrounds } from "../nearest-clear.js";
+import type { GroundOf } from "../nearest-clear.js";
 
 /** A ceiling as the loudspeakers of one area find it, beside those that stand there already. */
 export interface Site {
@@ -13,6 +14,8 @@ export interface Site {
   readonly speaker: Speaker;
   readonly standing: readonly Mounted[];
   readonly groundOf: GroundOf;
+  /** How long places on it may be looked for. */
+  readonly effort: Effort;
 }
 
 /** Areas of one model on one ceiling share what they find there where they are given one `groundOf`. */
@@ -20,7 +23,7 @@ export function siteOf(
   room: Room,
   area: CoveredArea,
   standing: readonly Mounted[],
-  groundOf: GroundOf = rememberedGrounds(),
+  { groundOf, effort }: Pick<Site, "groundOf" | "effort">,
 ): Site {
   const surface = surfaceNamed(room, area.surface);
   return {
@@ -30,6 +33,7 @@ export function siteOf(
     speaker: speakerOf(area),
     standing: standing.filter((each) => each.surface.name === surface.name),
     groundOf,
+    effort,
   };
 }
 
