@@ -50,23 +50,23 @@ export const AREAS_OVER_EACH_OTHER = 4;
 
 /**
  * So often at most what is beside a row of marks is looked at for the nearest clear centres of one room; past that they
- * are not told any more. A house takes some thousands, a hall of 400 loudspeakers 24,000, 500 in one heap a million:
+ * are not told any more. A house takes some thousands, a hall of 400 loudspeakers all of which stand on joists 180,000:
  * past it are only rooms that nobody builds, and their answer too is to come within seconds. Our own choice.
  */
-export const MOST_LOOKS_FOR_FIXES = 300_000;
+export const MOST_LOOKS_FOR_FIXES = 220_000;
 
 /**
  * So many looks at most go into the ways of a room's cables: a stretch of a lane, a corner or a box beside it is one. 500
  * cables among 250 obstructions in a hall take two million and a half, examples some tens of thousands. Our own choice.
  */
-export const MOST_LOOKS_FOR_WAYS = 3_200_000;
+export const MOST_LOOKS_FOR_WAYS = 3_000_000;
 
 /**
  * So many looks at most go into the best places of a room: to know what its models may not meet, to find the best for
  * each of its loudspeakers alone, then to keep them apart and on lines. What may come into a box of marks is one: 500 in a
  * hall take two and a half million, examples some tens of thousands. Our own choice.
  */
-export const MOST_LOOKS_FOR_PLACES = { grounds: 800_000, alone: 1_200_000, apart: 2_600_000 } as const;
+export const MOST_LOOKS_FOR_PLACES = { grounds: 800_000, alone: 1_200_000, apart: 2_500_000 } as const;
 
 /**
  * So many looks at most go into filling the areas of a room: 486 loudspeakers in a hall with 250 obstructions take a

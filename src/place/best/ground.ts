@@ -44,7 +44,7 @@ export interface Ground {
 
 /** What it takes to make one body of what is taken, and to cut it out of the surface, next to a look at one. */
 const LOOKS_FOR_A_BODY = 60;
-const LOOKS_FOR_A_PIECE = 1000;
+const LOOKS_FOR_A_PIECE = 2500;
 
 const takenOf = (obstacle: Obstacle): Taken => ({
   what: obstacle.what,

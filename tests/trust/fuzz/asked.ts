@@ -71,13 +71,17 @@ export async function drawnInTime(
   return within(MOST_PROCESSOR_MS + more, folder, words);
 }
 
+const MOST_TRIES = 3;
+
 /** Asked again where it took too long: a machine that does much else, or code run for the first time, is slow once. */
 async function within(mostMs: number, folder: string, words: readonly string[]): Promise<Answer> {
-  const answer = await asked(folder, ...words);
-  if (answer.processorMs <= mostMs) return answer;
-  const { processorMs } = await asked(folder, ...words);
-  if (processorMs > mostMs) throw new Error(`${words.join(" ")} took ${processorMs} ms`);
-  return answer;
+  const tookMs: number[] = [];
+  while (tookMs.length < MOST_TRIES) {
+    const answer = await asked(folder, ...words);
+    if (answer.processorMs <= mostMs) return answer;
+    tookMs.push(Math.round(answer.processorMs));
+  }
+  throw new Error(`${words.join(" ")} took ${tookMs.join(", ")} ms`);
 }
 
 /** Loudspeakers whose places are looked for: those that ask for the best, and for each area what a shop's ceiling takes. */
