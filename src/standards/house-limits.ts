@@ -66,7 +66,7 @@ export const MOST_LOOKS_FOR_WAYS = 3_000_000;
  * each of its loudspeakers alone, then to keep them apart and on lines. What may come into a box of marks is one: 500 in a
  * hall take two and a half million, examples some tens of thousands. Our own choice.
  */
-export const MOST_LOOKS_FOR_PLACES = { grounds: 800_000, alone: 1_200_000, apart: 2_500_000 } as const;
+export const MOST_LOOKS_FOR_PLACES = { grounds: 800_000, alone: 1_500_000, apart: 2_500_000 } as const;
 
 /**
  * So many looks at most go into filling the areas of a room: 486 loudspeakers in a hall with 250 obstructions take a

@@ -143,7 +143,7 @@ export function branchesOf(field: Field, node: Node): readonly Node[] {
 const looksFor = ({ inTheWay, joints }: Pick<Node, "inTheWay" | "joints">): number =>
   [...inTheWay, ...joints].reduce((sum, each) => sum + each.length, LOOKS_FOR_A_BOX);
 
-const LOOKS_FOR_A_BOX = 60;
+const LOOKS_FOR_A_BOX = 40;
 
 /** Of what is taken so many that lie far from a mark are passed over in the time of a look. */
 const FAR_FOR_ONE_LOOK = 8;

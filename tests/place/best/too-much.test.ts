@@ -58,3 +58,28 @@ describe("more best places than one run looks for", () => {
     );
   });
 });
+
+/** A hall of 40 by 60 m with a hundred joists: as much as anybody builds. */
+const largeHall = (hold: (index: number) => Parts): Parts => ({
+  room: { width: "40 m", length: "60 m", height: "9 m" },
+  framing: {
+    ceiling: { at: null, first: "600 mm", spacing: "600 mm" },
+    ...{ left: null, right: null, front: null, back: null },
+  },
+  seats: [{ name: "middle", at: { left: "20 m", front: "30 m" }, ear: "1.2 m", reference: true }],
+  speakers: Array.from({ length: 400 }, (_, index) => ({
+    ...{ id: `S${index}`, model: "tilted", at: "best" },
+    channel: ["U+045", "U-045", "U+135", "U-135"][index % 4] ?? "",
+    ...hold(index),
+  })),
+});
+
+test.each([
+  {
+    what: "in rows",
+    hold: (index: number) => ({ hold: { front: `${300 + 600 * Math.floor(index / 4)} mm` } }),
+  },
+  { what: "as they like", hold: () => ({}) },
+])("400 in a large hall, $what, are all looked for", ({ hold }) => {
+  expect(placeAll(room(largeHall(hold))).placed).toHaveLength(400);
+});
