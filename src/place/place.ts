@@ -101,12 +101,21 @@ function answer(room: Room, paired: Paired, searches: Searches): readonly Answer
 }
 
 function placedOf(room: Room, solved: Solved): readonly Placed[] {
-  const inTheWay = inTheWayOf(solved);
+  // `check` tells nothing of it: looked for when first asked for.
+  let inTheWay: readonly (readonly Hindrance[])[] | null = null;
   return mountedOf(solved).flatMap((mounted, index) => {
     const against = againstStandard(room, mounted);
     const tapes = solved.found.tapes[index];
     if (against === null || tapes === undefined) return [];
-    return [{ mounted, tapes, ...against, inTheWay: inTheWay[index] ?? [], line: solved.lines[index] ?? [] }];
+    const line = solved.lines[index] ?? [];
+    const placed: Placed = {
+      ...{ mounted, tapes, ...against, line },
+      get inTheWay() {
+        inTheWay ??= inTheWayOf(solved);
+        return inTheWay[index] ?? [];
+      },
+    };
+    return [placed];
   });
 }
 
