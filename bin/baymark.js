@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 "use strict";
-const { programFor, programOf } = require("./load.js");
+const { programFor, programOf, setFlagsForLarge } = require("./load.js");
 
 const typed = process.argv.slice(2);
 const [command] = typed;
@@ -21,10 +21,10 @@ function program() {
 /** Nothing that was said waits to go out, as it may where a pipe is slow on some systems. */
 const isAllSaid = () => process.stdout.writableLength + process.stderr.writableLength === 0;
 
-program()
-  .run(typed, { startThread })
-  .then((code) => {
-    process.exitCode = code;
-    // Threads may take longer to end than the rest: nobody needs to see that. By then a stream that fails has said so.
-    if (startThread !== null) setImmediate(() => isAllSaid() && process.exit());
-  });
+const { run } = program();
+setFlagsForLarge(typed);
+run(typed, { startThread }).then((code) => {
+  process.exitCode = code;
+  // Threads may take longer to end than the rest: nobody needs to see that. By then a stream that fails has said so.
+  if (startThread !== null) setImmediate(() => isAllSaid() && process.exit());
+});

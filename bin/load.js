@@ -1,5 +1,5 @@
 "use strict";
-const { closeSync, existsSync, fstatSync, openSync, readSync } = require("node:fs");
+const { closeSync, existsSync, fstatSync, openSync, readSync, statSync } = require("node:fs");
 const { join } = require("node:path");
 const { setFlagsFromString } = require("node:v8");
 const { Script } = require("node:vm");
@@ -39,6 +39,31 @@ const FLAGS = [
 
 // For threads that are about to come into being.
 setFlags();
+
+/** A room file from so many bytes on is worked on for half a second and more. */
+const LARGE_BYTES = 50_000;
+
+/**
+ * What is set for a short run makes a long one longer: with these the largest rooms are answered in four fifths of the
+ * time (measured with Node 20).
+ */
+const FLAGS_FOR_LARGE = ["--interrupt-budget=700000", "--semi-space-growth-factor=4"];
+
+function setFlagsForLarge(typed) {
+  if (!process.versions.v8.startsWith("11.") || !typed.some(isLarge)) return;
+  for (const flag of FLAGS_FOR_LARGE) setFlagsFromString(flag);
+}
+
+const isLarge = (word) => !word.startsWith("-") && sizeOf(word) >= LARGE_BYTES;
+
+/** 0 of a word that is no file, such as the command's, or of one that cannot be asked for its size. */
+function sizeOf(word) {
+  try {
+    return statSync(word, { throwIfNoEntry: false })?.size ?? 0;
+  } catch {
+    return 0;
+  }
+}
 
 const memoryOf = (command) => join(BUILT, `${REMEMBERED.includes(command) ? command : LIKE_OTHERS}.v8`);
 const programOf = (command) => join(BUILT, command === "check" ? "cli-check.js" : "cli.js");
@@ -84,4 +109,4 @@ function programFor(command, script = scriptFor(command)) {
   return module.exports;
 }
 
-module.exports = { REMEMBERED, setFlags, memoryOf, programOf, programFor, scriptFor };
+module.exports = { REMEMBERED, setFlags, setFlagsForLarge, memoryOf, programOf, programFor, scriptFor };

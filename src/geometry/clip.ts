@@ -1,4 +1,4 @@
-import { Clipper, EndType, FillRule, JoinType, type Path64, type Paths64 } from "clipper2-ts";
+import { Clipper, EndType, FillRule, JoinType, type Path64, type Paths64, Rect64Utils } from "clipper2-ts";
 import type { Polygon } from "./shape.js";
 import type { SurfacePoint } from "./vector.js";
 
@@ -29,6 +29,15 @@ export function difference(from: Region, taken: Region): Region {
 /** What lies in both. */
 export function intersection(a: Region, b: Region): Region {
   return regionOf(Clipper.intersect(pathsOf(a), pathsOf(b), FillRule.NonZero));
+}
+
+/** What of it lies in the upright rectangle between two corners: as the intersection, in much less time. */
+export function partBetween(region: Region, least: SurfacePoint, most: SurfacePoint): Region {
+  const [low, high] = pathOf([least, most]);
+  if (low === undefined || high === undefined) return [];
+  const cut = Clipper.rectClip(Rect64Utils.create(low.x, low.y, high.x, high.y), pathsOf(region));
+  // An outline and the hole in it were cut one by one: where both lie on the rectangle, they share a side.
+  return regionOf(cut.every(Clipper.isPositive) ? cut : Clipper.union(cut, [], FillRule.NonZero));
 }
 
 /** What lies in any of them. */

@@ -49,10 +49,12 @@ function withinBody({ core, radiusMm }: Body): Region {
 }
 
 const FEW = 16;
+/** Each step takes all that is left through the library once more; with two parts there are twice as many steps. */
+const PARTS = 4;
 
-/** Halves first: of bodies that lie over one another in heaps, what is left after each step is a few outlines. */
+/** Parts first: of bodies that lie over one another in heaps, what is left after each step is a few outlines. */
 function together(regions: readonly Region[]): Region {
   if (regions.length <= FEW) return union(...regions);
-  const middle = regions.length >> 1;
-  return union(together(regions.slice(0, middle)), together(regions.slice(middle)));
+  const size = Math.ceil(regions.length / PARTS);
+  return union(...Array.from({ length: PARTS }, (_, n) => together(regions.slice(n * size, (n + 1) * size))));
 }

@@ -1,6 +1,5 @@
 import type { Effort } from "../../effort.js";
-import { areaMm2, intersection, type Region } from "../../geometry/clip.js";
-import { rectangle } from "../../geometry/convex.js";
+import { areaMm2, partBetween, type Region } from "../../geometry/clip.js";
 import { type DistanceMm, distanceFrom } from "../../geometry/distance-from.js";
 import { extentOf } from "../../geometry/region.js";
 import { surfacePoint } from "../../geometry/surface-point.js";
@@ -103,10 +102,10 @@ function boxesOver(region: Region, halvings: number): readonly Piece[] {
   const middle = surfacePoint(least.u + across / 2, least.v + up / 2);
   const isWide = across > up;
   const halves = [
-    rectangle(least, isWide ? surfacePoint(middle.u, most.v) : surfacePoint(most.u, middle.v)),
-    rectangle(isWide ? surfacePoint(middle.u, least.v) : surfacePoint(least.u, middle.v), most),
+    partBetween(region, least, isWide ? surfacePoint(middle.u, most.v) : surfacePoint(most.u, middle.v)),
+    partBetween(region, isWide ? surfacePoint(middle.u, least.v) : surfacePoint(least.u, middle.v), most),
   ];
-  return halves.flatMap((half) => boxesOver(intersection(region, [half]), halvings - 1));
+  return halves.flatMap((half) => boxesOver(half, halvings - 1));
 }
 
 /** Finds the ground of a surface and a fitting, each once however many loudspeakers ask for it. */

@@ -3,11 +3,12 @@
  * itself would get them, and tells what was said and how long the processor was at it.
  */
 import { createRequire } from "node:module";
+import { join } from "node:path";
 import pico from "picocolors";
 import type { Terminal } from "../../../src/commands/terminal.js";
 
 /** The bundle that `npm run build` makes, as it is loaded for people. */
-const { programFor } = createRequire(import.meta.url)("../../../bin/load.js");
+const { programFor, setFlags, setFlagsForLarge } = createRequire(import.meta.url)("../../../bin/load.js");
 const program: typeof import("../../../src/cli.js") = programFor("report");
 
 export interface Order {
@@ -37,6 +38,8 @@ async function answer({ folder, words }: Order): Promise<Answer> {
     colours: pico.createColors(false),
   };
   const before = process.cpuUsage();
+  setFlags();
+  setFlagsForLarge(words.map((word) => join(folder, word)));
   const code = await program.run(words, { terminal });
   const { user, system } = process.cpuUsage(before);
   return { code, ...said, processorMs: (user + system) / 1000 };
