@@ -11,9 +11,14 @@ export class Effort {
     return this.left < 0;
   }
 
+  /** Looks that nothing was spent on. */
+  get unspent(): number {
+    return Math.max(0, this.left);
+  }
+
   /** Lets it go on for so many looks more. */
   grant(looks: number): void {
-    this.left = Math.max(0, this.left) + looks;
+    this.left = this.unspent + looks;
   }
 
   /** Ends the work that `within` began where there is not so much left. */

@@ -20,7 +20,7 @@ import { meetsObstruction } from "./obstruction.js";
 import { outsideSurface } from "./outside-surface.js";
 import { areasNotPlaced, placingFindings } from "./placing.js";
 import { secondSupport } from "./second-support.js";
-import { fixedNear, type Rule, type Setting, subjectOf } from "./subject.js";
+import { fixedNear, type Rule, type Setting, type Subject, subjectOf } from "./subject.js";
 import {
   edgeGivenAsCentre,
   framingAssumed,
@@ -68,25 +68,37 @@ export function check(
   const openingsOn = new Map(
     room.surfaces.map(({ name }) => [name, mounted.filter(({ surface }) => surface.name === name)]),
   );
+  const { besideBest, alone } = MOST_LOOKS_FOR_FIXES;
+  const effort = new Effort(besideBest + placing.spareShare * (alone - besideBest));
   const setting: Setting = {
     room,
     openingsOn,
-    groundOf: rememberedGrounds(new Effort(MOST_LOOKS_FOR_FIXES)),
+    groundOf: rememberedGrounds(effort),
+    effort,
     crowdingOf: crowdingIn(room),
     fixedNear: fixedNear(),
   };
-  const ofOpenings = mounted
-    .map((one) => subjectOf(one, setting))
-    .flatMap((subject) => RULES.flatMap((rule) => rule(subject)));
+  const subjects = mounted.map((one) => subjectOf(one, setting));
+  const ofOpenings = subjects.flatMap((subject) => RULES.flatMap((rule) => rule(subject)));
   const findings = [
     ...channelsOfLayout(room),
     ...ofSurfaces,
     ...ofOpenings,
+    ...centresNotLookedFor(subjects),
     ...placingFindings(placing),
     ...areasNotPlaced(room),
     ...(cabling === null ? [] : cablingFindings({ room, all: mounted, cabling })),
   ];
   return withAcceptances(findings, room.accept);
+}
+
+/** Said once the rules have asked for them all. */
+function centresNotLookedFor(subjects: readonly Subject[]): Finding[] {
+  const openings = subjects.filter((subject) => subject.isFixGivenUp()).length;
+  if (openings === 0) return [];
+  const nowhere = { speaker: null, surface: null, fix: null, accepted: null };
+  const code = "centres-not-looked-for";
+  return [{ ...nowhere, code, level: "note", figures: { openings }, path: ["speakers"] }];
 }
 
 function surfacesAskedFor(room: Room) {

@@ -1,10 +1,11 @@
+import type { Effort } from "../effort.js";
 import type { Finding, Fix, Others } from "../findings/finding.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import { type Aim, aimOf } from "../listen/aim.js";
 import type { Mounted } from "../listen/mounted.js";
 import { type Fitting, fittingOf, neighboursNear } from "../place/fitting.js";
 import { type MemberGap, memberGaps } from "../place/gaps.js";
-import { type GroundOf, nearestClearCentre, type Wanted } from "../place/nearest-clear.js";
+import { type GroundOf, nearestClearCentre } from "../place/nearest-clear.js";
 import {
   gapMm,
   mayBeTooNear,
@@ -30,6 +31,8 @@ export interface Subject extends Mounted {
   fix(): Fix | null;
   /** The same, or none where nothing clear lies off the joints. */
   fixOffJoints(): Fix | null;
+  /** Whether it was asked for one and no looks were left to find it. */
+  isFixGivenUp(): boolean;
 }
 
 export interface Distance extends Obstacle {
@@ -45,6 +48,8 @@ export interface Setting {
   /** The openings of each surface, by its name. */
   readonly openingsOn: ReadonlyMap<string, readonly Mounted[]>;
   readonly groundOf: GroundOf;
+  /** What looking for all their nearest clear centres may take. */
+  readonly effort: Effort;
   readonly crowdingOf: CrowdingOf;
   readonly fixedNear: FixedNear;
 }
@@ -72,7 +77,7 @@ export function fixedNear(): FixedNear {
 }
 
 export function subjectOf(mounted: Mounted, setting: Setting): Subject {
-  const { room, openingsOn, groundOf, crowdingOf, fixedNear } = setting;
+  const { room, openingsOn, groundOf, effort, crowdingOf, fixedNear } = setting;
   const { surface, speaker, centre } = mounted;
   const neighbours = openingsOn.get(surface.name) ?? [];
   const near = neighboursNear(mounted, neighbours, room.checks.clearMm).filter((each) => each !== mounted);
@@ -80,7 +85,15 @@ export function subjectOf(mounted: Mounted, setting: Setting): Subject {
   const fitting = fittingOf(speaker, room.checks);
   const besides = neighbourObstacles(told, fitting).filter((obstacle) => mayBeTooNear(obstacle)(centre));
   const obstacles = [...fixedNear(mounted, fitting), ...besides];
-  const fixOffJoints = once(() => fixOf({ room, mounted, neighbours, groundOf, offJoints: true }));
+  let isGivenUp = false;
+  const fixOf = (offJoints: boolean): Fix | null => {
+    const from = tapesFrom(mounted);
+    if (from === null) return null;
+    const fix = nearestClearCentre({ room, mounted, neighbours, groundOf, offJoints, from });
+    if (fix === null && effort.isSpent) isGivenUp = true;
+    return fix;
+  };
+  const fixOffJoints = once(() => fixOf(true));
   return {
     ...mounted,
     room,
@@ -88,16 +101,17 @@ export function subjectOf(mounted: Mounted, setting: Setting): Subject {
     gaps: memberGaps(mounted) ?? [],
     distances: obstacles.map((obstacle) => ({ ...obstacle, mm: gapMm(obstacle, centre) })),
     othersTooNear: others,
-    fix: once(() => fixOffJoints() ?? fixOf({ room, mounted, neighbours, groundOf })),
+    fix: once(() => fixOffJoints() ?? fixOf(false)),
     fixOffJoints,
+    isFixGivenUp: () => isGivenUp,
   };
 }
 
-function fixOf(wanted: Omit<Wanted, "from">): Fix | null {
-  const { position } = wanted.mounted.speaker;
+/** The walls that the file gives its place from; null where the place is computed. */
+function tapesFrom({ speaker: { position } }: Mounted): readonly [string, string] | null {
   if (position.kind !== "given") return null;
   const [first, second] = position.tapes;
-  return nearestClearCentre({ ...wanted, from: [first.from, second.from] });
+  return [first.from, second.from];
 }
 
 function once<T>(find: () => T): () => T {

@@ -112,6 +112,8 @@ export interface FiguresByCode {
   };
   /** Bored only as its maker or an engineer says. */
   "engineered-member-bored": { member: MemberName; members: number };
+  /** To find the nearest clear centres of this many openings too would take more looks than a run has. */
+  "centres-not-looked-for": { openings: number };
   /** An area that no loudspeaker fills yet. */
   "area-not-placed": { area: string };
   "accept-matches-nothing": {

@@ -44,6 +44,8 @@ export interface Placing {
   readonly placed: readonly Placed[];
   readonly unplaced: readonly Unplaced[];
   readonly mismatched: readonly Mismatched[];
+  /** Which share of what may be looked at for best places was not: others may use the time. */
+  readonly spareShare: number;
 }
 
 /**
@@ -77,6 +79,7 @@ export function placeAll(room: Room): Placing {
     placed,
     unplaced: unplacedOf(asked, placed, notLookedFor),
     mismatched: mismatchesOf(room, answers, placed),
+    spareShare: effort.unspent / (MOST_LOOKS_FOR_PLACES.alone + MOST_LOOKS_FOR_PLACES.apart),
   };
 }
 

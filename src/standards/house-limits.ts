@@ -49,11 +49,12 @@ export const TOLD_ONE_BY_ONE = 8;
 export const AREAS_OVER_EACH_OTHER = 4;
 
 /**
- * So often at most what is beside a row of marks is looked at for the nearest clear centres of one room; past that they
- * are not told any more. A house takes some thousands, a hall of 400 loudspeakers all of which stand on joists 180,000:
- * past it are only rooms that nobody builds, and their answer too is to come within seconds. Our own choice.
+ * So often at most what is beside a row of marks is looked at for the nearest clear centres of one room: beside best
+ * places that took all they may, and where none were looked for. Past it they are not told any more. A house takes some
+ * thousands, a hall of 400 loudspeakers all of which stand on joists 180,000: past it are only rooms that nobody builds,
+ * and their answer too is to come within seconds. Our own choice.
  */
-export const MOST_LOOKS_FOR_FIXES = 220_000;
+export const MOST_LOOKS_FOR_FIXES = { besideBest: 220_000, alone: 900_000 } as const;
 
 /**
  * So many looks at most go into the ways of a room's cables: a stretch of a lane, a corner or a box beside it is one. 500

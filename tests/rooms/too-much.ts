@@ -73,6 +73,18 @@ export const TOO_MANY_PLACES: Parts = hall({
   })),
 });
 
+/** The same at places that all lie under the rounds, so that each wants to be told another. */
+export const TOO_MANY_TO_MOVE: Parts = {
+  ...TOO_MANY_PLACES,
+  speakers: Array.from({ length: 200 }, (_, index) => ({
+    ...{ id: `S${index}`, model: `size ${index % MODELS}` },
+    at: {
+      left: `${1300 + 2600 * (index % 15)} mm`,
+      front: `${1900 + 3750 * Math.floor(index / 15)} mm`,
+    },
+  })),
+};
+
 /** Four areas over each other under the rounds, the first of them in a corner that is soon filled. */
 export const TOO_MUCH_TO_FILL: Parts = hall({
   framing: { ...NO_WALLS, ceiling: { at: null, first: "300 mm", spacing: "300 mm" } },

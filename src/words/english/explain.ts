@@ -218,6 +218,14 @@ export const explain: ExplainPages = {
       "our own choice, by what there is to look at and never by the clock, so that a file has one answer on every machine: 500 loudspeakers in a hall with 250 obstructions are well within it.",
     fix: "give parts of the room files of their own, leave out obstructions that stand so deep behind the face that cable passes in front of them (or say so with `behind`), and look whether a list was copied too often. Without `equipment` nothing is said of cable at all.",
   },
+  "centres-not-looked-for": {
+    meaning:
+      "for some openings that cannot stay where they are, the nearest clear centre was not looked for: with all others it would take longer than anybody waits",
+    matters: "what is told of those openings holds; only the place to move them to is missing.",
+    limit:
+      "our own choice, by what there is to look at and never by the clock, so that a file has one answer on every machine: a hall of 400 loudspeakers, all of them on joists, is within it.",
+    fix: "move the openings that have a clear centre told, then check again. Where hundreds stand on framing, look first whether the first mark of the framing is right.",
+  },
   "bored-hole-too-large": {
     meaning: "the cables that pass a joist or a stud together need a larger hole than the code allows in it",
     matters: "a member that is bored too far carries less, and an inspector has it replaced.",

@@ -137,6 +137,8 @@ const phrase: Phrases = {
   },
   "engineered-member-bored": (hole) =>
     `${frame.surface(hole.member.surface)}: cable passes through ${member(hole.member)}, which is not bored but as its maker or an engineer says${cabling.alike(hole.members)}`,
+  "centres-not-looked-for": ({ openings }) =>
+    `no nearest clear centre was looked for any more, for ${openings === 1 ? "1 opening" : `${openings} openings`}: there is too much to look at in one run; move those that have one told, then check again`,
   "area-not-placed": (asked) =>
     `${asked.area} is not filled yet, so none of its openings is printed: \`baymark place --write\` places its loudspeakers`,
   "accept-matches-nothing": (accept) =>

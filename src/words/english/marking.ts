@@ -41,6 +41,7 @@ const reason: Readonly<Record<Code, string>> = {
   "cable-too-thin": "cable too thin",
   "cable-without-way": "no way for its cable",
   "cables-not-looked-for": "cables' ways not looked for",
+  "centres-not-looked-for": "clear centres not looked for",
   "bored-hole-too-large": "bored hole too large",
   "engineered-member-bored": "engineered member bored",
   "accept-matches-nothing": "nothing accepted",

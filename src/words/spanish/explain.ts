@@ -218,6 +218,14 @@ export const explain: typeof english = {
       "lo elegimos nosotros, por lo que hay que mirar y nunca por el reloj, para que un archivo tenga una sola respuesta en toda máquina: 500 bocinas en un salón con 250 obstáculos caben de sobra.",
     fix: "ponga partes del cuarto en archivos aparte, quite los obstáculos que quedan tan atrás del frente que el cable pasa por delante (o dígalo con `behind`), y vea si una lista se copió de más. Sin `equipment` no se dice nada de cables.",
   },
+  "centres-not-looked-for": {
+    meaning:
+      "de algunos hoyos que no pueden quedar donde están no se buscó el centro libre más cercano: con todos los demás tardaría más de lo que alguien espera",
+    matters: "lo que se dice de esos hoyos vale; solo falta a dónde moverlos.",
+    limit:
+      "lo elegimos nosotros, por lo que hay que mirar y nunca por el reloj, para que un archivo tenga una sola respuesta en toda máquina: un salón con 400 bocinas, todas sobre viguetas, cabe.",
+    fix: "mueva los hoyos que sí tienen centro libre y luego revise otra vez. Si cientos quedan sobre la estructura, vea primero si la primera marca de la estructura es correcta.",
+  },
   "bored-hole-too-large": {
     meaning:
       "los cables que pasan juntos por una vigueta o un montante piden un barreno mayor que el que permite el código",

@@ -143,6 +143,8 @@ const phrase: Phrases = {
   },
   "engineered-member-bored": (hole) =>
     `${frame.surface(hole.member.surface)}: el cable pasa por ${member(hole.member)}, que no se perfora salvo como digan su fabricante o un ingeniero${cabling.alike(hole.members)}`,
+  "centres-not-looked-for": ({ openings }) =>
+    `ya no se buscó el centro libre más cercano de ${openings === 1 ? "1 hoyo" : `${openings} hoyos`}: es demasiado para una vez; mueva los que sí lo tienen y revise otra vez`,
   "area-not-placed": (asked) =>
     `${asked.area} todavía no está llena, así que no se imprime ninguno de sus hoyos: \`baymark place --write\` coloca sus bocinas`,
   "accept-matches-nothing": (accept) =>

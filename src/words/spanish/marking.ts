@@ -48,6 +48,7 @@ const reason: Readonly<Record<Code, string>> = {
   "cable-too-thin": "cable muy delgado",
   "cable-without-way": "sin camino para su cable",
   "cables-not-looked-for": "caminos de cables sin buscar",
+  "centres-not-looked-for": "centros libres sin buscar",
   "bored-hole-too-large": "barreno muy grande",
   "engineered-member-bored": "pieza de ingeniería perforada",
   "accept-matches-nothing": "nada aceptado",

@@ -176,6 +176,7 @@ describe("what cannot be asked", () => {
       placed: [],
       unplaced: [],
       mismatched: [],
+      spareShare: 1,
     });
   });
 });
