@@ -11,7 +11,7 @@ import {
   type SpeakerJson,
 } from "./job-json.js";
 import { directionFrom } from "./listen/direction.js";
-import type { Alternative, Place } from "./place/alternatives.js";
+import type { Alternative, OtherBays, Place } from "./place/alternatives.js";
 import { bayOf } from "./place/bay.js";
 import { type Against, againstStandard } from "./place/best/asked.js";
 import type { Filling } from "./place/cover/fill.js";
@@ -40,7 +40,8 @@ export interface PlaceJson extends SpotJson {
   readonly in_the_way: readonly { readonly kind: string; readonly message: string }[];
   /** Ids of those that share its line from front to back. */
   readonly line: readonly string[];
-  readonly alternatives: readonly AlternativeJson[];
+  /** None unless asked for; null where there was too much to look at to look for this one's. */
+  readonly alternatives: readonly AlternativeJson[] | null;
 }
 
 interface SpotJson {
@@ -74,20 +75,20 @@ export interface AlternativeJson extends SpotJson {
 /** The object that `place` puts out; alternatives by the loudspeaker's id. */
 export function placingJson(
   job: Job,
-  alternatives: ReadonlyMap<string, readonly Alternative[]>,
+  alternatives: ReadonlyMap<string, OtherBays>,
   fillings: readonly Filling[],
 ): PlacingJson {
   const plain = jobJson(job);
   const speakers = plain.speakers.map((speaker) => {
     const opening = job.openings.find((one) => one.speaker.id === speaker.id);
-    const found = alternatives.get(speaker.id) ?? [];
+    const found = alternatives.get(speaker.id) ?? (alternatives.has(speaker.id) ? null : []);
     return { ...speaker, place: opening === undefined ? null : placeJson(job, opening, found) };
   });
   const areas = job.coverage.map((coverage) => filledAreaJson(coverage, fillings, job.room.units));
   return { ...plain, speakers, areas };
 }
 
-function placeJson(job: Job, opening: Opening, alternatives: readonly Alternative[]): PlaceJson {
+function placeJson(job: Job, opening: Opening, alternatives: OtherBays): PlaceJson {
   const { room, placing } = job;
   const { id } = opening.speaker;
   const placed = placing.placed.find(({ mounted }) => mounted.speaker.id === id);
@@ -102,9 +103,10 @@ function placeJson(job: Job, opening: Opening, alternatives: readonly Alternativ
     between: { before: before && gapJson(before), after: after && gapJson(after) },
     in_the_way: (placed?.inTheWay ?? []).map((one) => ({ kind: one.kind, message: hindrance(one) })),
     line: placed?.line ?? [],
-    alternatives: alternatives.map((one, index) =>
-      alternativeJson(room, one, { rank: index + 2, id, against }),
-    ),
+    alternatives:
+      alternatives === null
+        ? null
+        : alternatives.map((one, index) => alternativeJson(room, one, { rank: index + 2, id, against })),
   };
 }
 

@@ -1,8 +1,10 @@
 import { closest } from "fastest-levenshtein";
+import { Effort } from "../effort.js";
 import type { Job } from "../job.js";
-import { type Alternative, alternativesOf } from "../place/alternatives.js";
+import { alternativesOf, type OtherBays } from "../place/alternatives.js";
 import { type Filling, fillAreas } from "../place/cover/fill.js";
 import { placingJson } from "../place-json.js";
+import { MOST_LOOKS_FOR_OTHER_BAYS } from "../standards/house-limits.js";
 import { measureIn } from "../words/measure.js";
 import type { Words } from "../words/words.js";
 import { exitOf, tellUnusable, unusableJson } from "./answer.js";
@@ -43,7 +45,7 @@ export function place(terminal: Terminal, words: Words, typed: string, flags: Pl
   return fillings.every(({ kind }) => kind === "filled") ? exitOf(loaded) : EXIT.errors;
 }
 
-const NONE: ReadonlyMap<string, readonly Alternative[]> = new Map();
+const NONE: ReadonlyMap<string, OtherBays> = new Map();
 const MOST_BAYS = 20;
 
 /** How many bays to show; null where nothing was typed. */
@@ -68,8 +70,11 @@ interface Asked {
   readonly locked: readonly string[];
 }
 
-const alternativesFor = ({ room, openings }: Job, { bays, locked }: Asked) =>
-  alternativesOf({ room, mounted: openings, count: bays - 1, locked });
+function alternativesFor({ room, openings, placing }: Job, { bays, locked }: Asked) {
+  const { besideBest, alone } = MOST_LOOKS_FOR_OTHER_BAYS;
+  const effort = new Effort(besideBest + placing.spareShare * (alone - besideBest));
+  return alternativesOf({ room, mounted: openings, count: bays - 1, locked, effort });
+}
 
 /** The places, then what is to be said of them and of those that have none. */
 function tellPlaces(

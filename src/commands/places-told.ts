@@ -1,7 +1,7 @@
 import { subtract } from "../geometry/vector.js";
 import type { Job, Opening } from "../job.js";
 import { type Heading, headingOf } from "../listen/direction.js";
-import type { Alternative, Place } from "../place/alternatives.js";
+import type { OtherBays, Place } from "../place/alternatives.js";
 import { type Bay, bayOf } from "../place/bay.js";
 import { type Against, againstStandard } from "../place/best/asked.js";
 import { atTexts } from "../place-json.js";
@@ -15,7 +15,7 @@ import type { Terminal } from "./terminal.js";
 export function placesTold(
   terminal: Terminal,
   words: Words,
-  told: { readonly job: Job; readonly alternatives: ReadonlyMap<string, readonly Alternative[]> },
+  told: { readonly job: Job; readonly alternatives: ReadonlyMap<string, OtherBays> },
 ): string {
   const { job, alternatives } = told;
   const { bold } = terminal.colours;
@@ -76,9 +76,10 @@ function alternativesTold(
   words: Words,
   job: Job,
   opening: Opening,
-  alternatives: readonly Alternative[] | undefined,
+  alternatives: OtherBays | undefined,
 ): readonly string[] {
   if (alternatives === undefined) return [];
+  if (alternatives === null) return [`  ${words.placing.otherBaysNotLookedFor}`];
   if (alternatives.length === 0) return [`  ${words.placing.noOtherBay}`];
   const against = againstStandard(job.room, opening);
   return alternatives.flatMap(({ places }, index) => {

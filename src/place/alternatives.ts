@@ -1,12 +1,14 @@
+import { Effort, within } from "../effort.js";
 import { distanceFrom } from "../geometry/distance-from.js";
 import { inner, plus, quarterTurn, surfacePoint, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
+import { preferredHeading } from "../listen/preferred.js";
 import type { Room, Tape } from "../room/room.js";
 import { type Against, againstStandard, askedIn } from "./best/asked.js";
 import { alsoKept } from "./best/asking.js";
 import { askingsOf, type Decision } from "./best/decision.js";
-import type { Taken } from "./best/ground.js";
+import { type GroundFor, groundsFinder, type Taken } from "./best/ground.js";
 import { mountedOf } from "./best/meeting.js";
 import { pairUp } from "./best/pairing.js";
 import { type Solved, solve } from "./best/solve.js";
@@ -32,30 +34,50 @@ export interface WhatIf {
   readonly count: number;
   /** Ids of those that stay as they are. */
   readonly locked: readonly string[];
+  /** How much may be looked at for all of them; without end unless said. */
+  readonly effort?: Effort;
 }
 
+/** Of one loudspeaker the best first, each in a bay by itself; null where there was too much to look at. */
+export type OtherBays = readonly Alternative[] | null;
+
 /**
- * For each loudspeaker by its id the best places in other bays than its own, the best first, each in a bay by itself.
- * A pair moves together, told of both; nothing is told of those that are locked, or that no direction places.
+ * For each loudspeaker by its id the best places in other bays than its own. A pair moves together, told of both; nothing
+ * is told of those that are locked, or that no direction places.
  */
-export function alternativesOf(whatIf: WhatIf): ReadonlyMap<string, readonly Alternative[]> {
-  const told = new Map<string, readonly Alternative[]>();
-  for (const { speaker } of whatIf.mounted) {
+export function alternativesOf(whatIf: WhatIf): ReadonlyMap<string, OtherBays> {
+  const { effort = new Effort() } = whatIf;
+  const groundFor = groundsFinder({ making: effort, looking: effort });
+  const told = new Map<string, OtherBays>();
+  for (const { speaker, surface } of whatIf.mounted) {
     if (told.has(speaker.id) || whatIf.locked.includes(speaker.id)) continue;
-    const decision = decisionFor(whatIf, speaker.id);
-    if (decision === null) continue;
-    const found = otherBays(whatIf, decision);
-    for (const asking of askingsOf(decision)) told.set(asking.speaker.id, found);
+    if (preferredHeading(whatIf.room, speaker.channel) === null || surface.framing.kind === "unknown")
+      continue;
+    const found = effort.isSpent ? null : within(effort, () => bothOtherBays(whatIf, speaker.id, groundFor));
+    for (const id of found?.ids ?? [speaker.id]) told.set(id, found?.bays ?? null);
   }
   return told;
 }
 
+interface Found {
+  /** Its own id, and its partner's where both move. */
+  readonly ids: readonly string[];
+  readonly bays: readonly Alternative[];
+}
+
+function bothOtherBays(whatIf: WhatIf, id: string, groundFor: GroundFor): Found | null {
+  const decision = decisionFor(whatIf, id, groundFor);
+  if (decision === null) return null;
+  const ids = askingsOf(decision).map(({ speaker }) => speaker.id);
+  return { ids, bays: otherBays(whatIf, decision) };
+}
+
 /** The loudspeaker, with its partner where both are matched and neither is locked, beside all others. */
-function decisionFor({ room, mounted, locked }: WhatIf, id: string): Decision | null {
+function decisionFor({ room, mounted, locked }: WhatIf, id: string, groundFor: GroundFor): Decision | null {
   const partner = partnerIn(room, id);
   const moving = [id, ...(partner === null || locked.includes(partner) ? [] : [partner])];
   const others = mounted.filter(({ speaker }) => !moving.includes(speaker.id));
-  const asked = room.speakers.filter((one) => moving.includes(one.id)).map(askedIn(room, others));
+  const asked = room.speakers.filter((one) => moving.includes(one.id)).map(askedIn(room, others, groundFor));
   const paired = pairUp(
     room,
     asked.flatMap(({ asking }) => asking ?? []),

@@ -6,6 +6,7 @@ import type { Room, Speaker, Tape } from "../room/room.js";
 import { MOST_LOOKS_FOR_PLACES } from "../standards/house-limits.js";
 import { type Against, type Asked, againstStandard, askedIn, type Unaskable } from "./best/asked.js";
 import { askingsOf } from "./best/decision.js";
+import { groundsFinder } from "./best/ground.js";
 import { inTheWayOf } from "./best/in-the-way.js";
 import { keptApart } from "./best/keep-apart.js";
 import { onLines } from "./best/lines.js";
@@ -54,10 +55,11 @@ export interface Placing {
  */
 export function placeAll(room: Room): Placing {
   const effort = new Effort(MOST_LOOKS_FOR_PLACES.alone);
+  const making = new Effort(MOST_LOOKS_FOR_PLACES.grounds);
   const settled = mountedIn(room);
   const asked = room.speakers
     .filter(({ position }) => position.kind === "best")
-    .map(askedIn(room, settled, { looking: effort, making: new Effort(MOST_LOOKS_FOR_PLACES.grounds) }));
+    .map(askedIn(room, settled, groundsFinder({ looking: effort, making })));
   const askings = asked.flatMap(({ asking }) => asking ?? []);
   const searches = rememberedSearches();
   const answers = pairUp(room, askings, settled).flatMap(

@@ -1,6 +1,8 @@
 import { chmodSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { roomText } from "../rooms/build.js";
+import { TOO_MANY_PLACES } from "../rooms/too-much.js";
 import { DEN, STUDIO, workFolder } from "./in-folder.js";
 
 const asking = (text: string): string =>
@@ -169,6 +171,21 @@ describe("place --json", () => {
     });
     expect(byId.SR.place.tapes.up).toBe(1066.8);
     expect(byId.SR.place.alternatives[0].bay.number).not.toBe(byId.SR.place.bay.number);
+  });
+
+  test("where there is too much to look at it says so of each whose other bays were left out", async () => {
+    const { folder, type } = workFolder();
+    writeFileSync(join(folder, "hall.yaml"), roomText(TOO_MANY_PLACES));
+    const { out: text } = await type("place", "hall.yaml", "--rank", "20");
+    const leftOut = text.match(/^ {2}Other bays were not looked for/gmu)?.length ?? 0;
+    expect(leftOut).toBeGreaterThan(0);
+    const { speakers } = JSON.parse((await type("place", "hall.yaml", "--rank", "20", "--json")).out);
+    const places: readonly { alternatives: unknown }[] = speakers.flatMap(
+      ({ place }: { place: { alternatives: unknown } | null }) => place ?? [],
+    );
+    expect(places.filter(({ alternatives }) => alternatives === null)).toHaveLength(leftOut);
+    const { out } = await type("place", "hall.yaml");
+    expect(out).not.toMatch(/Other bays/u);
   });
 
   test("of a file that cannot be used the complaints", async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { Effort } from "../../src/effort.js";
 import { jobJson } from "../../src/job-json.js";
-import { type Alternative, alternativesOf } from "../../src/place/alternatives.js";
+import { alternativesOf, type OtherBays } from "../../src/place/alternatives.js";
 import { bayOf } from "../../src/place/bay.js";
 import { type Parts, room } from "../rooms/build.js";
 import { answer } from "../rooms/job.js";
@@ -16,16 +17,28 @@ const UPPER: readonly Parts[] = [
   { id: "TBR", channel: "U-135", at: "best" },
 ];
 
+interface Asking {
+  readonly count: number;
+  readonly locked: readonly string[];
+  readonly looks: number;
+}
+
 function asked(
   parts: Parts,
-  { count = 3, locked = [] }: { count?: number; locked?: readonly string[] } = {},
+  { count = 3, locked = [], looks = Number.POSITIVE_INFINITY }: Partial<Asking> = {},
 ) {
   const one = room(parts);
   const { openings } = answer(one);
-  return { one, openings, found: alternativesOf({ room: one, mounted: openings, count, locked }) };
+  const effort = new Effort(looks);
+  return {
+    one,
+    openings,
+    effort,
+    found: alternativesOf({ room: one, mounted: openings, count, locked, effort }),
+  };
 }
 
-const bays = (alternatives: readonly Alternative[] | undefined): readonly (number | undefined)[] =>
+const bays = (alternatives: OtherBays | undefined): readonly (number | undefined)[] =>
   (alternatives ?? []).map(({ places: [own] }) => own && bayOf(own.mounted)?.number);
 
 describe("other bays", () => {
@@ -104,6 +117,22 @@ test("a pair goes together, unless one of it is locked", () => {
   const locked = asked({ speakers }, { locked: ["R"] }).found;
   expect([...locked.keys()]).toEqual(["L"]);
   for (const { places } of locked.get("L") ?? []) expect(places).toHaveLength(1);
+});
+
+test("those for which there is too much to look at are told as such, and the others as ever", () => {
+  const speakers = [...UPPER, { id: "SUB", channel: "LFE1", at: { left: "900 mm", front: "2.1 m" } }];
+  const looks = 1e6;
+  const { effort, found: all } = asked({ speakers }, { looks });
+  const needed = looks - effort.unspent;
+  const { found } = asked({ speakers }, { looks: needed - 1 });
+  expect([...found.keys()]).toEqual(["TFL", "TBR"]);
+  expect(bays(found.get("TFL"))).toEqual(bays(all.get("TFL")));
+  expect(bays(found.get("TFL")).length).toBeGreaterThan(0);
+  expect(found.get("TBR")).toBeNull();
+  expect([...asked({ speakers }, { looks: 10 }).found]).toEqual([
+    ["TFL", null],
+    ["TBR", null],
+  ]);
 });
 
 test("where there is one bay there is no other", () => {

@@ -1,4 +1,3 @@
-import { Effort, within } from "../../effort.js";
 import type { Heading } from "../../listen/direction.js";
 import type { Mounted } from "../../listen/mounted.js";
 import { preferredHeading, toward } from "../../listen/preferred.js";
@@ -8,7 +7,7 @@ import { fittingOf } from "../fitting.js";
 import { jointsThrough } from "../joints-through.js";
 import type { Asking } from "./asking.js";
 import { type Cost, costAt, type Wish } from "./cost.js";
-import { type Efforts, groundsFinder, takenByNeighbours } from "./ground.js";
+import { type GroundFor, takenByNeighbours } from "./ground.js";
 
 /** Why no place was looked for: the standard has no direction, nobody knows the framing, or there is too much to look at. */
 export type Unaskable = "no-direction" | "framing-unknown" | "not-looked-for";
@@ -18,20 +17,19 @@ export type Asked =
   | { readonly speaker: Speaker; readonly asking: Asking; readonly unaskable: null }
   | { readonly speaker: Speaker; readonly asking: null; readonly unaskable: Unaskable };
 
-/** Asks for loudspeakers of a room, beside others whose places are settled. */
+/** Asks for loudspeakers of a room on its grounds, beside others whose places are settled. */
 export function askedIn(
   room: Room,
   settled: readonly Mounted[],
-  efforts: Efforts = { making: new Effort(), looking: new Effort() },
+  groundFor: GroundFor,
 ): (speaker: Speaker) => Asked {
-  const groundFor = groundsFinder(efforts);
   return (speaker) => {
     const heading = preferredHeading(room, speaker.channel);
     const surface = surfaceNamed(room, speaker.surface);
     if (heading === null) return { speaker, asking: null, unaskable: "no-direction" };
     if (surface.framing.kind === "unknown") return { speaker, asking: null, unaskable: "framing-unknown" };
     const fitting = fittingOf(speaker, room.checks);
-    const ground = within(efforts.making, () => groundFor(surface, fitting));
+    const ground = groundFor(surface, fitting);
     if (ground === null) return { speaker, asking: null, unaskable: "not-looked-for" };
     const asking: Asking = {
       speaker,

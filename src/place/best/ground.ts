@@ -1,4 +1,4 @@
-import type { Effort } from "../../effort.js";
+import { type Effort, within } from "../../effort.js";
 import { areaMm2, partBetween, type Region } from "../../geometry/clip.js";
 import { type DistanceMm, distanceFrom } from "../../geometry/distance-from.js";
 import { extentOf } from "../../geometry/region.js";
@@ -108,13 +108,16 @@ function boxesOver(region: Region, halvings: number): readonly Piece[] {
   return halves.flatMap((half) => boxesOver(half, halvings - 1));
 }
 
-/** Finds the ground of a surface and a fitting, each once however many loudspeakers ask for it. */
-export function groundsFinder(efforts: Efforts): (surface: Surface, fitting: Fitting) => Ground {
+/** Finds the ground of a surface and a fitting; null where making it would take more than there is. */
+export type GroundFor = (surface: Surface, fitting: Fitting) => Ground | null;
+
+/** Makes each once, however many loudspeakers ask for it. */
+export function groundsFinder(efforts: Efforts): GroundFor {
   const known = new Map<string, Ground>();
   return (surface, fitting) => {
     const key = JSON.stringify([surface.name, fitting]);
-    const ground = known.get(key) ?? groundOf(surface, fitting, efforts);
-    known.set(key, ground);
+    const ground = known.get(key) ?? within(efforts.making, () => groundOf(surface, fitting, efforts));
+    if (ground !== null) known.set(key, ground);
     return ground;
   };
 }

@@ -17,6 +17,8 @@ export const placing = {
   alternative: (rank: number, bay: string) => `${ordinal(rank)} best: ${bay}`,
   apart: { more: (degrees: string) => `${degrees} more`, less: (degrees: string) => `${degrees} less` },
   noOtherBay: "No other bay is clear.",
+  otherBaysNotLookedFor:
+    "Other bays were not looked for: there is too much to look at in one run. Keep those that stand well where they are with --lock.",
   frozen: (count: number, file: string) =>
     `wrote ${count === 1 ? "1 position" : `${count} positions`} into ${file}; everything else in it is as it was`,
   nothingToWrite: "nothing to write: no position was computed",

@@ -16,6 +16,8 @@ export const placing: typeof english = {
   alternative: (rank, bay) => `${rank}.º mejor: ${bay}`,
   apart: { more: (degrees) => `${degrees} más`, less: (degrees) => `${degrees} menos` },
   noOtherBay: "Ningún otro vano está libre.",
+  otherBaysNotLookedFor:
+    "No se buscaron otros vanos: es demasiado para una vez. Deje con --lock donde están las que quedan bien.",
   frozen: (count, file) =>
     `se ${count === 1 ? "escribió 1 posición" : `escribieron ${count} posiciones`} en ${file}; lo demás quedó como estaba`,
   nothingToWrite: "nada que escribir: no se calculó ninguna posición",
