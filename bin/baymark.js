@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 "use strict";
-const { programFor, programOf, setFlagsForLarge } = require("./load.js");
+const { flagsFor, programFor, programOf, setFlags } = require("./load.js");
 
 const typed = process.argv.slice(2);
 const [command] = typed;
@@ -22,7 +22,7 @@ function program() {
 const isAllSaid = () => process.stdout.writableLength + process.stderr.writableLength === 0;
 
 const { run } = program();
-setFlagsForLarge(typed);
+setFlags(flagsFor(typed));
 run(typed, { startThread }).then((code) => {
   process.exitCode = code;
   // Threads may take longer to end than the rest: nobody needs to see that. By then a stream that fails has said so.

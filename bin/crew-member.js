@@ -1,7 +1,8 @@
 "use strict";
-const { parentPort } = require("node:worker_threads");
-const { programFor } = require("./load.js");
+const { parentPort, workerData } = require("node:worker_threads");
+const { programFor, setFlags } = require("./load.js");
 
 /* One of the threads among which a print is shared out. */
 const { work } = programFor("print");
+setFlags(workerData?.flags ?? []);
 parentPort.on("message", (task) => work(task, parentPort));

@@ -2,15 +2,19 @@
 const { availableParallelism } = require("node:os");
 const { join } = require("node:path");
 const { Worker } = require("node:worker_threads");
+const { flagsFor } = require("./load.js");
 
 /* The threads among which a print is shared out. Each reads the program first, then waits for what it is to do. */
-const start = () => new Worker(join(__dirname, "crew-member.js"));
+const starterFor = (typed) => {
+  const workerData = { flags: flagsFor(typed) };
+  return () => new Worker(join(__dirname, "crew-member.js"), { workerData });
+};
 
 /** A part of a packet is not shared, and help is not printed by threads. */
 const isForOne = (word) => /^(--only|--help|-h)(=|$)/u.test(word);
 
 /** Null where the system has none to give: whoever asks later hears of that. */
-function startIfPossible() {
+function ifPossible(start) {
   try {
     return start();
   } catch {
@@ -23,7 +27,8 @@ function startIfPossible() {
  * thread does. One that nobody asks for keeps nobody waiting, and fails in silence.
  */
 function threads(typed) {
-  let waiting = availableParallelism() > 1 && !typed.some(isForOne) ? startIfPossible() : null;
+  const start = starterFor(typed);
+  let waiting = availableParallelism() > 1 && !typed.some(isForOne) ? ifPossible(start) : null;
   waiting?.unref();
   waiting?.on("error", () => undefined);
   waiting?.on("exit", () => {

@@ -8,7 +8,7 @@ import pico from "picocolors";
 import type { Terminal } from "../../../src/commands/terminal.js";
 
 /** The bundle that `npm run build` makes, as it is loaded for people. */
-const { programFor, setFlags, setFlagsForLarge } = createRequire(import.meta.url)("../../../bin/load.js");
+const { flagsFor, programFor, setFlags } = createRequire(import.meta.url)("../../../bin/load.js");
 const program: typeof import("../../../src/cli.js") = programFor("report");
 
 export interface Order {
@@ -39,7 +39,7 @@ async function answer({ folder, words }: Order): Promise<Answer> {
   };
   const before = process.cpuUsage();
   setFlags();
-  setFlagsForLarge(words.map((word) => join(folder, word)));
+  setFlags(flagsFor(words.map((word) => join(folder, word))));
   const code = await program.run(words, { terminal });
   const { user, system } = process.cpuUsage(before);
   return { code, ...said, processorMs: (user + system) / 1000 };
