@@ -4,10 +4,13 @@
  */
 const TIMES = Number(process.env.BAYMARK_TIMES ?? 1);
 
+/** Whether there is time. */
+export const isThorough = TIMES > 1;
+
 /** How many random cases to look at: so many in `npm test`, at least so many where there is time. */
 export const howMany = (few: number, atLeast = few): number =>
-  TIMES > 1 ? Math.max(atLeast, Math.round(few * TIMES)) : few;
+  isThorough ? Math.max(atLeast, Math.round(few * TIMES)) : few;
 
 /** All cases where there is time for them, else those that are the hardest. */
 export const someOf = <Case>(cases: readonly Case[], isHard: (one: Case) => boolean): readonly Case[] =>
-  TIMES > 1 ? cases : cases.filter(isHard);
+  isThorough ? cases : cases.filter(isHard);

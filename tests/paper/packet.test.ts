@@ -7,7 +7,7 @@ import { frameItems } from "../../src/sheets/frame.js";
 import { openingTemplates } from "../../src/sheets/opening-template.js";
 import type { Body, Order, Sheet } from "../../src/sheets/sheet.js";
 import { fullSizeMarks, surfaceMarks } from "../../src/sheets/surface-marks.js";
-import { someOf } from "../how-many.js";
+import { isThorough, someOf } from "../how-many.js";
 import { job } from "../rooms/job.js";
 import { orderFor } from "../sheets/orders.js";
 import { EVERY_PAPER, LAYER_NAMES } from "./drawings.js";
@@ -213,28 +213,24 @@ describe.each(RENDERERS)("templates in pictures by %s", (_, render) => {
   });
 });
 
-describe("drawings in SVG by resvg", () => {
-  const WHOLE = [
+// Each takes seconds: `npm test` measures a drawing of our own by the same renderer (resvg.test.ts).
+describe.runIf(isThorough)("drawings in SVG by resvg", () => {
+  it.each([
     ["opening-TFL", ROUND_MM, ROUND_MM],
     ["opening-FL", WIDE_MM, HIGH_MM],
-  ] as const;
-
-  it.each(someOf(WHOLE, ([name]) => name === "opening-FL"))(
-    "%s whole at 1:1",
-    async (name, widthMm, heightMm) => {
-      const order = orderFor(JOB, { paper: "letter" });
-      const { whole } = sheetNamed(openingTemplates(order), name);
-      if (whole === null) throw new Error("no whole drawing");
-      const page = framed(order, whole());
-      const svg = writeSvg(page);
-      const pdf = await printed([page]);
-      const { centre } = extentOf(await cutOn(pdf, 1));
-      const picture = byResvg(svg, around(page, centre, widthMm, heightMm));
-      const measured =
-        widthMm === heightMm
-          ? measureCircle([picture], { centre, radiusMm: widthMm / 2 })
-          : measureRectangle([picture], { centre, widthMm, heightMm });
-      expectSize(measured, widthMm, heightMm, TRUE_TO_MM);
-    },
-  );
+  ] as const)("%s whole at 1:1", async (name, widthMm, heightMm) => {
+    const order = orderFor(JOB, { paper: "letter" });
+    const { whole } = sheetNamed(openingTemplates(order), name);
+    if (whole === null) throw new Error("no whole drawing");
+    const page = framed(order, whole());
+    const svg = writeSvg(page);
+    const pdf = await printed([page]);
+    const { centre } = extentOf(await cutOn(pdf, 1));
+    const picture = byResvg(svg, around(page, centre, widthMm, heightMm));
+    const measured =
+      widthMm === heightMm
+        ? measureCircle([picture], { centre, radiusMm: widthMm / 2 })
+        : measureRectangle([picture], { centre, widthMm, heightMm });
+    expectSize(measured, widthMm, heightMm, TRUE_TO_MM);
+  });
 });

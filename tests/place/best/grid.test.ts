@@ -24,7 +24,7 @@ import {
  * `BAYMARK_TELLS=1 BAYMARK_TIMES=10 npx vitest run tests/place/best/grid.test.ts` looks longer and tells figures.
  */
 
-const ROOMS = howMany(40, 120);
+const ROOMS = howMany(25, 120);
 /** Tells what it saw; looking for any point inside takes as long again. */
 const TELLS = process.env.BAYMARK_TELLS !== undefined;
 const LONGEST_MS = 600_000 * Math.max(1, ROOMS / 100);
