@@ -1,7 +1,7 @@
 import type { Coverage } from "./listen/covered.js";
 import type { Spread } from "./listen/level-together.js";
 import { bayOf } from "./place/bay.js";
-import type { CoverPlace, Filling } from "./place/cover/fill.js";
+import type { CoverPlace, Filling, Unfillable } from "./place/cover/fill.js";
 import { nearestGap } from "./place/gaps.js";
 import { keyOfTape } from "./room/file-keys.js";
 import type { CoveredArea, Tape, UnitSystem } from "./room/room.js";
@@ -69,7 +69,7 @@ export type FillingJson =
       readonly nowhere: readonly { readonly u: number; readonly v: number; readonly at: AtJson }[];
       readonly level: LevelJson;
     }
-  | { readonly kind: "unfilled"; readonly because: "framing-unknown" | "nothing-clear" | "not-looked-for" }
+  | { readonly kind: "unfilled"; readonly because: Unfillable | "nothing-clear" }
   | { readonly kind: "too-many"; readonly count: number; readonly most: number };
 
 type AtJson = Readonly<Record<string, string>>;

@@ -75,7 +75,7 @@ export interface FiguresByCode {
   /** `at: best` asked for, and there is no such place. */
   "not-placed-yet": {
     surface: string;
-    because: "no-direction" | "nothing-clear" | "not-looked-for";
+    because: "no-direction" | "no-tapes" | "nothing-clear" | "not-looked-for";
     /** Whether `hold` leaves it only a line or a point. */
     isHeld: boolean;
   };

@@ -5,6 +5,7 @@ import type { Parts } from "./build.js";
  */
 
 const mm = (figures: readonly number[]): readonly string[] => figures.map((figure) => `${figure} mm`);
+const JOIST = { width: "45 mm", depth: "220 mm" };
 const corners = (points: readonly (readonly [number, number])[]) => points.map(mm);
 
 /**
@@ -91,4 +92,50 @@ export const ANGLED: Parts = {
   },
   framing: null,
   seats: [{ name: "middle", at: { right: "2 m", front: "3 m" }, ear: "1200 mm" }],
+};
+
+/** 20 m long and 2 m wide between two walls that run along it; its four end walls stand at 27 degrees to these. */
+export const TAPERED: Parts = {
+  room: {
+    width: null,
+    length: null,
+    outline: corners([
+      [2000, 0],
+      [18_000, 0],
+      [20_000, 1000],
+      [18_000, 2000],
+      [2000, 2000],
+      [0, 1000],
+    ]),
+    walls: ["front", "right-front", "right-back", "back", "left-back", "left-front"],
+  },
+  framing: {
+    ...{ left: null, right: null, front: null, back: null },
+    ceiling: { from: "front", at: null, first: "400 mm", spacing: "400 mm" },
+  },
+  seats: [{ name: "middle", at: { front: "1 m", "left-front": "8 m" }, ear: "1.2 m", reference: true }],
+};
+
+/** A slope of 4 x 4 m along the left wall of a larger room, and no other wall: all its tapes run up the slope. */
+export const SLOPE_AT_ONE_WALL: Parts = {
+  room: {
+    width: "12 m",
+    length: "12 m",
+    ceilings: [
+      {
+        name: "slope",
+        corners: corners([
+          [0, 4000],
+          [4000, 4000],
+          [4000, 8000],
+          [0, 8000],
+        ]),
+        heights: mm([2000, 2500, 2500, 2000]),
+      },
+    ],
+  },
+  framing: {
+    ...{ ceiling: null, left: null, right: null, front: null, back: null },
+    slope: { ...{ run: "front-back", from: "left", first: "300 mm", spacing: "600 mm" }, member: JOIST },
+  },
 };

@@ -8,9 +8,13 @@ import { jointsThrough } from "../joints-through.js";
 import type { Asking } from "./asking.js";
 import { type Cost, costAt, type Wish } from "./cost.js";
 import { type GroundFor, takenByNeighbours } from "./ground.js";
+import { hasTwoTapes } from "./tape-choice.js";
 
-/** Why no place was looked for: the standard has no direction, nobody knows the framing, or there is too much to look at. */
-export type Unaskable = "no-direction" | "framing-unknown" | "not-looked-for";
+/**
+ * Why no place was looked for: the standard has no direction, nobody knows the framing, no two tapes would fix it, or there
+ * is too much to look at.
+ */
+export type Unaskable = "no-direction" | "framing-unknown" | "no-tapes" | "not-looked-for";
 
 /** A loudspeaker and what is wanted of its place; null where nothing can be looked for, and why. */
 export type Asked =
@@ -28,6 +32,9 @@ export function askedIn(
     const surface = surfaceNamed(room, speaker.surface);
     if (heading === null) return { speaker, asking: null, unaskable: "no-direction" };
     if (surface.framing.kind === "unknown") return { speaker, asking: null, unaskable: "framing-unknown" };
+    const hold = speaker.position.kind === "best" ? speaker.position.hold : [];
+    if (hold.length === 0 && !hasTwoTapes(room, surface))
+      return { speaker, asking: null, unaskable: "no-tapes" };
     const fitting = fittingOf(speaker, room.checks);
     const ground = groundFor(surface, fitting);
     if (ground === null) return { speaker, asking: null, unaskable: "not-looked-for" };
@@ -35,7 +42,7 @@ export function askedIn(
       speaker,
       ground,
       wish: wishOf(room, speaker, heading),
-      hold: speaker.position.kind === "best" ? speaker.position.hold : [],
+      hold,
       kept: takenByNeighbours(on(surface, settled), fitting),
     };
     return { speaker, asking, unaskable: null };

@@ -25,13 +25,28 @@ export function tapesNear(
   { near, hold }: { readonly near: SurfacePoint; readonly hold: readonly Tape[] },
 ): ChosenTapes | null {
   const held = hold.map(({ from, mm }): ChosenTape => ({ line: tapeLine(room, surface, from), heldMm: mm }));
-  const free = freeTapes(room, surface, near);
-  const [first, ...others] = [...held, ...free];
-  const second = others.find(({ line }) => first !== undefined && crosses(line, first.line));
-  if (first === undefined || second === undefined) return null;
-  return runsAcross(surface, first.line) >= runsAcross(surface, second.line)
-    ? [first, second]
-    : [second, first];
+  const pair = firstTwo([...held, ...freeTapes(room, surface, near)], held.length);
+  if (pair === null) return null;
+  const [first, second] = pair;
+  return runsAcross(surface, first.line) >= runsAcross(surface, second.line) ? pair : [second, first];
+}
+
+/**
+ * The first tape and the first of the others that fixes a point with it; in a long room that tapers at its ends none may
+ * go with the nearest wall, and then the next that finds one. What is held stays.
+ */
+function firstTwo(tapes: readonly ChosenTape[], held: number): ChosenTapes | null {
+  for (const [index, first] of (held > 0 ? tapes.slice(0, 1) : tapes).entries()) {
+    const second = tapes.slice(index + 1).find(({ line }) => crosses(line, first.line));
+    if (second !== undefined) return [first, second];
+  }
+  return null;
+}
+
+/** Whether any two tapes fix a point of the surface: on a slope they may all run the same way. */
+export function hasTwoTapes(room: Room, surface: Surface): boolean {
+  const lines = linesOn(room, surface);
+  return lines.some((line, index) => lines.slice(index + 1).some((other) => crosses(line, other)));
 }
 
 /** Sine of 30 degrees: tapes that meet at less fix a point badly. */
@@ -46,13 +61,16 @@ const crosses = (a: TapeLine, b: TapeLine): boolean =>
  */
 function freeTapes(room: Room, surface: Surface, near: SurfacePoint): readonly ChosenTape[] {
   const reaches = reachTest(surface);
-  return hooksOf(room, surface)
-    .map((name) => tapeLine(room, surface, name))
-    .filter(({ direction }) => Math.hypot(direction.u, direction.v) > LEAST_CROSSING)
+  return linesOn(room, surface)
     .map((line) => ({ line, readMm: tapeMm(line, near), isReached: reaches(line, near) }))
     .sort((a, b) => rank(a) - rank(b) || differenceMm(Math.abs(a.readMm), Math.abs(b.readMm)))
     .map(({ line }) => ({ line, heldMm: null }));
 }
+
+const linesOn = (room: Room, surface: Surface): readonly TapeLine[] =>
+  hooksOf(room, surface)
+    .map((name) => tapeLine(room, surface, name))
+    .filter(({ direction }) => Math.hypot(direction.u, direction.v) > LEAST_CROSSING);
 
 /** Whether a tape reaches a point of the surface without passing round a corner. */
 export function reachTest(surface: Surface): (line: TapeLine, point: SurfacePoint) => boolean {

@@ -9,6 +9,8 @@ import type { CoveredArea, Room, Tape } from "../../room/room.js";
 import { MOST_SPEAKERS } from "../../room/schema/limits.js";
 import { slipOfId } from "../../room/schema/texts.js";
 import { MOST_LOOKS_FOR_AREAS } from "../../standards/house-limits.js";
+import type { Unaskable } from "../best/asked.js";
+import { hasTwoTapes } from "../best/tape-choice.js";
 import { type GroundOf, rememberedGrounds } from "../nearest-clear.js";
 import { type Lattice, latticesOver, pointsIn, pointsOf } from "./pattern.js";
 import { type Nowhere, type Settled, type Settling, settle } from "./settle.js";
@@ -21,6 +23,9 @@ export interface CoverPlace {
   /** From the pattern's point. */
   readonly movedMm: number;
 }
+
+/** Why no places were looked for. */
+export type Unfillable = Exclude<Unaskable, "no-direction">;
 
 /** An area with its loudspeakers, or why it has none. */
 export type Filling =
@@ -36,7 +41,7 @@ export type Filling =
   | {
       readonly kind: "unfilled";
       readonly area: CoveredArea;
-      readonly because: "framing-unknown" | "nothing-clear" | "not-looked-for";
+      readonly because: Unfillable | "nothing-clear";
     }
   | { readonly kind: "too-many"; readonly area: CoveredArea; readonly count: number; readonly most: number };
 
@@ -82,6 +87,7 @@ function fill(room: Room, area: CoveredArea, before: Before): Filling {
   if (count > most) return { kind: "too-many", area, count, most };
   const site = siteOf(room, area, standing, { groundOf, effort });
   if (site.surface.framing.kind === "unknown") return { kind: "unfilled", area, because: "framing-unknown" };
+  if (!hasTwoTapes(room, site.surface)) return { kind: "unfilled", area, because: "no-tapes" };
   const best = within(effort, () => mostEven(site, lattices));
   // What was found until then may lie far from where it could.
   if (effort.isSpent) return notLookedFor;

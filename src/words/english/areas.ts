@@ -48,6 +48,8 @@ export const areas = {
   again: "Filled already. To fill an area anew, take its loudspeakers out of the file first.",
   unfilled: {
     "framing-unknown": "not filled: the framing of its ceiling is unknown; find and measure it first",
+    "no-tapes":
+      "not filled: of the walls that its ceiling can be taped from no two stand across each other; a slope is taped from those that it meets, so let its outline reach one more",
     "nothing-clear": "not filled: nothing of it is clear for this model",
     "not-looked-for":
       "not filled: the room asks for more than one run looks through; write what is filled with `baymark place --write` and run it again, or give this part of the room a file of its own",

@@ -107,6 +107,9 @@ const phrase: Phrases = {
       return "its best position was not looked for: the room asks for more than one run looks through; `baymark place --write` writes those that are found, then check again for more, or give two tapes under `at`";
     }
     const where = frame.surface(asked.surface);
+    if (asked.because === "no-tapes") {
+      return `no position: of the walls that the ${where} can be taped from no two stand across each other; a slope is taped from those that it meets, so let its outline reach one more`;
+    }
     return asked.isHeld
       ? `no position: nothing is clear on the ${where} along the tapes that \`hold\` fixes`
       : `no position: nothing is clear for it on the ${where}`;

@@ -45,6 +45,8 @@ export const areas: typeof english = {
   again: "Ya está llena. Para llenar una zona de nuevo, quite primero sus bocinas del archivo.",
   unfilled: {
     "framing-unknown": "sin llenar: no se conoce la estructura de su techo; búsquela y mídala primero",
+    "no-tapes":
+      "sin llenar: de las paredes desde las que se mide su cielo raso no hay dos que se crucen; uno inclinado se mide desde las que toca, así que lleve su contorno hasta otra",
     "nothing-clear": "sin llenar: nada de ella está libre para este modelo",
     "not-looked-for":
       "sin llenar: el cuarto pide más de lo que se revisa de una vez; escriba lo que ya está lleno con `baymark place --write` y repita, o ponga esta parte del cuarto en un archivo aparte",

@@ -113,6 +113,9 @@ const phrase: Phrases = {
       return "no se buscó su mejor posición: el cuarto pide más de lo que se revisa de una vez; `baymark place --write` escribe las que sí se hallan, luego revise otra vez para las demás, o dé dos medidas en `at`";
     }
     const where = frame.surface(asked.surface);
+    if (asked.because === "no-tapes") {
+      return `sin posición: de las paredes desde las que se mide (${where}) no hay dos que se crucen; un cielo raso inclinado se mide desde las que toca, así que lleve su contorno hasta otra`;
+    }
     return asked.isHeld
       ? `sin posición: no hay lugar libre (${where}) en las medidas que fija \`hold\``
       : `sin posición: no hay lugar libre para ella (${where})`;
