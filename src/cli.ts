@@ -63,11 +63,11 @@ function spokenLanguage(typed: readonly string[]): Language {
 }
 
 /** What steers a terminal or turns a line about: a file by such a name would speak for the program. */
-const STEERING = /[\p{Cc}\p{Bidi_Control}\p{Cs}]/u;
+const STEERING = /[\p{Cc}\p{Bidi_Control}\p{Cs}\p{Zl}\p{Zp}]/u;
 
 function refuseUnseeable(typed: readonly string[], words: Words): void {
   for (const word of typed) {
-    if (word === "") throw new UsageError(words.commands.failure.emptyWord);
+    if (word.trim() === "" && !STEERING.test(word)) throw new UsageError(words.commands.failure.emptyWord);
     const [found] = STEERING.exec(word) ?? [];
     if (found !== undefined)
       throw new UsageError(words.commands.failure.unseen(shown(word), codePointText(found)));

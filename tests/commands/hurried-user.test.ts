@@ -86,6 +86,10 @@ describe("what cannot be used is refused in a sentence, with nothing written", (
     ));
   test("a name that reads backwards", () =>
     refused(["print", DEN, "-o", "out\u202e"], /outU\+202E: .*type it again without it/));
+  test("a name that ends a line in some programs and in others not", () =>
+    refused(["explain", "too-deep\u2029"], /too-deepU\+2029: .*type it again without it/));
+  test("spaces alone, of any kind", () =>
+    refused(["explain", " \u00a0"], /one of the words typed .* holds only spaces/));
   test("a variable of the shell that holds nothing", () =>
     refused(["check", ""], /one of the words typed is empty/));
   test("a ruler page over a room file", async () => {

@@ -96,6 +96,19 @@ describe("sentences", () => {
     expect(sentence("en", long)).toMatch(/^`x{48}…` cannot stand here/u);
   });
 
+  test("and so is any key that somebody spoilt", () => {
+    const keys = [...FULL_ROOM.matchAll(/(?<=[{,] |^ *)[a-z_]+(?=: )/gmu)];
+    expect(keys.length).toBeGreaterThan(100);
+    for (const { 0: key, index } of keys) {
+      const after = FULL_ROOM.slice(index + key.length);
+      const text = `${FULL_ROOM.slice(0, index)}"${key.slice(0, 1)}\\u0017${key.slice(1)}"${after}`;
+      const told = complaintsAbout(text);
+      expect(told.length, key).toBeGreaterThan(0);
+      for (const complaint of told)
+        expect(complaintText(wordsIn(["en"]), complaint), key).not.toMatch(/[\p{Cc}\p{Cf}]/u);
+    }
+  });
+
   test("a possible range is told with the value", () => {
     expect(sentence("en", changed(`width: 13' 4"`, "width: 134 m"))).toBe(
       "`134 m` is not possible here: it must be from 0.5 m to 100 m; check the figure and its unit",

@@ -3,6 +3,7 @@ import { InternalError } from "../../findings/internal-error.js";
 import { toSurface } from "../../geometry/frame.js";
 import { dot, length, type SurfacePoint, type Vector, vector } from "../../geometry/vector.js";
 import type { Edge, Path, Surface, Tape } from "../room.js";
+import { shown } from "../shown.js";
 import { alongPlane, moved } from "./meeting.js";
 import { isParallel, meetingPoint, type Plane, planeThrough } from "./planes.js";
 import { andThen, type Resolved, refused, resolved } from "./resolved.js";
@@ -95,7 +96,7 @@ export function strayTapes(typed: TapesFile, ground: Ground, { shell, path }: Wh
       code: "tape-not-here",
       path: [...path, tape],
       at: "key",
-      figures: { tape, surface: ground.name, choices },
+      figures: { tape: shown(tape), surface: ground.name, choices },
     }));
 }
 
@@ -114,7 +115,7 @@ export function fix(typed: TapesFile, ground: Ground, where: Where): Resolved<Fi
   const { shell, path } = where;
   const stray = strayTapes(typed, ground, where);
   if (stray.length > 0) return refused(...stray);
-  const given = Object.keys(typed);
+  const given = Object.keys(typed).map(shown);
   const [first, second, ...more] = tapesOf(typed);
   if (first === undefined || second === undefined || more.length > 0) {
     return refused({ code: "tapes-count", path, at: "value", figures: { given, wanted: 2 } });
@@ -179,7 +180,7 @@ export const fixAtHeight = (typed: TapesFile, heightMm: number, where: Where): R
 /** A point in the room by its tapes alone: two walls, and `up` or `down`. */
 export function fixInRoom(typed: TapesFile, where: Where): Resolved<Vector> {
   const { up, down, ...plan } = typed;
-  const given = Object.keys(typed);
+  const given = Object.keys(typed).map(shown);
   if ((up === undefined) === (down === undefined)) {
     return refused({ code: "tapes-count", path: where.path, at: "value", figures: { given, wanted: 3 } });
   }

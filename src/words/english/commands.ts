@@ -122,7 +122,7 @@ export const commands = {
     unseen: (word: string, codePoint: string) =>
       `${word}: has a character that nobody sees, ${codePoint}; type it again without it`,
     emptyWord:
-      'one of the words typed is empty (""): a name is missing there, or a variable of the shell holds none',
+      'one of the words typed is empty ("") or holds only spaces: a name is missing there, or a variable of the shell holds none',
     ours: (message: string) => `baymark itself failed, nothing is wrong with what you typed: ${message}`,
   },
   usage: {

@@ -120,7 +120,7 @@ export const commands: typeof english = {
     unseen: (word, codePoint) =>
       `${word}: lleva un carácter que no se ve, ${codePoint}; escríbalo otra vez sin él`,
     emptyWord:
-      'una de las palabras escritas está vacía (""): falta un nombre ahí, o una variable de la consola no tiene ninguno',
+      'una de las palabras escritas está vacía ("") o solo tiene espacios: falta un nombre ahí, o una variable de la consola no tiene ninguno',
     ours: (message) => `falló el propio baymark, lo que usted escribió está bien: ${message}`,
   },
   usage: {
