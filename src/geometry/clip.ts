@@ -45,6 +45,22 @@ export function union(...regions: readonly Region[]): Region {
   return regionOf(Clipper.union(regions.flatMap(pathsOf), [], FillRule.NonZero));
 }
 
+const FEW = 16;
+/** Each step takes all that is left through the library once more; with two parts there are twice as many steps. */
+const PARTS = 4;
+
+/** The same of very many. Parts first: of what lies over one another in heaps, a few outlines are left after each step. */
+export function unionOfMany(regions: readonly Region[]): Region {
+  if (regions.length <= FEW) return union(...regions);
+  const size = Math.ceil(regions.length / PARTS);
+  const part = (index: number): Region => unionOfMany(regions.slice(index * size, (index + 1) * size));
+  return union(...Array.from({ length: PARTS }, (_, index) => part(index)));
+}
+
+/** What lies in `from` and in none of many: as the difference, in much less time where they lie in heaps. */
+export const withoutMany = (from: Region, taken: readonly Region[]): Region =>
+  difference(from, taken.length <= FEW ? taken.flat() : unionOfMany(taken));
+
 /**
  * Everything within `byMm` of the polygon (a single point and a segment too), its arcs as chords that lie inside the
  * true arc by `arcMm` at most.

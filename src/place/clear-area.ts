@@ -1,5 +1,5 @@
 import { type Body, unheld } from "../geometry/body.js";
-import { difference, grow, growMitred, type Region } from "../geometry/clip.js";
+import { difference, grow, growMitred, type Region, withoutMany } from "../geometry/clip.js";
 import type { Segment } from "../geometry/distance.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import type { Polygon } from "../geometry/shape.js";
@@ -59,12 +59,11 @@ export function clearInBay(
     unheld(neighbourObstacles([neighbour], fitting).map(takenBy), 2 * arcMm),
   );
   const reaching = reachingInto(bay, [...fixed, ...others.map((body) => takingOf(body, arcMm))]);
-  return reaching.length === 0
-    ? bay
-    : difference(
-        bay,
-        reaching.flatMap(({ area }) => area()),
-      );
+  if (reaching.length === 0 || bay.length === 0) return bay;
+  return withoutMany(
+    bay,
+    reaching.map(({ area }) => area()),
+  );
 }
 
 /** Those that may take anything from an area, by the boxes round both. */

@@ -1,5 +1,5 @@
 import type { Body } from "../geometry/body.js";
-import { difference, type Region, union } from "../geometry/clip.js";
+import { difference, type Region, withoutMany } from "../geometry/clip.js";
 import { convexSum } from "../geometry/convex.js";
 import { EPSILON_MM } from "../geometry/epsilon.js";
 import { minus, plus, surfacePoint } from "../geometry/surface-point.js";
@@ -17,7 +17,7 @@ export function mayBeClear({ finished, voids }: Surface, bodies: readonly Body[]
   const inOrder = [...bodies].sort((a, b) => firstOf(a) - firstOf(b));
   const everyNth = Math.ceil(inOrder.length / MOST_LAID_TOGETHER);
   const some = inOrder.filter((_, index) => index % everyNth === 0);
-  return difference(ofIt, together(some.map(withinBody)));
+  return withoutMany(ofIt, some.map(withinBody));
 }
 
 /** Of more, which are dense joists, those beside one take nearly the same as it does. */
@@ -46,15 +46,4 @@ function withinBody({ core, radiusMm }: Body): Region {
   return [
     core.length === 1 && first !== undefined ? disc.map((at) => plus(at, first)) : convexSum(core, disc),
   ];
-}
-
-const FEW = 16;
-/** Each step takes all that is left through the library once more; with two parts there are twice as many steps. */
-const PARTS = 4;
-
-/** Parts first: of bodies that lie over one another in heaps, what is left after each step is a few outlines. */
-function together(regions: readonly Region[]): Region {
-  if (regions.length <= FEW) return union(...regions);
-  const size = Math.ceil(regions.length / PARTS);
-  return union(...Array.from({ length: PARTS }, (_, n) => together(regions.slice(n * size, (n + 1) * size))));
 }

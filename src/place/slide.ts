@@ -37,8 +37,10 @@ export interface Sliding {
 
 /** What an opening slides on, whatever other openings there are: the bays of its surface, and what takes of them. */
 interface Ground {
-  readonly bays: Region;
+  readonly bays: readonly Region[];
   readonly fixed: readonly Taking[];
+  /** What is left of one of its bays by all that is fixed, worked out when first asked for. */
+  readonly leftOf: (bay: Region) => Region;
 }
 
 type GroundIn = (surface: Mounted["surface"], fitting: Fitting) => Ground;
@@ -46,10 +48,16 @@ type GroundIn = (surface: Mounted["surface"], fitting: Fitting) => Ground;
 /** Arcs of the piece are chords no further off than this: what true scale allows. Its slides are exact. */
 const DRAWN = { arcMm: 0.1 };
 
-const drawnGround: GroundIn = (surface, fitting) => ({
-  bays: baysOf(surface, fitting),
-  fixed: takingsIn(surface, fitting, DRAWN),
-});
+const drawnGround: GroundIn = (surface, fitting) => {
+  const fixed = takingsIn(surface, fitting, DRAWN);
+  const known = new WeakMap<Region, Region>();
+  const leftOf = (bay: Region): Region => {
+    const left = known.get(bay) ?? clearInBay(bay, { surface, fitting, fixed, neighbours: [], ...DRAWN });
+    known.set(bay, left);
+    return left;
+  };
+  return { bays: piecesOf(baysOf(surface, fitting)), fixed, leftOf };
+};
 
 /** The ground of each surface and fitting worked out once: openings of one model on one ceiling share it. */
 export function rememberedGround(): GroundIn {
@@ -66,12 +74,12 @@ export function rememberedGround(): GroundIn {
 export function slideOf({ room, mounted, neighbours, groundIn = drawnGround }: Sliding): Slide | null {
   const { surface, speaker, centre } = mounted;
   const fitting = fittingOf(speaker, room.checks);
-  const { bays, fixed } = groundIn(surface, fitting);
+  const ground = groundIn(surface, fitting);
   let found: (Near & Pick<Slide, "ways">) | null = null;
-  for (const bay of nearestFirst(bays, centre)) {
+  for (const bay of nearestFirst(ground.bays, centre)) {
     if (found !== null && bay.awayMm >= found.awayMm) break;
     const near = neighbours.filter((neighbour) => reachesInto(bay.piece, neighbour, fitting));
-    const nearest = clearPiece(bay, mounted, { fitting, fixed, near });
+    const nearest = clearPiece(bay, mounted, { fitting, ground, near });
     if (nearest !== undefined && (found === null || nearest.awayMm < found.awayMm)) {
       found = { ...nearest, ways: bay.awayMm > AT_LIMIT_MM ? null : waysOf(mounted, fitting, near) };
     }
@@ -87,26 +95,29 @@ export function slideOf({ room, mounted, neighbours, groundIn = drawnGround }: S
 function clearPiece(
   bay: Near,
   { surface, centre }: Mounted,
-  {
-    fitting,
-    fixed,
-    near,
-  }: Pick<Ground, "fixed"> & { readonly fitting: Fitting; readonly near: readonly Mounted[] },
+  { fitting, ground: { fixed, leftOf }, near }: Around,
 ): Near | undefined {
   const left = (area: Region, fixed: readonly Taking[], neighbours: readonly Mounted[]): Near | undefined =>
-    nearestFirst(clearInBay(area, { surface, fitting, fixed, neighbours, ...DRAWN }), centre)[0];
+    nearestFirst(piecesOf(clearInBay(area, { surface, fitting, fixed, neighbours, ...DRAWN })), centre)[0];
+  const ofAll = (): Near | undefined => left(leftOf(bay.piece), [], near);
   const [next, others] = nextAndOthers(near, NEXT, (other) => distanceMm(other.centre, centre));
   const [fixedNext, fixedOthers] = nextAndOthers(reachingInto(bay.piece, fixed), FIXED_NEXT, (taking) =>
     besideBoxMm(centre, taking),
   );
   const first = left(bay.piece, fixedNext, next);
   if (others.length === 0 && fixedOthers.length === 0) return first;
-  if (first === undefined || first.awayMm > 0) return left(bay.piece, fixed, near);
+  if (first === undefined || first.awayMm > 0) return ofAll();
   const more = others.filter((neighbour) => reachesInto(first.piece, neighbour, fitting));
   const fixedMore = reachingInto(first.piece, fixedOthers);
   if (more.length + fixedMore.length === 0) return first;
   const rest = left(first.piece, fixedMore, more);
-  return rest !== undefined && rest.awayMm === 0 ? rest : left(bay.piece, fixed, near);
+  return rest !== undefined && rest.awayMm === 0 ? rest : ofAll();
+}
+
+interface Around {
+  readonly fitting: Fitting;
+  readonly ground: Ground;
+  readonly near: readonly Mounted[];
 }
 
 const NEXT = 4;
@@ -153,10 +164,8 @@ interface Near {
   readonly awayMm: number;
 }
 
-const nearestFirst = (area: Region, centre: SurfacePoint): Near[] =>
-  piecesOf(area)
-    .map((piece) => ({ piece, awayMm: awayMm(piece, centre) }))
-    .sort((a, b) => a.awayMm - b.awayMm);
+const nearestFirst = (pieces: readonly Region[], centre: SurfacePoint): Near[] =>
+  pieces.map((piece) => ({ piece, awayMm: awayMm(piece, centre) })).sort((a, b) => a.awayMm - b.awayMm);
 
 /** Each outline of an area with the holes in it: those that no smaller outline holds. */
 export function piecesOf(area: Region): readonly Region[] {

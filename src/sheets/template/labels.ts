@@ -169,8 +169,7 @@ const STEP_MM = 5;
 /** The same where the band runs at an angle: no box holds it and nothing else. */
 function slantingLabel(name: string, { member, along, edges }: Band): Labelling {
   return ({ within, ...ground }) => {
-    const pointsOn = ([from, to]: readonly [PagePoint, PagePoint]): PagePoint[] =>
-      pointsAlong(from, to).filter((at) => isWithin(at, within));
+    const pointsOn = (line: readonly [PagePoint, PagePoint]): PagePoint[] => pointsAlong(line, within);
     const [near, far] = edges;
     const middles = pointsOn([halfway(near[0], far[0]), halfway(near[1], far[1])]);
     const outward = point(-along.y, along.x);
@@ -203,11 +202,41 @@ function slantingLabel(name: string, { member, along, edges }: Band): Labelling 
 
 const halfway = (a: PagePoint, b: PagePoint): PagePoint => point((a.x + b.x) / 2, (a.y + b.y) / 2);
 
-function pointsAlong(from: PagePoint, to: PagePoint): PagePoint[] {
-  const steps = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / STEP_MM));
-  return Array.from({ length: steps + 1 }, (_, index) =>
-    point(from.x + ((to.x - from.x) * index) / steps, from.y + ((to.y - from.y) * index) / steps),
-  );
+/** Step by step along a line as far as it lies in a window: of a member on a page that is a small part, or none. */
+function pointsAlong([from, to]: readonly [PagePoint, PagePoint], within: Window): PagePoint[] {
+  const run = point(to.x - from.x, to.y - from.y);
+  const steps = Math.max(1, Math.ceil(Math.hypot(run.x, run.y) / STEP_MM));
+  const [first, last] = sharesWithin({ from, run }, within);
+  const points: PagePoint[] = [];
+  for (
+    let index = Math.max(0, Math.floor(first * steps));
+    index <= Math.min(steps, last * steps + 1);
+    index += 1
+  ) {
+    const at = point(from.x + (run.x * index) / steps, from.y + (run.y * index) / steps);
+    if (isWithin(at, within)) points.push(at);
+  }
+  return points;
+}
+
+/** Between which shares of a run it lies in a window; from more to less where it does not. */
+function sharesWithin(
+  { from, run }: { readonly from: PagePoint; readonly run: PagePoint },
+  { x, y, widthMm, heightMm }: Window,
+): readonly [number, number] {
+  const across = sharesBetween(from.x, run.x, [x, x + widthMm]);
+  const down = sharesBetween(from.y, run.y, [y, y + heightMm]);
+  return [Math.max(across[0], down[0]), Math.min(across[1], down[1])];
+}
+
+function sharesBetween(
+  from: number,
+  run: number,
+  [low, high]: readonly [number, number],
+): readonly [number, number] {
+  if (run === 0) return from >= low && from <= high ? [0, 1] : [1, 0];
+  const [a, b] = [(low - from) / run, (high - from) / run];
+  return [Math.min(a, b), Math.max(a, b)];
 }
 
 const isWithin = (at: PagePoint, { x, y, widthMm, heightMm }: Window): boolean =>
