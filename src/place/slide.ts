@@ -7,11 +7,12 @@ import type { Polygon, Shape } from "../geometry/shape.js";
 import { distanceMm, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
-import type { Room } from "../room/room.js";
+import type { Room, Surface } from "../room/room.js";
 import { isClearOf } from "./clear.js";
 import { baysOf, besideBoxMm, clearInBay, reachingInto, type Taking, takingsIn } from "./clear-area.js";
 import { type Fitting, fittingOf } from "./fitting.js";
-import { obstaclesOn, takenBy } from "./obstacles.js";
+import { mayBeClear } from "./may-be-clear.js";
+import { fixedObstacles, obstaclesOn, takenBy } from "./obstacles.js";
 
 /** How far an opening may slide where it is, all others staying where they are. */
 export interface Slide {
@@ -56,8 +57,17 @@ const drawnGround: GroundIn = (surface, fitting) => {
     known.set(bay, left);
     return left;
   };
-  return { bays: piecesOf(baysOf(surface, fitting)), fixed, leftOf };
+  return { bays: isFull(surface, fitting) ? [] : piecesOf(baysOf(surface, fitting)), fixed, leftOf };
 };
+
+/** So many things that are fixed are not looked through for each opening: what they leave is worked out for all. */
+const MANY_FIXED = 100;
+
+/** Whether many things leave nothing clear: told in a fraction of the time that it takes to work out what they leave. */
+function isFull(surface: Surface, fitting: Fitting): boolean {
+  const taken = fixedObstacles(surface, fitting).map(takenBy);
+  return taken.length > MANY_FIXED && mayBeClear(surface, taken).length === 0;
+}
 
 /** The ground of each surface and fitting worked out once: openings of one model on one ceiling share it. */
 export function rememberedGround(): GroundIn {
@@ -110,6 +120,7 @@ function clearPiece(
   const more = others.filter((neighbour) => reachesInto(first.piece, neighbour, fitting));
   const fixedMore = reachingInto(first.piece, fixedOthers);
   if (more.length + fixedMore.length === 0) return first;
+  if (fixedMore.length > MANY_FIXED) return ofAll();
   const rest = left(first.piece, fixedMore, more);
   return rest !== undefined && rest.awayMm === 0 ? rest : ofAll();
 }
