@@ -8,6 +8,7 @@ import { distanceMm, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Room, Surface } from "../room/room.js";
+import { MOST_TO_SLIDE_AMONG } from "../standards/house-limits.js";
 import { isClearOf } from "./clear.js";
 import { baysOf, besideBoxMm, clearInBay, reachingInto, type Taking, takingsIn } from "./clear-area.js";
 import { type Fitting, fittingOf } from "./fitting.js";
@@ -50,23 +51,28 @@ type GroundIn = (surface: Mounted["surface"], fitting: Fitting) => Ground;
 const DRAWN = { arcMm: 0.1 };
 
 const drawnGround: GroundIn = (surface, fitting) => {
-  const fixed = takingsIn(surface, fitting, DRAWN);
+  if (isFull(surface, fitting)) return { bays: [], fixed: [], leftOf: (bay) => bay };
   const known = new WeakMap<Region, Region>();
   const leftOf = (bay: Region): Region => {
-    const left = known.get(bay) ?? clearInBay(bay, { surface, fitting, fixed, neighbours: [], ...DRAWN });
+    // What each of them takes is drawn anew: kept, thousands of outlines for each of many models fill the memory.
+    const left = known.get(bay) ?? clearInBay(bay, { surface, fitting, neighbours: [], ...DRAWN });
     known.set(bay, left);
     return left;
   };
-  return { bays: isFull(surface, fitting) ? [] : piecesOf(baysOf(surface, fitting)), fixed, leftOf };
+  return { bays: piecesOf(baysOf(surface, fitting)), fixed: takingsIn(surface, fitting, DRAWN), leftOf };
 };
 
 /** So many things that are fixed are not looked through for each opening: what they leave is worked out for all. */
 const MANY_FIXED = 100;
 
-/** Whether many things leave nothing clear: told in a fraction of the time that it takes to work out what they leave. */
+/**
+ * Whether many things leave nothing clear, told in a fraction of the time that it takes to work out what they leave; or
+ * are so many that nobody works it out.
+ */
 function isFull(surface: Surface, fitting: Fitting): boolean {
-  const taken = fixedObstacles(surface, fitting).map(takenBy);
-  return taken.length > MANY_FIXED && mayBeClear(surface, taken).length === 0;
+  const fixed = fixedObstacles(surface, fitting);
+  if (fixed.length > MOST_TO_SLIDE_AMONG) return true;
+  return fixed.length > MANY_FIXED && mayBeClear(surface, fixed.map(takenBy)).length === 0;
 }
 
 /** The ground of each surface and fitting worked out once: openings of one model on one ceiling share it. */
@@ -80,7 +86,7 @@ export function rememberedGround(): GroundIn {
   };
 }
 
-/** Null where no place on the surface is clear, or its framing is unknown. */
+/** Null where no place on the surface is clear, its framing is unknown, or more is on it than any building has. */
 export function slideOf({ room, mounted, neighbours, groundIn = drawnGround }: Sliding): Slide | null {
   const { surface, speaker, centre } = mounted;
   const fitting = fittingOf(speaker, room.checks);

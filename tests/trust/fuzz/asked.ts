@@ -38,6 +38,16 @@ export async function inTime(folder: string, ...words: readonly string[]): Promi
 export const inTwoSeconds = (folder: string, ...words: readonly string[]): Promise<Answer> =>
   within(MOST_PROCESSOR_MS, folder, words);
 
+const MOST_AWKWARD_MS = 4000;
+const AWKWARD_LOUDSPEAKER_MS = 300;
+
+/** The same for one that draws a room of so many loudspeakers that is as awkward as may be, among thousands of members. */
+export const awkwardDrawnInTime = (
+  loudspeakers: number,
+  folder: string,
+  ...words: readonly string[]
+): Promise<Answer> => within(MOST_AWKWARD_MS + AWKWARD_LOUDSPEAKER_MS * loudspeakers, folder, words);
+
 /** What `check` of the den takes once the program is warm, on the machine on which what may be looked through was set. */
 const DEN_MS = 26;
 
