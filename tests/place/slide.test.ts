@@ -219,4 +219,52 @@ describe("the piece shown is the nearest of all that is left when everything is 
       { numRuns: 20 },
     );
   });
+
+  /** Boxes of 60 mm side by side in rows, all but the last bay full of them where there are enough. */
+  const boxes = (count: number, sideMm: number): readonly Parts[] =>
+    Array.from({ length: count }, (_, index) => {
+      const [left, front] = [80 + 190 * (index % 20), 250 + 600 * Math.floor(index / 20)];
+      return {
+        ...{ name: `box ${index}`, on: "ceiling", corner: { left: `${left} mm`, front: `${front} mm` } },
+        opposite: { left: `${left + sideMm} mm`, front: `${front + sideMm} mm` },
+      };
+    });
+  const small = (left: string, front: string, id: string): Parts => ({
+    id,
+    model: "small",
+    at: { left, front },
+  });
+
+  test("among more than a hundred obstructions, clear and not", () => {
+    const speakers = [
+      small("1 m", "2.05 m", "CLEAR"),
+      small("1.1 m", "2.08 m", "BESIDE"),
+      small("1.05 m", "2.08 m", "ON-BOX"),
+      small("2 m", "1.8 m", "ON-JOIST"),
+    ];
+    const one = room({ models, obstructions: boxes(150, 60), speakers });
+    expect(expectNearest(one)).toBe(4);
+    expect(slides(one).map((slide) => slide?.ways === null)).toContain(true);
+    expect(slides(one).map((slide) => slide !== null && slide.ways !== null)).toContain(true);
+  });
+
+  test("nothing where more than a hundred leave nothing", () => {
+    const large = { id: "A", model: "large", at: { left: "2 m", front: "3.3 m" } };
+    const one = room({ models, obstructions: boxes(200, 60), speakers: [large] });
+    expect(expectNearest(one)).toBe(1);
+    expect(slides(one)).toEqual([null]);
+  });
+
+  test("nothing is drawn among more members than any building has", () => {
+    const joists = (spacing: string): Parts => ({
+      ceiling: { at: null, first: "10 mm", spacing, member: THIN },
+    });
+    const speakers = [small("1 m", "2.05 m", "A")];
+    const wide = { width: "4 m", length: "100 m" };
+    const few = room({ models, room: wide, framing: joists("200 mm"), speakers });
+    expect(slides(few)[0]?.piece.length).toBe(1);
+    expect(slides(room({ models, room: wide, framing: joists("45 mm"), speakers }))).toEqual([null]);
+  });
 });
+
+const THIN = { width: "5 mm", depth: "220 mm" };
