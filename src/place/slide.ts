@@ -8,7 +8,6 @@ import { distanceMm, times } from "../geometry/surface-point.js";
 import type { SurfacePoint } from "../geometry/vector.js";
 import type { Mounted } from "../listen/mounted.js";
 import type { Room, Surface } from "../room/room.js";
-import { MOST_TO_SLIDE_AMONG } from "../standards/house-limits.js";
 import { isClearOf } from "./clear.js";
 import { baysOf, besideBoxMm, clearInBay, reachingInto, type Taking, takingsIn } from "./clear-area.js";
 import { type Fitting, fittingOf } from "./fitting.js";
@@ -65,13 +64,9 @@ const drawnGround: GroundIn = (surface, fitting) => {
 /** So many things that are fixed are not looked through for each opening: what they leave is worked out for all. */
 const MANY_FIXED = 100;
 
-/**
- * Whether many things leave nothing clear, told in a fraction of the time that it takes to work out what they leave; or
- * are so many that nobody works it out.
- */
+/** Whether many things leave nothing clear: told in a fraction of the time that it takes to work out what they leave. */
 function isFull(surface: Surface, fitting: Fitting): boolean {
   const fixed = fixedObstacles(surface, fitting);
-  if (fixed.length > MOST_TO_SLIDE_AMONG) return true;
   return fixed.length > MANY_FIXED && mayBeClear(surface, fixed.map(takenBy)).length === 0;
 }
 
@@ -86,7 +81,7 @@ export function rememberedGround(): GroundIn {
   };
 }
 
-/** Null where no place on the surface is clear, its framing is unknown, or more is on it than any building has. */
+/** Null where no place on the surface is clear, or its framing is unknown. */
 export function slideOf({ room, mounted, neighbours, groundIn = drawnGround }: Sliding): Slide | null {
   const { surface, speaker, centre } = mounted;
   const fitting = fittingOf(speaker, room.checks);

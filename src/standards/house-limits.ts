@@ -83,8 +83,8 @@ export const MOST_LOOKS_FOR_AREAS = 600_000;
 export const MOST_LOOKS_FOR_OTHER_BAYS = { besideBest: 1_000_000, alone: 6_000_000 } as const;
 
 /**
- * Where more members, edges and obstructions are on a surface, it is not drawn over what an opening may slide: of
- * a ceiling of 100 m there are some hundreds of joists, and with all the pieces and obstructions of a file 1,500; past it
- * are only slips, such as a spacing of 10 mm. Our own choice.
+ * Where there are more members, edges and obstructions on a surface, times the kinds of loudspeakers in it, it is not
+ * drawn over what those may slide. A ceiling of 100 m with all the obstructions and pieces that a file may have comes to
+ * 1,100, and ten kinds in it to 11,000; past it are only slips, such as a spacing of 10 mm. Our own choice.
  */
-export const MOST_TO_SLIDE_AMONG = 2000;
+export const MOST_TO_SLIDE_AMONG = 20_000;

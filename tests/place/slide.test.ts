@@ -254,17 +254,4 @@ describe("the piece shown is the nearest of all that is left when everything is 
     expect(expectNearest(one)).toBe(1);
     expect(slides(one)).toEqual([null]);
   });
-
-  test("nothing is drawn among more members than any building has", () => {
-    const joists = (spacing: string): Parts => ({
-      ceiling: { at: null, first: "10 mm", spacing, member: THIN },
-    });
-    const speakers = [small("1 m", "2.05 m", "A")];
-    const wide = { width: "4 m", length: "100 m" };
-    const few = room({ models, room: wide, framing: joists("200 mm"), speakers });
-    expect(slides(few)[0]?.piece.length).toBe(1);
-    expect(slides(room({ models, room: wide, framing: joists("45 mm"), speakers }))).toEqual([null]);
-  });
 });
-
-const THIN = { width: "5 mm", depth: "220 mm" };
