@@ -139,13 +139,17 @@ export interface FixJson {
 /** The object that `check`, `report` and `print` put out for a room that can be used. */
 export function jobJson(job: Job): RoomJson {
   const { file, fingerprint, room, openings, coverage, cabling, findings } = job;
+  const openingOf = new Map(openings.map((opening) => [opening.speaker.id, opening]));
+  const softest = softestDb(
+    openings.flatMap(({ speaker, listening }) => (speaker.area === null ? listening : [])),
+  );
   return {
     baymark: FORMAT,
     file,
     fingerprint,
     speakers: room.speakers.map((speaker) => {
-      const opening = openings.find((one) => one.speaker.id === speaker.id);
-      return opening === undefined ? unplacedJson(room, speaker) : openingJson(job, opening);
+      const opening = openingOf.get(speaker.id);
+      return opening === undefined ? unplacedJson(room, speaker) : openingJson(job, opening, softest);
     }),
     areas: coverage.map(areaJson),
     cabling: cabling === null ? null : cablingJson(cabling),
@@ -186,9 +190,8 @@ const hardware = ({ opening, flange }: Speaker) => ({
   flange: shapeJson(flange),
 });
 
-function openingJson({ room, openings, cabling }: Job, opening: Opening): SpeakerJson {
+function openingJson({ room, cabling }: Job, opening: Opening, softest: number): SpeakerJson {
   const { speaker, placed, position, centre, gap, direction, aim, listening } = opening;
-  const heard = openings.filter((each) => each.speaker.area === null).map((each) => each.listening);
   return {
     ...named(speaker),
     placed,
@@ -199,7 +202,7 @@ function openingJson({ room, openings, cabling }: Job, opening: Opening): Speake
     window: windowJson(room, speaker, direction),
     aim: aim === null ? null : aimJson(aim),
     seats: listening.heard.map(seatJson),
-    listening: listeningJson(opening, softestDb(heard)),
+    listening: listeningJson(opening, softest),
     cable: cableJson(cabling, speaker),
     ...hardware(speaker),
     coverage: coverageJson(opening, room),

@@ -54,7 +54,7 @@ export const AREAS_OVER_EACH_OTHER = 4;
  * thousands, a hall of 400 loudspeakers all of which stand on joists 180,000: past it are only rooms that nobody builds,
  * and their answer too is to come within seconds. Our own choice.
  */
-export const MOST_LOOKS_FOR_FIXES = { besideBest: 220_000, alone: 900_000 } as const;
+export const MOST_LOOKS_FOR_FIXES = { besideBest: 220_000, alone: 600_000 } as const;
 
 /**
  * So many looks at most go into the ways of a room's cables: a stretch of a lane, a corner or a box beside it is one. 500
