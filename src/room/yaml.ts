@@ -11,7 +11,7 @@ const MOST_LEVELS = 24;
  * Words, marks and spaces that a room file may consist of; the example has 2,000. A file of a megabyte can hold so
  * many that reading them takes minutes. Our own choice.
  */
-const MOST_PIECES = 150_000;
+const MOST_PIECES = 100_000;
 /** Of one value between quotes: each of its slips is found and told apart. A quote left open may hold a whole room. */
 const MOST_CHARACTERS = 100_000;
 /** Later ones usually follow from the first. */

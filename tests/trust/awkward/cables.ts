@@ -48,7 +48,7 @@ const avoided =
     return { on: "ceiling", corner: tapes(corner), opposite: tapes(opposite) };
   };
 
-const MOST_VIA = 2000;
+const MOST_VIA = 1000;
 
 /** Keys of each of so many loudspeakers. */
 export function cableOf(

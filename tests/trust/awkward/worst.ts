@@ -50,13 +50,13 @@ export const WORST = {
     obstructions: { ...obstructions, count: 250, pattern: "overlapping boxes" },
     cables: { ...CABLES, avoid: 200 },
   },
-  "500 best pairs among 500 pieces of blocking, each cable by three points of its own": {
+  "500 best pairs among 500 pieces of blocking, each cable by two points of its own": {
     ...PLAIN,
     plan: { ...plan, widthMm: 12_000, lengthMm: 40_000 },
     framing: { ...framing, spacingMm: 400, run: "front-back", blocking: 500, onWalls: true },
     board: { sheets: "long joints along the left", widthMm: 1200, lengthMm: 400 },
     loudspeakers: { ...loudspeakers, stand: "best in pairs", models: 50 },
-    cables: { equipment: "beside a corner", upMm: 500, via: 3, avoid: 0 },
+    cables: { equipment: "beside a corner", upMm: 500, via: 2, avoid: 0 },
     seats: 50,
   },
   "four areas over each other": {
