@@ -4,9 +4,10 @@ const { flagsFor, programFor, programOf, setFlags } = require("./load.js");
 
 const typed = process.argv.slice(2);
 const [command] = typed;
+const flags = flagsFor(typed);
 
 // What only a print needs is not even read for the others.
-const startThread = command === "print" ? require("./threads.js").threads(typed) : null;
+const startThread = command === "print" ? require("./threads.js").threads(typed, flags) : null;
 
 function program() {
   try {
@@ -22,7 +23,7 @@ function program() {
 const isAllSaid = () => process.stdout.writableLength + process.stderr.writableLength === 0;
 
 const { run } = program();
-setFlags(flagsFor(typed));
+setFlags(flags);
 run(typed, { startThread }).then((code) => {
   process.exitCode = code;
   // Threads may take longer to end than the rest: nobody needs to see that. By then a stream that fails has said so.

@@ -2,13 +2,9 @@
 const { availableParallelism } = require("node:os");
 const { join } = require("node:path");
 const { Worker } = require("node:worker_threads");
-const { flagsFor } = require("./load.js");
 
 /* The threads among which a print is shared out. Each reads the program first, then waits for what it is to do. */
-const starterFor = (typed) => {
-  const workerData = { flags: flagsFor(typed) };
-  return () => new Worker(join(__dirname, "crew-member.js"), { workerData });
-};
+const starterFor = (flags) => () => new Worker(join(__dirname, "crew-member.js"), { workerData: { flags } });
 
 /** A part of a packet is not shared, and help is not printed by threads. */
 const isForOne = (word) => /^(--only|--help|-h)(=|$)/u.test(word);
@@ -26,8 +22,8 @@ function ifPossible(start) {
  * What starts a thread. The first one comes into being at once where it will be wanted: it reads the program while this
  * thread does. One that nobody asks for keeps nobody waiting, and fails in silence.
  */
-function threads(typed) {
-  const start = starterFor(typed);
+function threads(typed, flags) {
+  const start = starterFor(flags);
   let waiting = availableParallelism() > 1 && !typed.some(isForOne) ? ifPossible(start) : null;
   waiting?.unref();
   waiting?.on("error", () => undefined);

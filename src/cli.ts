@@ -67,10 +67,10 @@ const STEERING = /[\p{Cc}\p{Bidi_Control}\p{Cs}\p{Zl}\p{Zp}]/u;
 
 function refuseUnseeable(typed: readonly string[], words: Words): void {
   for (const word of typed) {
-    if (word.trim() === "" && !STEERING.test(word)) throw new UsageError(words.commands.failure.emptyWord);
     const [found] = STEERING.exec(word) ?? [];
     if (found !== undefined)
       throw new UsageError(words.commands.failure.unseen(shown(word), codePointText(found)));
+    if (word.trim() === "") throw new UsageError(words.commands.failure.emptyWord);
   }
 }
 

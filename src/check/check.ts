@@ -1,9 +1,8 @@
 import type { Cabling } from "../cable/cabling.js";
-import { Effort } from "../effort.js";
 import type { Finding } from "../findings/finding.js";
 import type { Mounted } from "../listen/mounted.js";
 import { rememberedGrounds } from "../place/nearest-clear.js";
-import type { Placing } from "../place/place.js";
+import { effortBeside, type Placing } from "../place/place.js";
 import { type Room, surfaceNamed } from "../room/room.js";
 import { MOST_LOOKS_FOR_FIXES } from "../standards/house-limits.js";
 import { withAcceptances } from "./acceptance.js";
@@ -68,8 +67,7 @@ export function check(
   const openingsOn = new Map(
     room.surfaces.map(({ name }) => [name, mounted.filter(({ surface }) => surface.name === name)]),
   );
-  const { besideBest, alone } = MOST_LOOKS_FOR_FIXES;
-  const effort = new Effort(besideBest + placing.spareShare * (alone - besideBest));
+  const effort = effortBeside(placing, MOST_LOOKS_FOR_FIXES);
   const setting: Setting = {
     room,
     openingsOn,

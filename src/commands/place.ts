@@ -1,8 +1,8 @@
 import { closest } from "fastest-levenshtein";
-import { Effort } from "../effort.js";
 import type { Job } from "../job.js";
 import { alternativesOf, type OtherBays } from "../place/alternatives.js";
 import { type Filling, fillAreas } from "../place/cover/fill.js";
+import { effortBeside } from "../place/place.js";
 import { placingJson } from "../place-json.js";
 import { MOST_LOOKS_FOR_OTHER_BAYS } from "../standards/house-limits.js";
 import { measureIn } from "../words/measure.js";
@@ -71,8 +71,7 @@ interface Asked {
 }
 
 function alternativesFor({ room, openings, placing }: Job, { bays, locked }: Asked) {
-  const { besideBest, alone } = MOST_LOOKS_FOR_OTHER_BAYS;
-  const effort = new Effort(besideBest + placing.spareShare * (alone - besideBest));
+  const effort = effortBeside(placing, MOST_LOOKS_FOR_OTHER_BAYS);
   return alternativesOf({ room, mounted: openings, count: bays - 1, locked, effort });
 }
 

@@ -49,6 +49,12 @@ export interface Placing {
   readonly spareShare: number;
 }
 
+/** What else may be looked at once best places are found: the least of it, and all of it where none were looked for. */
+export const effortBeside = (
+  { spareShare }: Placing,
+  { besideBest, alone }: { readonly besideBest: number; readonly alone: number },
+): Effort => new Effort(besideBest + spareShare * (alone - besideBest));
+
 /**
  * The best clear places for all loudspeakers that ask for one, decided together. Where that comes to more looks than a
  * run has, the last of them stay unplaced; once the others stand in the file there is less to look at.

@@ -78,7 +78,7 @@ export const MOST_LOOKS_FOR_AREAS = 600_000;
 /**
  * So many looks at most go into the best places of other bays than those that a room's loudspeakers are in: beside best
  * places that took all they may, and where none were looked for. 4 other bays of each of 11 loudspeakers in a room take
- * LOOKS_DEN, of one in a hall with 500 a hundred and fifty thousand. Our own choice.
+ * 1.4 million, of one in a hall with 500 a hundred and fifty thousand. Our own choice.
  */
 export const MOST_LOOKS_FOR_OTHER_BAYS = { besideBest: 1_000_000, alone: 6_000_000 } as const;
 

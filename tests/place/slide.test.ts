@@ -220,13 +220,13 @@ describe("the piece shown is the nearest of all that is left when everything is 
     );
   });
 
-  /** Boxes of 60 mm side by side in rows, all but the last bay full of them where there are enough. */
-  const boxes = (count: number, sideMm: number): readonly Parts[] =>
+  /** So many of 60 mm, twenty in each bay. */
+  const boxes = (count: number): readonly Parts[] =>
     Array.from({ length: count }, (_, index) => {
       const [left, front] = [80 + 190 * (index % 20), 250 + 600 * Math.floor(index / 20)];
       return {
         ...{ name: `box ${index}`, on: "ceiling", corner: { left: `${left} mm`, front: `${front} mm` } },
-        opposite: { left: `${left + sideMm} mm`, front: `${front + sideMm} mm` },
+        opposite: { left: `${left + 60} mm`, front: `${front + 60} mm` },
       };
     });
   const small = (left: string, front: string, id: string): Parts => ({
@@ -242,7 +242,7 @@ describe("the piece shown is the nearest of all that is left when everything is 
       small("1.05 m", "2.08 m", "ON-BOX"),
       small("2 m", "1.8 m", "ON-JOIST"),
     ];
-    const one = room({ models, obstructions: boxes(150, 60), speakers });
+    const one = room({ models, obstructions: boxes(150), speakers });
     expect(expectNearest(one)).toBe(4);
     expect(slides(one).map((slide) => slide?.ways === null)).toContain(true);
     expect(slides(one).map((slide) => slide !== null && slide.ways !== null)).toContain(true);
@@ -250,7 +250,7 @@ describe("the piece shown is the nearest of all that is left when everything is 
 
   test("nothing where more than a hundred leave nothing", () => {
     const large = { id: "A", model: "large", at: { left: "2 m", front: "3.3 m" } };
-    const one = room({ models, obstructions: boxes(200, 60), speakers: [large] });
+    const one = room({ models, obstructions: boxes(200), speakers: [large] });
     expect(expectNearest(one)).toBe(1);
     expect(slides(one)).toEqual([null]);
   });
